@@ -1,0 +1,274 @@
+import type * as z from "zod/mini";
+import type { StoreId } from "../stores/stores.ts";
+
+/**
+ * The systems' contract. Each `systems/<kind>/` has the same files: spec, physics, briefing, checks,
+ * faults, index. A file that does not apply exports `{ notApplicable: 'why' }`.
+ * Texts are message ids; the words live in `words/src/en/systems/<kind>.json`.
+ */
+export interface NotApplicable {
+  readonly notApplicable: string;
+}
+
+// ── spec ────────────────────────────────────────────────────────────────────────────────────────────
+
+/** What the vehicle editor, the schema and the documents need to know of one field of a spec. */
+export type FieldSpec =
+  | {
+      readonly type: "number";
+      readonly unit: string;
+      readonly min: number;
+      readonly max: number;
+      readonly default?: number;
+      /** source id, "practice" (common practice, no source) or "from memory" */
+      readonly source: string;
+    }
+  | { readonly type: "choice"; readonly options: readonly string[]; readonly default?: string; readonly source: string }
+  | { readonly type: "flag"; readonly default?: boolean; readonly source: string }
+  | { readonly type: "date"; readonly source: string; readonly default?: never };
+
+/** A part that has mass. `inMiro`: already counted in the mass in running order. */
+export interface MassItem {
+  /** message id of the thing */
+  readonly name: string;
+  readonly massKg: number;
+  readonly behindFrontAxleM: number;
+  readonly inMiro: boolean;
+  /** can really come off or out before the keys go (awning: no, second cylinder: yes) */
+  readonly removable: boolean;
+}
+
+/** A place where the system shows on a drawing, in metres: x behind the front axle, y left (nearside) of the centre line, z above ground. */
+export interface DrawnPart {
+  /** unique within the vehicle, e.g. "awning.cassette" */
+  readonly part: string;
+  readonly name: string;
+  readonly view: View;
+  readonly shape: "box" | "circle";
+  readonly xM: number;
+  readonly yM: number;
+  readonly zM: number;
+  readonly lengthM: number;
+  readonly heightM: number;
+}
+
+export const VIEWS = ["front", "nearside", "rear", "offside", "roof", "inside", "cab", "underside"] as const;
+/** In the order of the walk-round. */
+export type View = (typeof VIEWS)[number];
+
+export interface SystemSpec<Spec> {
+  readonly fields: Readonly<Record<string, FieldSpec>>;
+  /** validates one fitted system; built with zod/mini, unknown keys refused */
+  readonly schema: z.ZodMiniType<Spec>;
+  readonly masses: (spec: Spec) => readonly MassItem[];
+  readonly parts: (spec: Spec) => readonly DrawnPart[];
+}
+
+// ── physics ─────────────────────────────────────────────────────────────────────────────────────────
+
+/**
+ * One way of working, as vectors over the ensemble: for every trip `i`, running this mode at activity 1 for
+ * the whole step needs `needs[k][i]` of store `needStores[k]` and gives `gives[k][i]` to `giveStores[k]`,
+ * in the store's unit per step. Amounts are never negative. The trip room picks an activity from 0 to 1.
+ */
+export interface Mode {
+  readonly id: string;
+  readonly needStores: readonly StoreId[];
+  readonly needs: readonly Float64Array[];
+  readonly giveStores: readonly StoreId[];
+  readonly gives: readonly Float64Array[];
+  /** upper bound of the activity from what the mode itself allows: 0 where it cannot run (engine off, too cold), up to 1 */
+  readonly limit: Float64Array;
+}
+
+/** What a system sees at the start of a step. Arrays are over the N trips and must not be written to. */
+export interface StepView {
+  readonly n: number;
+  /** length of the step, h */
+  readonly dtH: number;
+  /** hours since the trip began, at the start of the step */
+  readonly hour: number;
+  /** local clock time at the middle of the step, 0 to 24 h */
+  readonly clockH: number;
+  /** civil day of the trip, 0 at departure */
+  readonly day: number;
+  readonly driving: boolean;
+  /** km driven in this step */
+  readonly distanceKm: number;
+  /** people aboard the vehicle (asleep or awake) */
+  readonly people: number;
+  /** what the pitch offers in this step; 0 without a post */
+  readonly postAmperes: number;
+  readonly outsideC: Float64Array;
+  /** global horizontal irradiance, mean over the step, W/m² */
+  readonly irradianceWm2: Float64Array;
+  readonly cabinC: Float64Array;
+  level(store: StoreId): Float64Array;
+  capacity(store: StoreId): Float64Array;
+  /** value drawn per trip and day for a purpose: standard normal, same for the whole day */
+  dayNormal(purpose: string): Float64Array;
+  /** value drawn once per trip (appliance spread): standard normal */
+  tripNormal(purpose: string): Float64Array;
+}
+
+/** One system at work through one forecast. */
+export interface Running {
+  readonly modes: readonly Mode[];
+  /** activity wanted in this step, 0 to 1, for each trip; shared out over the modes in their order */
+  readonly demand: Float64Array;
+  /** fills `demand` and every mode's `needs`, `gives` and `limit` for the step, the whole ensemble in one call */
+  prepare(view: StepView): void;
+}
+
+/** What a system contributes to the stores themselves. */
+export interface StoreShare {
+  readonly store: StoreId;
+  readonly capacity: number;
+  /** fraction full at departure when the hire does not say otherwise */
+  readonly initial: number;
+}
+
+/** How the hirer is told to set the system, chosen by the hire; keys are the system's own. */
+export type Setting = Readonly<Record<string, number | string | boolean>>;
+
+export interface PhysicsContext {
+  readonly n: number;
+  readonly people: number;
+  readonly setting: Setting;
+  /** specific to the vehicle, not to one system */
+  readonly vehicle: { readonly floorAreaM2: number; readonly consumptionLPer100Km?: number };
+}
+
+export interface SystemPhysics<Spec> {
+  readonly stores: (spec: Spec) => readonly StoreShare[];
+  /** none when the system only holds a store */
+  readonly start?: (spec: Spec, context: PhysicsContext) => Running;
+}
+
+// ── briefing ────────────────────────────────────────────────────────────────────────────────────────
+
+export const MOMENTS = ["beforeDriving", "onArriving", "living", "night", "leavingPitch", "filling", "returning", "danger"] as const;
+export type Moment = (typeof MOMENTS)[number];
+
+export interface BriefingSituation {
+  readonly country: string;
+  readonly nightsOffHookUp: number;
+  readonly coldestNightC: number;
+  readonly firstTime: boolean;
+  readonly people: number;
+  readonly children: number;
+}
+
+export interface BriefingCard {
+  /** unique, `<kind>.<card>`; texts: `card.<id>.title`, `card.<id>.do`, optional `card.<id>.caution`, `card.<id>.ask`, `card.<id>.answer` */
+  readonly id: string;
+  readonly moment: Moment;
+  /** kinds of other systems that the text mentions through `{thing_<kind>}` tokens; the card is dropped where one is not fitted */
+  readonly mentions: readonly string[];
+  /** chance per hire that it goes wrong untold, 0 to 1, and what it then costs in pence: common practice, no source unless stated */
+  readonly chance: number;
+  readonly costPence: number;
+  readonly minutes: number;
+  /** compulsory: cannot be left to reading (gas, mains, carbon monoxide, fire, belts, height) */
+  readonly must: boolean;
+  /** the hirer does it with their own hands */
+  readonly handsOn: boolean;
+  readonly hasCaution: boolean;
+  readonly hasQuestion: boolean;
+  /** figures for the text, e.g. usable Ah */
+  readonly facts: Readonly<Record<string, number | string>>;
+}
+
+export interface SystemBriefing<Spec> {
+  readonly cards: (spec: Spec, situation: BriefingSituation) => readonly BriefingCard[];
+}
+
+// ── checks ──────────────────────────────────────────────────────────────────────────────────────────
+
+export type CheckWhen = "out" | "back" | "turnaround" | "due";
+
+export interface Check {
+  /** unique, `<kind>.<check>`; text `check.<id>` */
+  readonly id: string;
+  readonly when: readonly CheckWhen[];
+  readonly view: View;
+  /** part on the drawing, where there is one */
+  readonly part?: string;
+  readonly kind: "look" | "reading" | "count";
+  readonly photograph: boolean;
+  readonly reading?: {
+    readonly unit: string;
+    readonly min: number;
+    readonly max: number;
+    /** differences within this are measuring error */
+    readonly tolerance: number;
+    readonly step: number;
+    readonly source: string;
+  };
+  /** expected number for a count */
+  readonly expected?: number;
+  /** tariff or repair line in the terms when it comes back short or marked */
+  readonly charge?: string;
+}
+
+export interface SystemChecks<Spec> {
+  readonly checks: (spec: Spec) => readonly Check[];
+}
+
+// ── faults ──────────────────────────────────────────────────────────────────────────────────────────
+
+export interface Cause {
+  /** text `cause.<id>` */
+  readonly id: string;
+  /** relative weight before anything is known: common practice, no source */
+  readonly weight: number;
+  /** weight multiplied by this where the store is in trouble */
+  readonly worseWhen?: { readonly store: StoreId; readonly times: number };
+}
+
+export interface FaultCheck {
+  /** text `faultCheck.<id>` */
+  readonly id: string;
+  readonly causes: readonly string[];
+  readonly minutes: number;
+  /** 0 nothing can happen, 1 reversible, 2 trained hands only: never proposed to a hirer */
+  readonly danger: 0 | 1 | 2;
+  /** ids of checks that must come before */
+  readonly after: readonly string[];
+  readonly mentions: readonly string[];
+}
+
+export interface Symptom {
+  /** text `symptom.<id>` */
+  readonly id: string;
+  readonly causes: readonly Cause[];
+  readonly checks: readonly FaultCheck[];
+  /** stop and call at once */
+  readonly dangerous: boolean;
+}
+
+export interface SystemFaults<Spec> {
+  readonly symptoms: (spec: Spec) => readonly Symptom[];
+}
+
+// ── the module ──────────────────────────────────────────────────────────────────────────────────────
+
+export interface SystemModule<Kind extends string, Spec> {
+  readonly kind: Kind;
+  readonly spec: SystemSpec<Spec>;
+  readonly physics: SystemPhysics<Spec> | NotApplicable;
+  readonly briefing: SystemBriefing<Spec> | NotApplicable;
+  readonly checks: SystemChecks<Spec> | NotApplicable;
+  readonly faults: SystemFaults<Spec> | NotApplicable;
+}
+
+/** Keeps the kind's literal type and the spec's type together. */
+export function defineSystem<const Kind extends string, Spec>(
+  module: SystemModule<Kind, Spec>,
+): SystemModule<Kind, Spec> {
+  return module;
+}
+
+export function applies<T extends object>(part: T | NotApplicable): part is T {
+  return !("notApplicable" in part);
+}
