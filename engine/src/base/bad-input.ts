@@ -1,4 +1,8 @@
 import * as z from "zod/mini";
+import en from "zod/v4/locales/en.js";
+
+// the mini build carries no messages of its own; only English is bundled
+z.config(en());
 
 /** What was wrong with an input: the path of the field and what was expected there. */
 export interface InputProblem {
