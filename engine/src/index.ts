@@ -6,6 +6,7 @@ export * from "./base/money.ts";
 export * from "./base/random.ts";
 export * from "./base/time.ts";
 export * from "./base/units.ts";
+export * from "./climate/weather.ts";
 export * from "./rooms/situation.ts";
 export * from "./stores/stores.ts";
 export * from "./systems/contract.ts";
