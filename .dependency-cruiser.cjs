@@ -65,13 +65,22 @@ module.exports = {
       to: { path: "node_modules/(kysely|pg|better-sqlite3)/" },
     },
     { name: "no-circles", severity: "error", from: {}, to: { circular: true } },
-    { name: "nothing-unresolved", severity: "error", from: {}, to: { couldNotResolve: true, pathNot: "^virtual:" } },
+    {
+      name: "nothing-unresolved",
+      severity: "error",
+      from: {},
+      to: { couldNotResolve: true, pathNot: "^virtual:" },
+    },
   ],
   options: {
     doNotFollow: { path: "node_modules" },
     exclude: { path: "(^|/)(dist|node_modules/\\.cache)/|\\.test\\.tsx?$" },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: "tsconfig.base.json" },
-    enhancedResolveOptions: { conditionNames: ["setfair-source", "import", "require", "node", "default", "types"], exportsFields: ["exports"], extensions: [".ts", ".tsx", ".mjs", ".js", ".cjs", ".json", ".css"] },
+    enhancedResolveOptions: {
+      conditionNames: ["setfair-source", "import", "require", "node", "default", "types"],
+      exportsFields: ["exports"],
+      extensions: [".ts", ".tsx", ".mjs", ".js", ".cjs", ".json", ".css"],
+    },
   },
 };

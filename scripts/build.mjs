@@ -9,7 +9,11 @@ const want = () => sourceHash();
 
 /** True when the last build was made from these very sources. */
 export function isBuilt() {
-  return existsSync(stamp) && existsSync(join(root, "web", "dist", "index.html")) && readFileSync(stamp, "utf8") === want();
+  return (
+    existsSync(stamp) &&
+    existsSync(join(root, "web", "dist", "index.html")) &&
+    readFileSync(stamp, "utf8") === want()
+  );
 }
 
 export async function build() {
@@ -27,7 +31,13 @@ export async function build() {
   };
   for (const name of ["engine", "records", "drawing", "words"]) {
     rmSync(join(root, name, "dist"), { recursive: true, force: true });
-    await bundle({ ...common, entryPoints: [`${name}/src/index.ts`], outdir: `${name}/dist`, platform: "neutral", mainFields: ["module", "main"] });
+    await bundle({
+      ...common,
+      entryPoints: [`${name}/src/index.ts`],
+      outdir: `${name}/dist`,
+      platform: "neutral",
+      mainFields: ["module", "main"],
+    });
   }
   rmSync(join(root, "cli", "dist"), { recursive: true, force: true });
   mkdirSync(join(root, "cli", "dist"), { recursive: true });

@@ -5,14 +5,19 @@ import { root, sourceFiles } from "./lib.mjs";
 
 const problems = [];
 const systems = join(root, "engine/src/systems");
-const folders = readdirSync(systems, { withFileTypes: true }).filter((entry) => entry.isDirectory()).map((entry) => entry.name);
+const folders = readdirSync(systems, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map((entry) => entry.name);
 const registry = readFileSync(join(systems, "registry.ts"), "utf8");
 const registered = [...registry.matchAll(/from "\.\/([a-z0-9-]+)\/index\.ts"/g)].map((match) => match[1]);
-for (const folder of folders) if (!registered.includes(folder)) problems.push(`engine/src/systems/${folder} is not in the registry`);
-for (const name of registered) if (!folders.includes(name)) problems.push(`the registry names ${name}, which has no folder`);
+for (const folder of folders)
+  if (!registered.includes(folder)) problems.push(`engine/src/systems/${folder} is not in the registry`);
+for (const name of registered)
+  if (!folders.includes(name)) problems.push(`the registry names ${name}, which has no folder`);
 for (const folder of folders) {
   for (const file of ["spec", "physics", "briefing", "checks", "faults", "index"]) {
-    if (!existsSync(join(systems, folder, `${file}.ts`))) problems.push(`engine/src/systems/${folder}/${file}.ts is missing`);
+    if (!existsSync(join(systems, folder, `${file}.ts`)))
+      problems.push(`engine/src/systems/${folder}/${file}.ts is missing`);
   }
 }
 
@@ -25,15 +30,21 @@ for (const folder of ["engine/src", "records/src", "drawing/src", "words/src"]) 
   for (const path of sourceFiles(join(root, folder))) {
     if (!path.endsWith(".ts") || path.endsWith(".test.ts")) continue;
     const code = readFileSync(path, "utf8").replace(/\/\*[\s\S]*?\*\/|\/\/.*$/gm, "");
-    for (const [pattern, what] of impure) if (pattern.test(code)) problems.push(`${relative(root, path)} ${what}`);
+    for (const [pattern, what] of impure)
+      if (pattern.test(code)) problems.push(`${relative(root, path)} ${what}`);
   }
 }
 
 for (const name of ["records", "drawing", "words", "server", "demo"]) {
   const doors = Object.keys(JSON.parse(readFileSync(join(root, name, "package.json"), "utf8")).exports ?? {});
-  if (doors.length !== 1 || doors[0] !== ".") problems.push(`${name} has more than one door: ${doors.join(", ")}`);
+  if (doors.length !== 1 || doors[0] !== ".")
+    problems.push(`${name} has more than one door: ${doors.join(", ")}`);
 }
 
 for (const problem of problems) console.error(problem);
-console.log(problems.length === 0 ? `${folders.length} systems, each registered with its six files; the pure packages are pure` : `${problems.length} problems`);
+console.log(
+  problems.length === 0
+    ? `${folders.length} systems, each registered with its six files; the pure packages are pure`
+    : `${problems.length} problems`,
+);
 process.exit(problems.length === 0 ? 0 : 1);

@@ -30,7 +30,9 @@ export function sourceFiles(folder) {
 /** A hash over the sources that a build depends on. */
 export function sourceHash() {
   const hash = createHash("sha256").update(process.version);
-  const folders = ["engine", "records", "drawing", "words", "server", "web", "cli", "demo"].map((name) => join(root, name));
+  const folders = ["engine", "records", "drawing", "words", "server", "web", "cli", "demo"].map((name) =>
+    join(root, name),
+  );
   for (const path of folders.flatMap(sourceFiles).sort()) {
     if (/\.test\.tsx?$/.test(path)) continue;
     hash.update(relative(root, path)).update(readFileSync(path));
@@ -59,14 +61,25 @@ export function installSystemPackages(names) {
   console.log(`Installing from the system's packages: ${names.join(" ")}`);
   const env = { ...process.env, DEBIAN_FRONTEND: "noninteractive" };
   run("apt-get", ["update", "-q"], { env, stdio: ["ignore", "ignore", "inherit"] });
-  return run("apt-get", ["install", "-y", "-q", "--no-install-recommends", ...names], { env, stdio: ["ignore", "ignore", "inherit"] }) === 0;
+  return (
+    run("apt-get", ["install", "-y", "-q", "--no-install-recommends", ...names], {
+      env,
+      stdio: ["ignore", "ignore", "inherit"],
+    }) === 0
+  );
 }
 
-const CHROMIUM_PLACES = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome", "/snap/bin/chromium"];
+const CHROMIUM_PLACES = [
+  "/usr/bin/chromium",
+  "/usr/bin/chromium-browser",
+  "/usr/bin/google-chrome",
+  "/snap/bin/chromium",
+];
 
 /** Path of a Chromium, installed from the system's packages where none is found and that may be done; null otherwise. */
 export function ensureChromium() {
-  const look = () => [process.env.SETFAIR_CHROMIUM, ...CHROMIUM_PLACES].find((path) => path && existsSync(path)) ?? null;
+  const look = () =>
+    [process.env.SETFAIR_CHROMIUM, ...CHROMIUM_PLACES].find((path) => path && existsSync(path)) ?? null;
   const found = look();
   if (found) return found;
   return installSystemPackages(["chromium", "fonts-dejavu-core"]) ? look() : null;

@@ -9,8 +9,14 @@ import { installSystemPackages } from "./lib.mjs";
 function findBinaries() {
   const base = "/usr/lib/postgresql";
   const versions = existsSync(base) ? readdirSync(base).sort((a, b) => Number(b) - Number(a)) : [];
-  const folders = [...versions.map((version) => join(base, version, "bin")), ...(process.env.PATH ?? "").split(":")];
-  return folders.find((folder) => existsSync(join(folder, "initdb")) && existsSync(join(folder, "postgres"))) ?? null;
+  const folders = [
+    ...versions.map((version) => join(base, version, "bin")),
+    ...(process.env.PATH ?? "").split(":"),
+  ];
+  return (
+    folders.find((folder) => existsSync(join(folder, "initdb")) && existsSync(join(folder, "postgres"))) ??
+    null
+  );
 }
 
 function freePort() {
@@ -39,12 +45,26 @@ export async function startPostgres() {
     chownSync(folder, account.uid, account.gid);
   }
   const call = (program, args) => {
-    const answer = spawnSync(join(binaries, program), args, { encoding: "utf8", cwd: folder, ...(asRoot ? account : {}), stdio: ["ignore", "pipe", "pipe"] });
+    const answer = spawnSync(join(binaries, program), args, {
+      encoding: "utf8",
+      cwd: folder,
+      ...(asRoot ? account : {}),
+      stdio: ["ignore", "pipe", "pipe"],
+    });
     if (answer.status !== 0) throw new Error(`${program}: ${answer.stderr || answer.stdout}`);
   };
   const port = await freePort();
   call("initdb", ["-D", data, "-U", "setfair", "-A", "trust", "-E", "UTF8", "--no-sync"]);
-  call("pg_ctl", ["-D", data, "-w", "-l", join(folder, "log"), "-o", `-p ${port} -c listen_addresses=127.0.0.1 -c unix_socket_directories=${folder} -c fsync=off`, "start"]);
+  call("pg_ctl", [
+    "-D",
+    data,
+    "-w",
+    "-l",
+    join(folder, "log"),
+    "-o",
+    `-p ${port} -c listen_addresses=127.0.0.1 -c unix_socket_directories=${folder} -c fsync=off`,
+    "start",
+  ]);
   return {
     url: `postgres://setfair@127.0.0.1:${port}/postgres`,
     stop() {

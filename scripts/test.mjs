@@ -18,14 +18,26 @@ const counts = { passed: 0, failed: 0, skipped: 0 };
 function countReport(name) {
   const report = JSON.parse(readFileSync(join(scratch, `${name}.json`), "utf8"));
   counts.passed += report.numPassedTests;
-  counts.failed += report.numFailedTests + (report.numFailedTestSuites > 0 && report.numFailedTests === 0 ? report.numFailedTestSuites : 0);
+  counts.failed +=
+    report.numFailedTests +
+    (report.numFailedTestSuites > 0 && report.numFailedTests === 0 ? report.numFailedTestSuites : 0);
   counts.skipped += report.numPendingTests;
 }
 
 function vitest(name, args, env = {}) {
-  const code = run(binary("vitest"), ["run", "--reporter=default", "--reporter=json", `--outputFile.json=${join(scratch, `${name}.json`)}`, ...args], {
-    env: { ...process.env, ...env },
-  });
+  const code = run(
+    binary("vitest"),
+    [
+      "run",
+      "--reporter=default",
+      "--reporter=json",
+      `--outputFile.json=${join(scratch, `${name}.json`)}`,
+      ...args,
+    ],
+    {
+      env: { ...process.env, ...env },
+    },
+  );
   countReport(name);
   return code;
 }
@@ -33,7 +45,8 @@ function vitest(name, args, env = {}) {
 async function unitTests() {
   const postgres = await startPostgres();
   if (!postgres) {
-    const word = "No PostgreSQL can be had here (install the package postgresql): the PostgreSQL half of the store tests is skipped.";
+    const word =
+      "No PostgreSQL can be had here (install the package postgresql): the PostgreSQL half of the store tests is skipped.";
     if (ci) throw new Error(word);
     console.warn(word);
   }
@@ -55,14 +68,43 @@ async function browserTests() {
 }
 
 const types = () => {
-  const projects = ["engine", "records", "drawing", "words", "server", "web", "cli", "demo", "bench", "e2e"].map((name) => `${name}/tsconfig.json`);
-  return [...projects, "tsconfig.tests.json"].map((project) => run(binary("tsc"), ["-p", project])).find((code) => code !== 0) ?? 0;
+  const projects = [
+    "engine",
+    "records",
+    "drawing",
+    "words",
+    "server",
+    "web",
+    "cli",
+    "demo",
+    "bench",
+    "e2e",
+  ].map((name) => `${name}/tsconfig.json`);
+  return (
+    [...projects, "tsconfig.tests.json"]
+      .map((project) => run(binary("tsc"), ["-p", project]))
+      .find((code) => code !== 0) ?? 0
+  );
 };
 
 const steps = {
   lint: () => run(binary("biome"), ["check", "--error-on-warnings"]),
   types,
-  layers: () => run(binary("depcruise"), ["--config", ".dependency-cruiser.cjs", "engine", "records", "drawing", "words", "server", "web", "cli", "demo", "bench", "e2e"]),
+  layers: () =>
+    run(binary("depcruise"), [
+      "--config",
+      ".dependency-cruiser.cjs",
+      "engine",
+      "records",
+      "drawing",
+      "words",
+      "server",
+      "web",
+      "cli",
+      "demo",
+      "bench",
+      "e2e",
+    ]),
   unused: () => run(binary("knip"), []),
   layout: () => run(process.execPath, ["scripts/check-layout.mjs"]),
   unit: unitTests,
@@ -75,7 +117,9 @@ for (const [name, step] of Object.entries(steps)) {
   const started = Date.now();
   console.log(`\n── ${name}`);
   const code = await step();
-  console.log(`── ${name}: ${code === 0 ? "passed" : "FAILED"} in ${((Date.now() - started) / 1000).toFixed(1)} s`);
+  console.log(
+    `── ${name}: ${code === 0 ? "passed" : "FAILED"} in ${((Date.now() - started) / 1000).toFixed(1)} s`,
+  );
   if (code !== 0) failed.push(name);
   if (!["unit", "browser"].includes(name)) counts[code === 0 ? "passed" : "failed"] += 1;
 }

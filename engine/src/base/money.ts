@@ -29,7 +29,8 @@ export function sumMoney<C extends Currency>(currency: C, amounts: readonly Mone
 
 /** Rounds to the nearest whole penny, half away from zero (HMRC VATREC12030: 0.5p and over rounds up). */
 export function roundPence(exactPence: number): number {
-  const rounded = Math.sign(exactPence) * Math.round(Math.abs(exactPence) + Number.EPSILON * Math.abs(exactPence));
+  const rounded =
+    Math.sign(exactPence) * Math.round(Math.abs(exactPence) + Number.EPSILON * Math.abs(exactPence));
   return rounded === 0 ? 0 : rounded;
 }
 

@@ -18,5 +18,8 @@ export function hoursBetween(from: IsoLocal, to: IsoLocal, timeZone: string): nu
 
 /** The civil time in a zone as an instant. A time skipped by the clock change is an error, never shifted. */
 export function toInstant(local: IsoLocal, timeZone: string): IsoInstant {
-  return Temporal.PlainDateTime.from(local).toZonedDateTime(timeZone, { disambiguation: "reject" }).toInstant().toString();
+  return Temporal.PlainDateTime.from(local)
+    .toZonedDateTime(timeZone, { disambiguation: "reject" })
+    .toInstant()
+    .toString();
 }

@@ -1,0 +1,63 @@
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { type BrowserContext, chromium, type Page } from "playwright-core";
+
+/** A fresh Chromium with its own profile; nothing of it is kept. */
+export async function openBrowser(
+  viewport: { width: number; height: number },
+  extraArgs: string[] = [],
+): Promise<{ context: BrowserContext; close(): Promise<void> }> {
+  const profile = mkdtempSync(join(tmpdir(), "setfair-profile-"));
+  const context = await chromium.launchPersistentContext(profile, {
+    executablePath: process.env.SETFAIR_CHROMIUM ?? "/usr/bin/chromium",
+    viewport,
+    args: [
+      "--no-sandbox",
+      "--disable-gpu",
+      "--disable-quic",
+      "--no-first-run",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
+      ...extraArgs,
+    ],
+  });
+  context.setDefaultTimeout(20_000);
+  return {
+    context,
+    close: async () => {
+      await context.close();
+      rmSync(profile, { recursive: true, force: true });
+    },
+  };
+}
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+
+/** Violations of WCAG 2 A and AA that axe finds on the page, one line each. */
+export async function axeViolations(page: Page): Promise<string[]> {
+  await page.evaluate(axeSource);
+  return page.evaluate(async () => {
+    const axe = (
+      globalThis as unknown as {
+        axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+      }
+    ).axe;
+    const answer = await axe.run({ runOnly: ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"] });
+    return answer.violations.flatMap((violation) =>
+      violation.nodes.map((node) => `${violation.id}: ${node.html.slice(0, 200)}`),
+    );
+  });
+}
+
+/** Collects what the content security policy refused and what the page logged as an error. */
+export function watchErrors(page: Page): string[] {
+  const errors: string[] = [];
+  page.on("console", (message) => {
+    if (message.type() === "error") errors.push(message.text());
+  });
+  page.on("pageerror", (error) => errors.push(String(error)));
+  return errors;
+}
