@@ -1,0 +1,159 @@
+import * as z from "zod/mini";
+import type { Figure } from "../../base/figure.ts";
+import type { RoomAnswer } from "../../base/finding.ts";
+import type { Money } from "../../base/money.ts";
+import { VIEWS } from "../../systems/contract.ts";
+import { MARK_KINDS } from "../condition/types.ts";
+import { termsSchema } from "../quote/types.ts";
+import { isoLocalSchema } from "../situation.ts";
+
+const text = (max: number) => z.string().check(z.minLength(1), z.maxLength(max));
+const pence = z.int().check(z.minimum(0), z.maximum(100_000_000));
+
+/** Decided at the desk on evidence. Only `hirer` is chargeable; unknown is not. */
+export const MARK_CLASSES = ["existing", "fairWear", "ours", "hirer", "unknown"] as const;
+export type MarkClass = (typeof MARK_CLASSES)[number];
+
+const figureSchema = z.looseObject({
+  value: z.number(),
+  unit: z.string(),
+  formula: z.string(),
+  inputs: z.record(z.string(), z.union([z.number(), z.string(), z.boolean(), z.null()])),
+  basis: z.enum(["measured", "declared", "default", "from memory", "computed"]),
+});
+const evidence = {
+  id: text(200),
+  checkId: z.nullable(z.string()),
+  systemKind: z.nullable(z.string()),
+  charge: z.nullable(z.string()),
+  outRecords: z.array(z.string()),
+  backRecords: z.array(z.string()),
+  photographs: z.array(z.string()),
+};
+/** A difference as the condition room gives it. */
+export const differenceSchema = z.discriminatedUnion("kind", [
+  z.strictObject({
+    ...evidence,
+    kind: z.literal("reading"),
+    out: figureSchema,
+    back: figureSchema,
+    change: figureSchema,
+    tolerance: figureSchema,
+  }),
+  z.strictObject({
+    ...evidence,
+    kind: z.literal("count"),
+    expected: z.int(),
+    counted: z.int(),
+    short: z.int(),
+  }),
+  z.strictObject({
+    ...evidence,
+    kind: z.literal("mark"),
+    part: z.string(),
+    view: z.enum(VIEWS),
+    markKind: z.enum(MARK_KINDS),
+    sizeMm: z.nullable(z.number()),
+    xShare: z.number(),
+    yShare: z.number(),
+  }),
+]);
+
+/** What the settlement is asked. Published as the schema of `setfair settle`. */
+export const settlementInputSchema = z.strictObject({
+  /** the version that the hire was booked under */
+  terms: termsSchema,
+  hire: z.strictObject({
+    id: text(60),
+    from: isoLocalSchema,
+    to: isoLocalSchema,
+    returnedAt: isoLocalSchema,
+    timeZone: text(60),
+    allowanceKm: z.number().check(z.minimum(0), z.maximum(200_000)),
+    fuel: z.enum(["diesel", "petrol", "electric", "hydrogen"]),
+    /** tank of the vehicle, for a fuel reading given as a share */
+    fuelTankLitres: z.optional(z.number().check(z.positive(), z.maximum(200))),
+    /** litres of DEF in the full tank, likewise */
+    defTankLitres: z.optional(z.number().check(z.positive(), z.maximum(60))),
+    /** age of the part or thing in whole or part years, by `charge`; without it the full life is taken as used, to the hirer's good */
+    ageYears: z.record(z.string(), z.number().check(z.minimum(0), z.maximum(60))),
+  }),
+  differences: z.array(differenceSchema),
+  /** by the id of the difference; a difference left out is unknown, hence not charged */
+  classes: z.record(z.string(), z.enum(MARK_CLASSES)),
+  /** cleaning beyond the included standard, hours, with its evidence */
+  cleaning: z.optional(
+    z.strictObject({
+      hours: z.number().check(z.minimum(0), z.maximum(40)),
+      records: z.array(z.string()),
+      photographs: z.array(z.string()),
+    }),
+  ),
+  /** record ids for tank or cassette handed back unemptied; null where emptied */
+  wasteNotEmptied: z.optional(z.array(z.string())),
+  cassetteNotEmptied: z.optional(z.array(z.string())),
+  /** real cost of repair by the id of the difference, pence, from an estimate; replaces the matrix where lower */
+  estimates: z.optional(z.record(z.string(), pence)),
+  /** held as security, pence */
+  depositPence: pence,
+  /** line ids that the hirer disputes */
+  disputed: z.array(z.string()),
+  /** marks already charged to another hire, by record id of the mark: never charged again */
+  chargedElsewhere: z.array(z.string()),
+});
+export type SettlementInput = z.infer<typeof settlementInputSchema>;
+
+export interface SettlementLine {
+  /** stable within the settlement */
+  readonly id: string;
+  /** text `settlement.<code>` */
+  readonly code:
+    | "mileage"
+    | "fuel"
+    | "fuelService"
+    | "def"
+    | "cleaning"
+    | "waste"
+    | "cassette"
+    | "late"
+    | "kit"
+    | "damage"
+    | "notCharged";
+  readonly about: string;
+  readonly quantity: Figure | null;
+  readonly amount: Money<"GBP">;
+  /** why nothing is charged: the class, or charged elsewhere, or no line in the terms */
+  readonly because: MarkClass | "chargedElsewhere" | "noTariff" | "withinAllowance" | null;
+  /** counted under the excess, so capped with the others of that kind */
+  readonly capped: boolean;
+  readonly disputed: boolean;
+  readonly evidence: {
+    readonly records: readonly string[];
+    readonly photographs: readonly string[];
+    readonly differenceId: string | null;
+  };
+  /** how the amount came about: new value, share of life left, matrix line */
+  readonly working: readonly Figure[];
+}
+export interface Settlement {
+  readonly hireId: string;
+  readonly termsId: string;
+  readonly lines: readonly SettlementLine[];
+  /** taken off so that damage stays at the excess; zero or negative */
+  readonly overExcess: Money<"GBP">;
+  /** sum of lines and overExcess; never negative */
+  readonly total: Money<"GBP">;
+  /** part of the total that is disputed */
+  readonly disputed: Money<"GBP">;
+  readonly depositHeld: Money<"GBP">;
+  /** kept now: undisputed charges, at most the deposit */
+  readonly depositKept: Money<"GBP">;
+  /** held back for disputed lines, at most what is left */
+  readonly depositWithheld: Money<"GBP">;
+  readonly depositReturned: Money<"GBP">;
+  /** undisputed charges above the deposit */
+  readonly stillOwed: Money<"GBP">;
+  /** day by which the deposit goes back */
+  readonly releaseBy: string;
+}
+export type SettleHire = (input: SettlementInput) => RoomAnswer<Settlement>;
