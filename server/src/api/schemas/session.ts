@@ -1,0 +1,52 @@
+import * as z from "zod";
+import { dateSchema, idSchema, textSchema } from "./common.ts";
+import { named } from "./named.ts";
+
+export const roleSchema = z.enum(["manager", "desk", "yard"]);
+
+export const signInSchema = named(
+  "SignIn",
+  z.strictObject({ email: z.string().trim().min(3).max(200), password: z.string().min(1).max(200) }),
+);
+
+export const sessionSchema = named(
+  "Session",
+  z.object({
+    user: z.object({ id: idSchema, name: z.string(), email: z.string(), role: roleSchema }),
+    firm: z.object({ id: idSchema, name: z.string() }),
+    depot: z.object({ id: idSchema, name: z.string(), telephone: z.string(), timeZone: z.string() }),
+    /** actions this person may do, from the role table */
+    may: z.array(z.string()),
+    /** today in the depot's zone */
+    today: dateSchema,
+    /** true while the invented firm is loaded */
+    demo: z.boolean(),
+  }),
+);
+
+export const setupStateSchema = named("SetupState", z.object({ open: z.boolean() }));
+
+export const setupSchema = named(
+  "Setup",
+  z.strictObject({
+    firm: z.strictObject({ name: textSchema(80) }),
+    depot: z.strictObject({
+      name: textSchema(80),
+      telephone: textSchema(30),
+      timeZone: textSchema(60),
+      country: z.string().regex(/^[A-Z]{2}$/),
+      latitudeDeg: z.number().min(34).max(72),
+      longitudeDeg: z.number().min(-25).max(40),
+      /** opening hours, `HH:MM` */
+      opens: z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/),
+      closes: z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/),
+    }),
+    /** hire terms as data; checked by the quote room */
+    terms: z.record(z.string(), z.unknown()),
+    manager: z.strictObject({
+      name: textSchema(80),
+      email: z.email().max(200),
+      password: z.string().min(12).max(200),
+    }),
+  }),
+);

@@ -1,0 +1,39 @@
+import * as z from "zod";
+import { dateSchema, idSchema, localSchema, roomResultSchema } from "./common.ts";
+import { stageSchema } from "./hires.ts";
+import { named } from "./named.ts";
+import { recordSchema } from "./records.ts";
+import { markSchema } from "./vehicles.ts";
+
+export const yardJobSchema = named(
+  "YardJob",
+  z.object({
+    /** `<hireId>.out` or `<hireId>.back` */
+    id: idSchema,
+    walk: z.enum(["out", "back"]),
+    due: localSchema,
+    hireId: idSchema,
+    reference: z.string(),
+    customer: z.string(),
+    stage: stageSchema,
+    vehicle: z.object({
+      id: idSchema,
+      name: z.string(),
+      registration: z.string(),
+      version: z.int(),
+      description: z.unknown().describe("engine: VehicleDescription"),
+    }),
+    /** the walk-round in order (engine: WalkRound); ids of checks, views and parts */
+    walkRound: roomResultSchema,
+    /** marks known before this walk-round */
+    knownMarks: z.array(markSchema),
+    /** for the walk back: the records of the walk out, so that each step can show how it left */
+    outRecords: z.array(recordSchema),
+    /** what the signature names: cards to sign for and conditions printed */
+    briefingCardIds: z.array(z.string()),
+    done: z.boolean(),
+    photographsNeeded: z.int(),
+  }),
+);
+export const yardJobsSchema = named("YardJobs", z.object({ date: dateSchema, jobs: z.array(yardJobSchema) }));
+export const yardQuerySchema = z.object({ date: dateSchema.optional() });

@@ -1,0 +1,5984 @@
+// Made from server/openapi.json by server/src/api/write-openapi.ts; do not edit.
+export interface paths {
+    readonly "/api/health": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Is it up? */
+        readonly get: operations["health"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/session": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Who am I? */
+        readonly get: operations["readSession"];
+        readonly put?: never;
+        /** Sign in */
+        readonly post: operations["signIn"];
+        /** Sign out */
+        readonly delete: operations["signOut"];
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/setup/{token}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Is this set-up link still open? */
+        readonly get: operations["readSetup"];
+        readonly put?: never;
+        /** Make the firm, its depot, its terms and the first manager */
+        readonly post: operations["setUp"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/today": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The day: out, back, on the road, what holds things up */
+        readonly get: operations["today"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/vehicles": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The fleet */
+        readonly get: operations["listVehicles"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/vehicles/{id}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** One vehicle and what follows from its description */
+        readonly get: operations["readVehicle"];
+        /** A new dated version of the description */
+        readonly put: operations["putVehicle"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/availability": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Which vehicles can take it, and why not */
+        readonly post: operations["availability"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Find hires */
+        readonly get: operations["listHires"];
+        readonly put?: never;
+        /** An enquiry */
+        readonly post: operations["newHire"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The whole hire: what stops it and whose move it is */
+        readonly get: operations["readHire"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/vehicle": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        /** Choose the vehicle */
+        readonly put: operations["setVehicle"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/party": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        /** Who travels */
+        readonly put: operations["setParty"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/quote": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Price the hire; accepted, it is frozen as shown */
+        readonly post: operations["quote"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/book": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Book it, unless the vehicle is taken */
+        readonly post: operations["book"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/drivers": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        /** The named drivers and their licences */
+        readonly put: operations["setDrivers"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/trip": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        /** The trip with its stops */
+        readonly put: operations["setTrip"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/forecast": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Will it last? Lived 500 times; cached by its input */
+        readonly get: operations["readForecast"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/load": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Masses and axles, and the least change that makes it legal */
+        readonly get: operations["readLoad"];
+        /** What is carried and where */
+        readonly put: operations["setLoad"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/briefing": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Cards for this vehicle and trip, in order */
+        readonly get: operations["readBriefing"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/overrides": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Override one finding, if its basis allows it */
+        readonly post: operations["override"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/gate-checks": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** A named person looked at a gate that no room decides yet */
+        readonly post: operations["checkGate"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/payments": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Record a payment by hand */
+        readonly post: operations["pay"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/keys": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Hand over the keys, if the glass allows */
+        readonly post: operations["handOver"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/return": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** The vehicle is back */
+        readonly post: operations["takeBack"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/differences": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** What is not as it left */
+        readonly get: operations["readDifferences"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/classes": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        /** Decide at the desk, on evidence, what each mark is */
+        readonly put: operations["setClasses"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/settlement": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Lines in whole pence, each with its evidence */
+        readonly get: operations["readSettlement"];
+        readonly put?: never;
+        /** Freeze the settlement as shown */
+        readonly post: operations["settle"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/deposit-release": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Give back what is left of the deposit */
+        readonly post: operations["releaseDeposit"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/close": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Nothing is left to do */
+        readonly post: operations["close"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/end": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Lost, cancelled or no-show, with the reason */
+        readonly post: operations["endHire"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/hirer-link": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** An unguessable, expiring link for this hire only; the one before stops working */
+        readonly post: operations["makeHirerLink"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/records": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Append records of what happened at a vehicle; sending twice appends once */
+        readonly post: operations["addRecords"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/records": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Records and receipts, as `setfair verify` reads them */
+        readonly get: operations["exportRecords"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/photos/{sha256}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** A smaller picture for screens (size: small, large), or the original */
+        readonly get: operations["readPhoto"];
+        /** The JPEG made on the device, under its hash */
+        readonly put: operations["putPhoto"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/yard/jobs": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Walk-rounds due out and back */
+        readonly get: operations["yardJobs"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/guide/{token}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Everything the hirer's phone needs, once */
+        readonly get: operations["readGuide"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/guide/{token}/records": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Readings of the panel on this hire */
+        readonly post: operations["addGuideRecords"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+}
+export type webhooks = Record<string, never>;
+export interface components {
+    schemas: {
+        readonly MoneyInput: {
+            /** @enum {string} */
+            readonly currency: "GBP" | "EUR" | "CHF" | "NOK";
+            readonly pence: number;
+        };
+        readonly FigureInput: {
+            readonly value: number;
+            readonly unit: string;
+            readonly formula: string;
+            readonly inputs: {
+                readonly [key: string]: number | string | boolean | null;
+            };
+            /** @enum {string} */
+            readonly basis: "measured" | "declared" | "default" | "from memory" | "computed";
+            readonly source?: string;
+        };
+        readonly FindingInput: {
+            readonly code: string;
+            /** @enum {string} */
+            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+            /** @enum {string} */
+            readonly severity: "refuse" | "refer" | "unchecked" | "condition" | "note";
+            /** @enum {string} */
+            readonly basis: "law" | "safety" | "cover" | "policy" | "physics";
+            readonly facts: {
+                readonly [key: string]: components["schemas"]["FigureInput"] | string | number;
+            };
+            readonly sources: readonly string[];
+            readonly mends: readonly {
+                readonly code: string;
+                readonly facts: {
+                    readonly [key: string]: components["schemas"]["FigureInput"] | string | number;
+                };
+            }[];
+            readonly about?: string;
+        };
+        readonly ErrorInput: {
+            readonly error: {
+                readonly code: string;
+                readonly message: string;
+                readonly problems: readonly {
+                    readonly path: string;
+                    readonly expected: string;
+                }[];
+                readonly findings?: readonly components["schemas"]["FindingInput"][];
+            };
+        };
+        readonly DoneInput: {
+            /** @constant */
+            readonly done: true;
+        };
+        /** @enum {string} */
+        readonly MarkClassInput: "existing" | "fairWear" | "ours" | "hirer" | "unknown";
+        readonly DifferenceInput: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "mark" | "reading" | "count" | "lateReturn" | "distance";
+            readonly what: string;
+            readonly facts: {
+                readonly [key: string]: components["schemas"]["FigureInput"] | string | number;
+            };
+            readonly out: {
+                readonly recordId: string | null;
+                readonly value: number | null;
+                readonly photos: readonly string[];
+            };
+            readonly back: {
+                readonly recordId: string | null;
+                readonly value: number | null;
+                readonly photos: readonly string[];
+            };
+            readonly delta: components["schemas"]["FigureInput"] | null;
+            readonly class: components["schemas"]["MarkClassInput"] | null;
+            readonly classReason: string | null;
+            readonly classBy: string | null;
+        };
+        readonly DifferencesInput: {
+            readonly differences: readonly components["schemas"]["DifferenceInput"][];
+            readonly findings: readonly components["schemas"]["FindingInput"][];
+            readonly result: unknown;
+        };
+        readonly SetClassesInput: {
+            readonly classes: readonly {
+                readonly id: string;
+                readonly class: components["schemas"]["MarkClassInput"];
+                readonly reason: string;
+            }[];
+        };
+        readonly SettlementStateInput: {
+            readonly frozenAt: string | null;
+            readonly frozenBy: string | null;
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["FindingInput"][];
+            readonly lines: readonly {
+                readonly id: string;
+                readonly code: string;
+                readonly facts: {
+                    readonly [key: string]: components["schemas"]["FigureInput"] | string | number;
+                };
+                readonly amount: components["schemas"]["MoneyInput"];
+                readonly evidence: readonly string[];
+            }[];
+            readonly total: components["schemas"]["MoneyInput"];
+            readonly release: components["schemas"]["MoneyInput"];
+            readonly releaseBy: string | null;
+            readonly releasedAt: string | null;
+        };
+        readonly ReturnRequestInput: {
+            readonly at: string;
+        };
+        readonly NewPaymentInput: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "deposit" | "balance" | "refund" | "hold" | "release" | "charge";
+            readonly pence: number;
+            /** Format: date */
+            readonly on: string;
+            /** @enum {string} */
+            readonly method: "card" | "transfer" | "cash" | "cardHold";
+            readonly note?: string;
+        };
+        readonly PaymentInput: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "deposit" | "balance" | "refund" | "hold" | "release" | "charge";
+            readonly amount: components["schemas"]["MoneyInput"];
+            /** Format: date */
+            readonly on: string;
+            readonly method: string;
+            readonly note: string | null;
+            readonly by: string;
+            readonly at: string;
+        };
+        readonly PartyInput: {
+            readonly travellers: readonly {
+                readonly id: string;
+                readonly name?: string;
+                /** @enum {string} */
+                readonly kind: "adult" | "child";
+                readonly ageYears?: number;
+                readonly heightCm?: number;
+                readonly massKg?: number;
+            }[];
+            readonly sleepers?: number;
+            readonly dogs: number;
+            /** @enum {string} */
+            readonly experience: "first" | "some" | "knowsThisVehicle";
+        };
+        readonly DriverInput: {
+            readonly id: string;
+            readonly name: string;
+            /** Format: date */
+            readonly born: string;
+            readonly main: boolean;
+            readonly licence: {
+                /** @enum {string} */
+                readonly issuedBy: "GB" | "NI" | "EEA" | "other";
+                /** Format: date */
+                readonly firstCarEntitlement: string;
+                readonly categories: readonly {
+                    /** @enum {string} */
+                    readonly category: "B" | "BE" | "C1" | "C1E" | "C";
+                    /** Format: date */
+                    readonly from: string;
+                    /** Format: date */
+                    readonly to: string;
+                }[];
+                /** Format: date */
+                readonly photocardTo?: string;
+                readonly endorsements: readonly {
+                    readonly code: string;
+                    /** Format: date */
+                    readonly offence: string;
+                    readonly points: number;
+                }[];
+                /** Format: date */
+                readonly checkedOn?: string;
+            };
+            readonly faultIncidents3y: number;
+            readonly disqualified3y: boolean;
+        };
+        readonly TripInput: {
+            readonly depot: {
+                readonly name: string;
+                readonly country: string;
+                readonly latitudeDeg: number;
+                readonly longitudeDeg: number;
+                readonly elevationM?: number;
+            };
+            readonly depart: string;
+            readonly return: string;
+            readonly returnDrive: {
+                readonly distanceKm: number;
+                readonly minutes: number;
+            };
+            readonly timeZone: string;
+            readonly stops: readonly {
+                readonly place: {
+                    readonly name: string;
+                    readonly country: string;
+                    readonly latitudeDeg: number;
+                    readonly longitudeDeg: number;
+                    readonly elevationM?: number;
+                };
+                readonly arrive: string;
+                readonly leave: string;
+                readonly drive: {
+                    readonly distanceKm: number;
+                    readonly minutes: number;
+                };
+                readonly pitch: {
+                    readonly postAmperes: number;
+                    readonly freshWater: boolean;
+                    readonly wasteDrain: boolean;
+                    readonly cassettePoint: boolean;
+                    readonly lpgExchange: boolean;
+                };
+                readonly acts: readonly ("plugIn" | "fillWater" | "emptyWaste" | "emptyCassette" | "exchangeLpg" | "fillFuel" | "fillDef")[];
+            }[];
+            readonly departWith: {
+                readonly [key: string]: number;
+            };
+            readonly settings: {
+                readonly [key: string]: {
+                    readonly [key: string]: number | string | boolean;
+                };
+            };
+        };
+        readonly LoadPlanInput: {
+            readonly seats: readonly {
+                readonly travellerId: string;
+                readonly behindFrontAxleM: number;
+            }[];
+            readonly items: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly massKg: number;
+                readonly behindFrontAxleM: number;
+                readonly removable: boolean;
+                readonly sdKg?: number;
+            }[];
+            readonly waterLitres: number;
+            readonly fuelShare: number;
+            readonly lpgCylinders: number;
+        };
+        /** @enum {string} */
+        readonly StageInput: "enquiry" | "quoted" | "booked" | "handedOver" | "onHire" | "returned" | "settled" | "closed" | "lost" | "cancelled" | "noShow";
+        readonly CustomerInput: {
+            readonly name: string;
+            readonly telephone: string;
+            /** Format: email */
+            readonly email: string;
+            readonly address?: string;
+        };
+        readonly NewHireInput: {
+            readonly customer: components["schemas"]["CustomerInput"];
+            readonly party: components["schemas"]["PartyInput"];
+            readonly from: string;
+            readonly to: string;
+            readonly wishes?: string;
+            readonly vehicleId?: string;
+        };
+        /** @enum {string} */
+        readonly GlassStateInput: "cannotGo" | "notYet" | "goesWithConditions" | "readyWithNotes" | "ready";
+        readonly GateStateInput: {
+            /** @enum {string} */
+            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+            /** @enum {string} */
+            readonly state: "later" | "passed" | "note" | "condition" | "overridden" | "notChecked" | "refer" | "refuse";
+            readonly dueFrom: string | null;
+            readonly byHand: boolean;
+            readonly checkedByHand: {
+                readonly by: string;
+                readonly at: string;
+                readonly note: string;
+            } | null;
+            readonly findings: readonly {
+                readonly key: string;
+                readonly finding: components["schemas"]["FindingInput"];
+                /** @enum {string} */
+                readonly overridable: "never" | "insurer" | "manager";
+                readonly override: {
+                    readonly by: string;
+                    readonly at: string;
+                    readonly reason: string;
+                } | null;
+            }[];
+        };
+        readonly GlassInput: {
+            readonly state: components["schemas"]["GlassStateInput"];
+            readonly before: {
+                readonly state: components["schemas"]["GlassStateInput"];
+                readonly at: string;
+            } | null;
+            readonly gates: readonly components["schemas"]["GateStateInput"][];
+        };
+        readonly HireSummaryInput: {
+            readonly id: string;
+            readonly reference: string;
+            readonly stage: components["schemas"]["StageInput"];
+            readonly customer: string;
+            readonly people: number;
+            readonly dogs: number;
+            readonly from: string;
+            readonly to: string;
+            readonly vehicle: {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+            } | null;
+            readonly glass: components["schemas"]["GlassStateInput"] | null;
+            readonly worst: components["schemas"]["FindingInput"] | null;
+            readonly toActOn: number;
+            readonly owedPence: number;
+        };
+        readonly HireListInput: {
+            readonly hires: readonly components["schemas"]["HireSummaryInput"][];
+            readonly total: number;
+            readonly page: number;
+            readonly pageSize: number;
+        };
+        readonly WaitInput: {
+            readonly code: string;
+            /** @enum {string} */
+            readonly whose: "desk" | "yard" | "hirer" | "manager" | "insurer" | "nobody";
+            readonly facts: {
+                readonly [key: string]: components["schemas"]["FigureInput"] | string | number;
+            };
+        };
+        readonly QuoteStateInput: {
+            readonly id: string;
+            readonly at: string;
+            readonly acceptedAt: string | null;
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["FindingInput"][];
+            readonly totalPence: number;
+        };
+        readonly TripStateInput: {
+            readonly trip: components["schemas"]["TripInput"];
+            readonly inputHash: string | null;
+        };
+        readonly LoadStateInput: {
+            readonly plan: components["schemas"]["LoadPlanInput"] | null;
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["FindingInput"][];
+        };
+        readonly ForecastStateInput: {
+            readonly inputHash: string;
+            readonly engineVersion: string;
+            readonly seed: number;
+            readonly runs: number;
+            readonly cached: boolean;
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["FindingInput"][];
+        };
+        readonly BriefingStateInput: {
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["FindingInput"][];
+            readonly signed: readonly string[];
+        };
+        readonly HirePageInput: {
+            readonly hire: components["schemas"]["HireSummaryInput"];
+            readonly version: number;
+            readonly wishes: string | null;
+            readonly customer: components["schemas"]["CustomerInput"];
+            readonly party: components["schemas"]["PartyInput"];
+            readonly vehicle: {
+                readonly id: string;
+                readonly version: number;
+                /** @description engine: VehicleDescription */
+                readonly description: unknown;
+            } | null;
+            readonly drivers: readonly components["schemas"]["DriverInput"][];
+            readonly trip: components["schemas"]["TripInput"] | null;
+            readonly load: components["schemas"]["LoadStateInput"] | null;
+            readonly forecastHash: string | null;
+            readonly quote: components["schemas"]["QuoteStateInput"] | null;
+            readonly payments: readonly components["schemas"]["PaymentInput"][];
+            readonly money: {
+                readonly price: components["schemas"]["MoneyInput"];
+                readonly paid: components["schemas"]["MoneyInput"];
+                readonly owed: components["schemas"]["MoneyInput"];
+                readonly depositDue: components["schemas"]["MoneyInput"];
+                readonly depositHeld: components["schemas"]["MoneyInput"];
+            };
+            readonly glass: components["schemas"]["GlassInput"] | null;
+            readonly conditions: readonly components["schemas"]["FindingInput"][];
+            readonly records: {
+                readonly count: number;
+                readonly head: string | null;
+                readonly out: {
+                    readonly started: boolean;
+                    readonly marks: number;
+                    readonly photos: number;
+                    readonly readings: number;
+                    readonly signed: boolean;
+                };
+                readonly back: {
+                    readonly started: boolean;
+                    readonly marks: number;
+                    readonly photos: number;
+                    readonly readings: number;
+                    readonly signed: boolean;
+                };
+                readonly panelReadings: number;
+            };
+            readonly signatures: readonly {
+                readonly what: string;
+                readonly by: string;
+                readonly at: string;
+                readonly recordId: string;
+                readonly covers: number;
+            }[];
+            readonly waits: readonly components["schemas"]["WaitInput"][];
+            readonly settlement: components["schemas"]["SettlementStateInput"] | null;
+            readonly differences: readonly components["schemas"]["DifferenceInput"][];
+            readonly hirerLink: {
+                readonly expires: string;
+            } | null;
+            readonly history: readonly {
+                readonly at: string;
+                readonly by: string;
+                readonly what: string;
+                readonly facts: {
+                    readonly [key: string]: unknown;
+                };
+            }[];
+        };
+        readonly AvailabilityQueryInput: {
+            readonly party: components["schemas"]["PartyInput"];
+            readonly from: string;
+            readonly to: string;
+        };
+        readonly AvailabilityInput: {
+            readonly vehicles: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+                readonly possible: boolean;
+                readonly findings: readonly components["schemas"]["FindingInput"][];
+                readonly nearest: {
+                    readonly from: string;
+                    readonly to: string;
+                    readonly shiftHours: number;
+                } | null;
+                readonly price: components["schemas"]["MoneyInput"] | null;
+            }[];
+        };
+        readonly SetVehicleInput: {
+            readonly vehicleId: string;
+        };
+        readonly SetDriversInput: {
+            readonly drivers: readonly components["schemas"]["DriverInput"][];
+        };
+        readonly QuoteRequestInput: {
+            /** @default [] */
+            readonly extras: readonly {
+                readonly id: string;
+                readonly count: number;
+            }[];
+            /** @default false */
+            readonly accept: boolean;
+        };
+        readonly OverrideRequestInput: {
+            readonly key: string;
+            readonly reason: string;
+            readonly insurer?: {
+                readonly reference: string;
+                readonly acceptedBy: string;
+                /** Format: date */
+                readonly on: string;
+            };
+        };
+        readonly GateCheckInput: {
+            /** @enum {string} */
+            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+            readonly note: string;
+        };
+        readonly EndHireInput: {
+            /** @enum {string} */
+            readonly as: "lost" | "cancelled" | "noShow";
+            readonly reason: string;
+        };
+        readonly HirerLinkInput: {
+            readonly url: string;
+            readonly token: string;
+            readonly expires: string;
+        };
+        readonly GuideInput: {
+            readonly hireId: string;
+            readonly reference: string;
+            readonly customer: string;
+            readonly stage: components["schemas"]["StageInput"];
+            readonly from: string;
+            readonly to: string;
+            readonly expires: string;
+            readonly firm: string;
+            readonly depot: {
+                readonly name: string;
+                readonly telephone: string;
+            };
+            readonly vehicle: {
+                readonly name: string;
+                readonly registration: string;
+                /** @description engine: VehicleDescription */
+                readonly description: unknown;
+            };
+            readonly trip: components["schemas"]["TripInput"] | null;
+            readonly forecastInput: unknown;
+            readonly forecast: unknown;
+            readonly forecastHash: string | null;
+            readonly briefing: unknown;
+            readonly readings: readonly unknown[];
+        };
+        readonly RecordInput: {
+            readonly id: string;
+            readonly kind: string;
+            readonly hash: string;
+        } & {
+            readonly [key: string]: unknown;
+        };
+        readonly ReceiptInput: {
+            readonly [key: string]: unknown;
+        };
+        readonly RecordBatchInput: {
+            readonly records: readonly components["schemas"]["RecordInput"][];
+        };
+        readonly RecordAnswerInput: {
+            readonly receipts: readonly components["schemas"]["ReceiptInput"][];
+            readonly added: number;
+            readonly head: string | null;
+        };
+        readonly RecordExportInput: {
+            readonly records: readonly components["schemas"]["RecordInput"][];
+            readonly receipts: readonly components["schemas"]["ReceiptInput"][];
+        } & {
+            readonly [key: string]: unknown;
+        };
+        readonly SignInInput: {
+            readonly email: string;
+            readonly password: string;
+        };
+        readonly SessionInput: {
+            readonly user: {
+                readonly id: string;
+                readonly name: string;
+                readonly email: string;
+                /** @enum {string} */
+                readonly role: "manager" | "desk" | "yard";
+            };
+            readonly firm: {
+                readonly id: string;
+                readonly name: string;
+            };
+            readonly depot: {
+                readonly id: string;
+                readonly name: string;
+                readonly telephone: string;
+                readonly timeZone: string;
+            };
+            readonly may: readonly string[];
+            /** Format: date */
+            readonly today: string;
+            readonly demo: boolean;
+        };
+        readonly SetupStateInput: {
+            readonly open: boolean;
+        };
+        readonly SetupInput: {
+            readonly firm: {
+                readonly name: string;
+            };
+            readonly depot: {
+                readonly name: string;
+                readonly telephone: string;
+                readonly timeZone: string;
+                readonly country: string;
+                readonly latitudeDeg: number;
+                readonly longitudeDeg: number;
+                readonly opens: string;
+                readonly closes: string;
+            };
+            readonly terms: {
+                readonly [key: string]: unknown;
+            };
+            readonly manager: {
+                readonly name: string;
+                /** Format: email */
+                readonly email: string;
+                readonly password: string;
+            };
+        };
+        readonly TodayInput: {
+            /** Format: date */
+            readonly date: string;
+            readonly now: string;
+            readonly out: readonly components["schemas"]["HireSummaryInput"][];
+            readonly back: readonly components["schemas"]["HireSummaryInput"][];
+            readonly onTheRoad: readonly components["schemas"]["HireSummaryInput"][];
+            readonly blockers: readonly {
+                readonly hireId: string;
+                readonly hire: components["schemas"]["HireSummaryInput"];
+                /** @enum {string} */
+                readonly why: "glass" | "late" | "dueDate";
+            }[];
+            readonly open: {
+                readonly enquiries: number;
+                readonly quotes: number;
+                readonly toSettle: number;
+            };
+            readonly enquiries: readonly components["schemas"]["HireSummaryInput"][];
+            readonly toSettle: readonly components["schemas"]["HireSummaryInput"][];
+        };
+        readonly VehicleDescriptionInput: {
+            readonly id: string;
+            readonly name: string;
+            readonly registration: string;
+            /** @enum {string} */
+            readonly bodyStyle: "panelVanConversion" | "elevatingRoofCampervan" | "lowProfile" | "overcab" | "aClass" | "campervan";
+            readonly validFrom: string;
+            readonly firstRegistered: string;
+            /** @enum {string} */
+            readonly fuel: "diesel" | "petrol" | "electric" | "hydrogen";
+            /** @enum {string} */
+            readonly category: "M1" | "N1";
+            readonly emissionClass: string;
+            readonly dimensions: {
+                readonly lengthM: number;
+                readonly widthM: number;
+                readonly heightM: number;
+                readonly wheelbaseM: number;
+                readonly rearOverhangM: number;
+            };
+            readonly masses: {
+                readonly mamKg: number;
+                readonly technicalMaxKg: number;
+                readonly miroKg: number;
+                readonly miroBasis: {
+                    readonly fuelShare: number;
+                    readonly driverKg: number;
+                    readonly waterShare: number;
+                    readonly lpgCylinders: number;
+                    readonly weighed: boolean;
+                };
+                readonly miroFrontKg: number;
+                readonly unladenKg?: number;
+                readonly axleMaxKg: {
+                    readonly front: number;
+                    readonly rear: number;
+                };
+                readonly options: readonly {
+                    readonly name: string;
+                    readonly massKg: number;
+                    readonly behindFrontAxleM: number;
+                }[];
+            };
+            readonly body: {
+                readonly floorAreaM2: number;
+                readonly volumeM3: number;
+                readonly lossWK: number;
+                readonly capacityWhK: number;
+                readonly airChangesPerHour: number;
+            };
+            readonly consumption: {
+                readonly litresPer100Km: number;
+            };
+            readonly systems: readonly {
+                readonly id: string;
+                readonly kind: string;
+                readonly spec: {
+                    readonly [key: string]: unknown;
+                };
+            }[];
+        };
+        readonly VehicleSummaryInput: {
+            readonly id: string;
+            readonly name: string;
+            readonly registration: string;
+            readonly bodyStyle: string;
+            readonly belts: number;
+            readonly berths: number;
+            readonly mamKg: number;
+            /** @enum {string} */
+            readonly now: "atDepot" | "onHire";
+            readonly nextOut: {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly from: string;
+            } | null;
+            readonly due: readonly {
+                readonly what: string;
+                /** Format: date */
+                readonly on: string;
+                readonly days: number;
+            }[];
+        };
+        readonly VehiclePageInput: {
+            readonly summary: components["schemas"]["VehicleSummaryInput"];
+            readonly description: components["schemas"]["VehicleDescriptionInput"];
+            readonly derived: unknown;
+            readonly findings: readonly components["schemas"]["FindingInput"][];
+            readonly versions: readonly {
+                readonly version: number;
+                /** Format: date */
+                readonly validFrom: string;
+                readonly by: string;
+                readonly at: string;
+            }[];
+            readonly hires: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly from: string;
+                readonly to: string;
+                readonly stage: string;
+            }[];
+            readonly marks: readonly components["schemas"]["KnownMarkInput"][];
+            readonly dueDates: readonly {
+                readonly what: string;
+                /** Format: date */
+                readonly on: string;
+            }[];
+        };
+        readonly KnownMarkInput: {
+            readonly id: string;
+            readonly view: string;
+            readonly part: string | null;
+            readonly x: number | null;
+            readonly y: number | null;
+            readonly what: string;
+            readonly lengthMm: number | null;
+            readonly class: string | null;
+            readonly photos: readonly string[];
+            readonly since: string;
+            readonly hireId: string | null;
+        };
+        readonly PutVehicleInput: {
+            readonly description: components["schemas"]["VehicleDescriptionInput"];
+            readonly dueDates?: readonly {
+                readonly what: string;
+                /** Format: date */
+                readonly on: string;
+            }[];
+        };
+        readonly YardJobInput: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly walk: "out" | "back";
+            readonly due: string;
+            readonly hireId: string;
+            readonly reference: string;
+            readonly customer: string;
+            readonly stage: components["schemas"]["StageInput"];
+            readonly vehicle: {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+                readonly version: number;
+                /** @description engine: VehicleDescription */
+                readonly description: unknown;
+            };
+            readonly walkRound: unknown;
+            readonly knownMarks: readonly components["schemas"]["KnownMarkInput"][];
+            readonly outRecords: readonly components["schemas"]["RecordInput"][];
+            readonly briefingCardIds: readonly string[];
+            readonly done: boolean;
+            readonly photographsNeeded: number;
+        };
+        readonly YardJobsInput: {
+            /** Format: date */
+            readonly date: string;
+            readonly jobs: readonly components["schemas"]["YardJobInput"][];
+        };
+        readonly Money: {
+            /** @enum {string} */
+            readonly currency: "GBP" | "EUR" | "CHF" | "NOK";
+            readonly pence: number;
+        };
+        readonly Figure: {
+            readonly value: number;
+            readonly unit: string;
+            readonly formula: string;
+            readonly inputs: {
+                readonly [key: string]: number | string | boolean | null;
+            };
+            /** @enum {string} */
+            readonly basis: "measured" | "declared" | "default" | "from memory" | "computed";
+            readonly source?: string;
+        };
+        readonly Finding: {
+            readonly code: string;
+            /** @enum {string} */
+            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+            /** @enum {string} */
+            readonly severity: "refuse" | "refer" | "unchecked" | "condition" | "note";
+            /** @enum {string} */
+            readonly basis: "law" | "safety" | "cover" | "policy" | "physics";
+            readonly facts: {
+                readonly [key: string]: components["schemas"]["Figure"] | string | number;
+            };
+            readonly sources: readonly string[];
+            readonly mends: readonly {
+                readonly code: string;
+                readonly facts: {
+                    readonly [key: string]: components["schemas"]["Figure"] | string | number;
+                };
+            }[];
+            readonly about?: string;
+        };
+        readonly Error: {
+            readonly error: {
+                readonly code: string;
+                readonly message: string;
+                readonly problems: readonly {
+                    readonly path: string;
+                    readonly expected: string;
+                }[];
+                readonly findings?: readonly components["schemas"]["Finding"][];
+            };
+        };
+        readonly Done: {
+            /** @constant */
+            readonly done: true;
+        };
+        /** @enum {string} */
+        readonly MarkClass: "existing" | "fairWear" | "ours" | "hirer" | "unknown";
+        readonly Difference: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "mark" | "reading" | "count" | "lateReturn" | "distance";
+            readonly what: string;
+            readonly facts: {
+                readonly [key: string]: components["schemas"]["Figure"] | string | number;
+            };
+            readonly out: {
+                readonly recordId: string | null;
+                readonly value: number | null;
+                readonly photos: readonly string[];
+            };
+            readonly back: {
+                readonly recordId: string | null;
+                readonly value: number | null;
+                readonly photos: readonly string[];
+            };
+            readonly delta: components["schemas"]["Figure"] | null;
+            readonly class: components["schemas"]["MarkClass"] | null;
+            readonly classReason: string | null;
+            readonly classBy: string | null;
+        };
+        readonly Differences: {
+            readonly differences: readonly components["schemas"]["Difference"][];
+            readonly findings: readonly components["schemas"]["Finding"][];
+            readonly result: unknown;
+        };
+        readonly SetClasses: {
+            readonly classes: readonly {
+                readonly id: string;
+                readonly class: components["schemas"]["MarkClass"];
+                readonly reason: string;
+            }[];
+        };
+        readonly SettlementState: {
+            readonly frozenAt: string | null;
+            readonly frozenBy: string | null;
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["Finding"][];
+            readonly lines: readonly {
+                readonly id: string;
+                readonly code: string;
+                readonly facts: {
+                    readonly [key: string]: components["schemas"]["Figure"] | string | number;
+                };
+                readonly amount: components["schemas"]["Money"];
+                readonly evidence: readonly string[];
+            }[];
+            readonly total: components["schemas"]["Money"];
+            readonly release: components["schemas"]["Money"];
+            readonly releaseBy: string | null;
+            readonly releasedAt: string | null;
+        };
+        readonly ReturnRequest: {
+            readonly at: string;
+        };
+        readonly NewPayment: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "deposit" | "balance" | "refund" | "hold" | "release" | "charge";
+            readonly pence: number;
+            /** Format: date */
+            readonly on: string;
+            /** @enum {string} */
+            readonly method: "card" | "transfer" | "cash" | "cardHold";
+            readonly note?: string;
+        };
+        readonly Payment: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "deposit" | "balance" | "refund" | "hold" | "release" | "charge";
+            readonly amount: components["schemas"]["Money"];
+            /** Format: date */
+            readonly on: string;
+            readonly method: string;
+            readonly note: string | null;
+            readonly by: string;
+            readonly at: string;
+        };
+        readonly Party: {
+            readonly travellers: readonly {
+                readonly id: string;
+                readonly name?: string;
+                /** @enum {string} */
+                readonly kind: "adult" | "child";
+                readonly ageYears?: number;
+                readonly heightCm?: number;
+                readonly massKg?: number;
+            }[];
+            readonly sleepers?: number;
+            readonly dogs: number;
+            /** @enum {string} */
+            readonly experience: "first" | "some" | "knowsThisVehicle";
+        };
+        readonly Driver: {
+            readonly id: string;
+            readonly name: string;
+            /** Format: date */
+            readonly born: string;
+            readonly main: boolean;
+            readonly licence: {
+                /** @enum {string} */
+                readonly issuedBy: "GB" | "NI" | "EEA" | "other";
+                /** Format: date */
+                readonly firstCarEntitlement: string;
+                readonly categories: readonly {
+                    /** @enum {string} */
+                    readonly category: "B" | "BE" | "C1" | "C1E" | "C";
+                    /** Format: date */
+                    readonly from: string;
+                    /** Format: date */
+                    readonly to: string;
+                }[];
+                /** Format: date */
+                readonly photocardTo?: string;
+                readonly endorsements: readonly {
+                    readonly code: string;
+                    /** Format: date */
+                    readonly offence: string;
+                    readonly points: number;
+                }[];
+                /** Format: date */
+                readonly checkedOn?: string;
+            };
+            readonly faultIncidents3y: number;
+            readonly disqualified3y: boolean;
+        };
+        readonly Trip: {
+            readonly depot: {
+                readonly name: string;
+                readonly country: string;
+                readonly latitudeDeg: number;
+                readonly longitudeDeg: number;
+                readonly elevationM?: number;
+            };
+            readonly depart: string;
+            readonly return: string;
+            readonly returnDrive: {
+                readonly distanceKm: number;
+                readonly minutes: number;
+            };
+            readonly timeZone: string;
+            readonly stops: readonly {
+                readonly place: {
+                    readonly name: string;
+                    readonly country: string;
+                    readonly latitudeDeg: number;
+                    readonly longitudeDeg: number;
+                    readonly elevationM?: number;
+                };
+                readonly arrive: string;
+                readonly leave: string;
+                readonly drive: {
+                    readonly distanceKm: number;
+                    readonly minutes: number;
+                };
+                readonly pitch: {
+                    readonly postAmperes: number;
+                    readonly freshWater: boolean;
+                    readonly wasteDrain: boolean;
+                    readonly cassettePoint: boolean;
+                    readonly lpgExchange: boolean;
+                };
+                readonly acts: readonly ("plugIn" | "fillWater" | "emptyWaste" | "emptyCassette" | "exchangeLpg" | "fillFuel" | "fillDef")[];
+            }[];
+            readonly departWith: {
+                readonly [key: string]: number;
+            };
+            readonly settings: {
+                readonly [key: string]: {
+                    readonly [key: string]: number | string | boolean;
+                };
+            };
+        };
+        readonly LoadPlan: {
+            readonly seats: readonly {
+                readonly travellerId: string;
+                readonly behindFrontAxleM: number;
+            }[];
+            readonly items: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly massKg: number;
+                readonly behindFrontAxleM: number;
+                readonly removable: boolean;
+                readonly sdKg?: number;
+            }[];
+            readonly waterLitres: number;
+            readonly fuelShare: number;
+            readonly lpgCylinders: number;
+        };
+        /** @enum {string} */
+        readonly Stage: "enquiry" | "quoted" | "booked" | "handedOver" | "onHire" | "returned" | "settled" | "closed" | "lost" | "cancelled" | "noShow";
+        readonly Customer: {
+            readonly name: string;
+            readonly telephone: string;
+            /** Format: email */
+            readonly email: string;
+            readonly address?: string;
+        };
+        readonly NewHire: {
+            readonly customer: components["schemas"]["Customer"];
+            readonly party: components["schemas"]["Party"];
+            readonly from: string;
+            readonly to: string;
+            readonly wishes?: string;
+            readonly vehicleId?: string;
+        };
+        /** @enum {string} */
+        readonly GlassState: "cannotGo" | "notYet" | "goesWithConditions" | "readyWithNotes" | "ready";
+        readonly GateState: {
+            /** @enum {string} */
+            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+            /** @enum {string} */
+            readonly state: "later" | "passed" | "note" | "condition" | "overridden" | "notChecked" | "refer" | "refuse";
+            readonly dueFrom: string | null;
+            readonly byHand: boolean;
+            readonly checkedByHand: {
+                readonly by: string;
+                readonly at: string;
+                readonly note: string;
+            } | null;
+            readonly findings: readonly {
+                readonly key: string;
+                readonly finding: components["schemas"]["Finding"];
+                /** @enum {string} */
+                readonly overridable: "never" | "insurer" | "manager";
+                readonly override: {
+                    readonly by: string;
+                    readonly at: string;
+                    readonly reason: string;
+                } | null;
+            }[];
+        };
+        readonly Glass: {
+            readonly state: components["schemas"]["GlassState"];
+            readonly before: {
+                readonly state: components["schemas"]["GlassState"];
+                readonly at: string;
+            } | null;
+            readonly gates: readonly components["schemas"]["GateState"][];
+        };
+        readonly HireSummary: {
+            readonly id: string;
+            readonly reference: string;
+            readonly stage: components["schemas"]["Stage"];
+            readonly customer: string;
+            readonly people: number;
+            readonly dogs: number;
+            readonly from: string;
+            readonly to: string;
+            readonly vehicle: {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+            } | null;
+            readonly glass: components["schemas"]["GlassState"] | null;
+            readonly worst: components["schemas"]["Finding"] | null;
+            readonly toActOn: number;
+            readonly owedPence: number;
+        };
+        readonly HireList: {
+            readonly hires: readonly components["schemas"]["HireSummary"][];
+            readonly total: number;
+            readonly page: number;
+            readonly pageSize: number;
+        };
+        readonly Wait: {
+            readonly code: string;
+            /** @enum {string} */
+            readonly whose: "desk" | "yard" | "hirer" | "manager" | "insurer" | "nobody";
+            readonly facts: {
+                readonly [key: string]: components["schemas"]["Figure"] | string | number;
+            };
+        };
+        readonly QuoteState: {
+            readonly id: string;
+            readonly at: string;
+            readonly acceptedAt: string | null;
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["Finding"][];
+            readonly totalPence: number;
+        };
+        readonly TripState: {
+            readonly trip: components["schemas"]["Trip"];
+            readonly inputHash: string | null;
+        };
+        readonly LoadState: {
+            readonly plan: components["schemas"]["LoadPlan"] | null;
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["Finding"][];
+        };
+        readonly ForecastState: {
+            readonly inputHash: string;
+            readonly engineVersion: string;
+            readonly seed: number;
+            readonly runs: number;
+            readonly cached: boolean;
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["Finding"][];
+        };
+        readonly BriefingState: {
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["Finding"][];
+            readonly signed: readonly string[];
+        };
+        readonly HirePage: {
+            readonly hire: components["schemas"]["HireSummary"];
+            readonly version: number;
+            readonly wishes: string | null;
+            readonly customer: components["schemas"]["Customer"];
+            readonly party: components["schemas"]["Party"];
+            readonly vehicle: {
+                readonly id: string;
+                readonly version: number;
+                /** @description engine: VehicleDescription */
+                readonly description: unknown;
+            } | null;
+            readonly drivers: readonly components["schemas"]["Driver"][];
+            readonly trip: components["schemas"]["Trip"] | null;
+            readonly load: components["schemas"]["LoadState"] | null;
+            readonly forecastHash: string | null;
+            readonly quote: components["schemas"]["QuoteState"] | null;
+            readonly payments: readonly components["schemas"]["Payment"][];
+            readonly money: {
+                readonly price: components["schemas"]["Money"];
+                readonly paid: components["schemas"]["Money"];
+                readonly owed: components["schemas"]["Money"];
+                readonly depositDue: components["schemas"]["Money"];
+                readonly depositHeld: components["schemas"]["Money"];
+            };
+            readonly glass: components["schemas"]["Glass"] | null;
+            readonly conditions: readonly components["schemas"]["Finding"][];
+            readonly records: {
+                readonly count: number;
+                readonly head: string | null;
+                readonly out: {
+                    readonly started: boolean;
+                    readonly marks: number;
+                    readonly photos: number;
+                    readonly readings: number;
+                    readonly signed: boolean;
+                };
+                readonly back: {
+                    readonly started: boolean;
+                    readonly marks: number;
+                    readonly photos: number;
+                    readonly readings: number;
+                    readonly signed: boolean;
+                };
+                readonly panelReadings: number;
+            };
+            readonly signatures: readonly {
+                readonly what: string;
+                readonly by: string;
+                readonly at: string;
+                readonly recordId: string;
+                readonly covers: number;
+            }[];
+            readonly waits: readonly components["schemas"]["Wait"][];
+            readonly settlement: components["schemas"]["SettlementState"] | null;
+            readonly differences: readonly components["schemas"]["Difference"][];
+            readonly hirerLink: {
+                readonly expires: string;
+            } | null;
+            readonly history: readonly {
+                readonly at: string;
+                readonly by: string;
+                readonly what: string;
+                readonly facts: {
+                    readonly [key: string]: unknown;
+                };
+            }[];
+        };
+        readonly AvailabilityQuery: {
+            readonly party: components["schemas"]["Party"];
+            readonly from: string;
+            readonly to: string;
+        };
+        readonly Availability: {
+            readonly vehicles: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+                readonly possible: boolean;
+                readonly findings: readonly components["schemas"]["Finding"][];
+                readonly nearest: {
+                    readonly from: string;
+                    readonly to: string;
+                    readonly shiftHours: number;
+                } | null;
+                readonly price: components["schemas"]["Money"] | null;
+            }[];
+        };
+        readonly SetVehicle: {
+            readonly vehicleId: string;
+        };
+        readonly SetDrivers: {
+            readonly drivers: readonly components["schemas"]["Driver"][];
+        };
+        readonly QuoteRequest: {
+            /** @default [] */
+            readonly extras: readonly {
+                readonly id: string;
+                readonly count: number;
+            }[];
+            /** @default false */
+            readonly accept: boolean;
+        };
+        readonly OverrideRequest: {
+            readonly key: string;
+            readonly reason: string;
+            readonly insurer?: {
+                readonly reference: string;
+                readonly acceptedBy: string;
+                /** Format: date */
+                readonly on: string;
+            };
+        };
+        readonly GateCheck: {
+            /** @enum {string} */
+            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+            readonly note: string;
+        };
+        readonly EndHire: {
+            /** @enum {string} */
+            readonly as: "lost" | "cancelled" | "noShow";
+            readonly reason: string;
+        };
+        readonly HirerLink: {
+            readonly url: string;
+            readonly token: string;
+            readonly expires: string;
+        };
+        readonly Guide: {
+            readonly hireId: string;
+            readonly reference: string;
+            readonly customer: string;
+            readonly stage: components["schemas"]["Stage"];
+            readonly from: string;
+            readonly to: string;
+            readonly expires: string;
+            readonly firm: string;
+            readonly depot: {
+                readonly name: string;
+                readonly telephone: string;
+            };
+            readonly vehicle: {
+                readonly name: string;
+                readonly registration: string;
+                /** @description engine: VehicleDescription */
+                readonly description: unknown;
+            };
+            readonly trip: components["schemas"]["Trip"] | null;
+            readonly forecastInput: unknown;
+            readonly forecast: unknown;
+            readonly forecastHash: string | null;
+            readonly briefing: unknown;
+            readonly readings: readonly unknown[];
+        };
+        readonly Record: {
+            readonly id: string;
+            readonly kind: string;
+            readonly hash: string;
+        } & {
+            readonly [key: string]: unknown;
+        };
+        readonly Receipt: {
+            readonly [key: string]: unknown;
+        };
+        readonly RecordBatch: {
+            readonly records: readonly components["schemas"]["Record"][];
+        };
+        readonly RecordAnswer: {
+            readonly receipts: readonly components["schemas"]["Receipt"][];
+            readonly added: number;
+            readonly head: string | null;
+        };
+        readonly RecordExport: {
+            readonly records: readonly components["schemas"]["Record"][];
+            readonly receipts: readonly components["schemas"]["Receipt"][];
+        } & {
+            readonly [key: string]: unknown;
+        };
+        readonly SignIn: {
+            readonly email: string;
+            readonly password: string;
+        };
+        readonly Session: {
+            readonly user: {
+                readonly id: string;
+                readonly name: string;
+                readonly email: string;
+                /** @enum {string} */
+                readonly role: "manager" | "desk" | "yard";
+            };
+            readonly firm: {
+                readonly id: string;
+                readonly name: string;
+            };
+            readonly depot: {
+                readonly id: string;
+                readonly name: string;
+                readonly telephone: string;
+                readonly timeZone: string;
+            };
+            readonly may: readonly string[];
+            /** Format: date */
+            readonly today: string;
+            readonly demo: boolean;
+        };
+        readonly SetupState: {
+            readonly open: boolean;
+        };
+        readonly Setup: {
+            readonly firm: {
+                readonly name: string;
+            };
+            readonly depot: {
+                readonly name: string;
+                readonly telephone: string;
+                readonly timeZone: string;
+                readonly country: string;
+                readonly latitudeDeg: number;
+                readonly longitudeDeg: number;
+                readonly opens: string;
+                readonly closes: string;
+            };
+            readonly terms: {
+                readonly [key: string]: unknown;
+            };
+            readonly manager: {
+                readonly name: string;
+                /** Format: email */
+                readonly email: string;
+                readonly password: string;
+            };
+        };
+        readonly Today: {
+            /** Format: date */
+            readonly date: string;
+            readonly now: string;
+            readonly out: readonly components["schemas"]["HireSummary"][];
+            readonly back: readonly components["schemas"]["HireSummary"][];
+            readonly onTheRoad: readonly components["schemas"]["HireSummary"][];
+            readonly blockers: readonly {
+                readonly hireId: string;
+                readonly hire: components["schemas"]["HireSummary"];
+                /** @enum {string} */
+                readonly why: "glass" | "late" | "dueDate";
+            }[];
+            readonly open: {
+                readonly enquiries: number;
+                readonly quotes: number;
+                readonly toSettle: number;
+            };
+            readonly enquiries: readonly components["schemas"]["HireSummary"][];
+            readonly toSettle: readonly components["schemas"]["HireSummary"][];
+        };
+        readonly VehicleDescription: {
+            readonly id: string;
+            readonly name: string;
+            readonly registration: string;
+            /** @enum {string} */
+            readonly bodyStyle: "panelVanConversion" | "elevatingRoofCampervan" | "lowProfile" | "overcab" | "aClass" | "campervan";
+            readonly validFrom: string;
+            readonly firstRegistered: string;
+            /** @enum {string} */
+            readonly fuel: "diesel" | "petrol" | "electric" | "hydrogen";
+            /** @enum {string} */
+            readonly category: "M1" | "N1";
+            readonly emissionClass: string;
+            readonly dimensions: {
+                readonly lengthM: number;
+                readonly widthM: number;
+                readonly heightM: number;
+                readonly wheelbaseM: number;
+                readonly rearOverhangM: number;
+            };
+            readonly masses: {
+                readonly mamKg: number;
+                readonly technicalMaxKg: number;
+                readonly miroKg: number;
+                readonly miroBasis: {
+                    readonly fuelShare: number;
+                    readonly driverKg: number;
+                    readonly waterShare: number;
+                    readonly lpgCylinders: number;
+                    readonly weighed: boolean;
+                };
+                readonly miroFrontKg: number;
+                readonly unladenKg?: number;
+                readonly axleMaxKg: {
+                    readonly front: number;
+                    readonly rear: number;
+                };
+                readonly options: readonly {
+                    readonly name: string;
+                    readonly massKg: number;
+                    readonly behindFrontAxleM: number;
+                }[];
+            };
+            readonly body: {
+                readonly floorAreaM2: number;
+                readonly volumeM3: number;
+                readonly lossWK: number;
+                readonly capacityWhK: number;
+                readonly airChangesPerHour: number;
+            };
+            readonly consumption: {
+                readonly litresPer100Km: number;
+            };
+            readonly systems: readonly {
+                readonly id: string;
+                readonly kind: string;
+                readonly spec: {
+                    readonly [key: string]: unknown;
+                };
+            }[];
+        };
+        readonly VehicleSummary: {
+            readonly id: string;
+            readonly name: string;
+            readonly registration: string;
+            readonly bodyStyle: string;
+            readonly belts: number;
+            readonly berths: number;
+            readonly mamKg: number;
+            /** @enum {string} */
+            readonly now: "atDepot" | "onHire";
+            readonly nextOut: {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly from: string;
+            } | null;
+            readonly due: readonly {
+                readonly what: string;
+                /** Format: date */
+                readonly on: string;
+                readonly days: number;
+            }[];
+        };
+        readonly VehiclePage: {
+            readonly summary: components["schemas"]["VehicleSummary"];
+            readonly description: components["schemas"]["VehicleDescription"];
+            readonly derived: unknown;
+            readonly findings: readonly components["schemas"]["Finding"][];
+            readonly versions: readonly {
+                readonly version: number;
+                /** Format: date */
+                readonly validFrom: string;
+                readonly by: string;
+                readonly at: string;
+            }[];
+            readonly hires: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly from: string;
+                readonly to: string;
+                readonly stage: string;
+            }[];
+            readonly marks: readonly components["schemas"]["KnownMark"][];
+            readonly dueDates: readonly {
+                readonly what: string;
+                /** Format: date */
+                readonly on: string;
+            }[];
+        };
+        readonly KnownMark: {
+            readonly id: string;
+            readonly view: string;
+            readonly part: string | null;
+            readonly x: number | null;
+            readonly y: number | null;
+            readonly what: string;
+            readonly lengthMm: number | null;
+            readonly class: string | null;
+            readonly photos: readonly string[];
+            readonly since: string;
+            readonly hireId: string | null;
+        };
+        readonly PutVehicle: {
+            readonly description: components["schemas"]["VehicleDescription"];
+            readonly dueDates?: readonly {
+                readonly what: string;
+                /** Format: date */
+                readonly on: string;
+            }[];
+        };
+        readonly YardJob: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly walk: "out" | "back";
+            readonly due: string;
+            readonly hireId: string;
+            readonly reference: string;
+            readonly customer: string;
+            readonly stage: components["schemas"]["Stage"];
+            readonly vehicle: {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+                readonly version: number;
+                /** @description engine: VehicleDescription */
+                readonly description: unknown;
+            };
+            readonly walkRound: unknown;
+            readonly knownMarks: readonly components["schemas"]["KnownMark"][];
+            readonly outRecords: readonly components["schemas"]["Record"][];
+            readonly briefingCardIds: readonly string[];
+            readonly done: boolean;
+            readonly photographsNeeded: number;
+        };
+        readonly YardJobs: {
+            /** Format: date */
+            readonly date: string;
+            readonly jobs: readonly components["schemas"]["YardJob"][];
+        };
+    };
+    responses: never;
+    parameters: never;
+    requestBodies: never;
+    headers: never;
+    pathItems: never;
+}
+export type $defs = Record<string, never>;
+export interface operations {
+    readonly health: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        /** @enum {boolean} */
+                        readonly ok: true;
+                        readonly version: string;
+                    };
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readSession: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Session"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly signIn: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["SignInInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Session"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly signOut: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Done"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readSetup: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly token: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["SetupState"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly setUp: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly token: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["SetupInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Done"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly today: {
+        readonly parameters: {
+            readonly query?: {
+                readonly date?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Today"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly listVehicles: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        readonly vehicles: readonly components["schemas"]["VehicleSummary"][];
+                    };
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readVehicle: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["VehiclePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly putVehicle: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PutVehicleInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["VehiclePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly availability: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["AvailabilityQueryInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Availability"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly listHires: {
+        readonly parameters: {
+            readonly query?: {
+                readonly q?: string;
+                readonly stage?: components["schemas"]["StageInput"];
+                readonly page?: number;
+                readonly pageSize?: number;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HireList"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly newHire: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NewHireInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readHire: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly setVehicle: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["SetVehicleInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly setParty: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PartyInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly quote: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["QuoteRequestInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly book: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly setDrivers: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["SetDriversInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly setTrip: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["TripInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readForecast: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["ForecastState"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readLoad: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["LoadState"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly setLoad: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["LoadPlanInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readBriefing: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["BriefingState"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly override: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["OverrideRequestInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly checkGate: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["GateCheckInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly pay: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NewPaymentInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly handOver: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly takeBack: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["ReturnRequestInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readDifferences: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Differences"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly setClasses: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["SetClassesInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Differences"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readSettlement: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["SettlementState"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly settle: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly releaseDeposit: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly close: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly endHire: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["EndHireInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly makeHirerLink: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirerLink"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly addRecords: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["RecordBatchInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["RecordAnswer"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly exportRecords: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["RecordExport"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readPhoto: {
+        readonly parameters: {
+            readonly query?: {
+                readonly size?: "small" | "large" | "original";
+            };
+            readonly header?: never;
+            readonly path: {
+                readonly sha256: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly putPhoto: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly sha256: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Done"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly yardJobs: {
+        readonly parameters: {
+            readonly query?: {
+                readonly date?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["YardJobs"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readGuide: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly token: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Guide"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly addGuideRecords: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly token: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["RecordBatchInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["RecordAnswer"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+}
