@@ -1,0 +1,8 @@
+/** Records of what happened at a vehicle: made on a device, appended, never changed. Runs in Node and in the browser. */
+export * from "./hash.ts";
+export * from "./json.ts";
+export * from "./kinds.ts";
+export * from "./merge.ts";
+export * from "./receipt.ts";
+export * from "./record.ts";
+export * from "./verify.ts";

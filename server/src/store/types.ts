@@ -1,0 +1,562 @@
+/**
+ * The store as the rest of the server sees it. `openDatabase` gives a {@link Database}; its `storeFor(scope)`
+ * is the only way to the rows of a depot, its `system` holds the few things that come before a scope is known
+ * (sign-in, set-up, links, jobs). Nothing outside `store/` touches the database.
+ *
+ * Instants are ISO 8601 UTC with milliseconds (`2026-07-04T09:00:00.000Z`); the store accepts any ISO instant
+ * and writes that form. Ids are UUIDv7; a caller may bring its own. An expected "no" is returned
+ * (`{ ok: false, why }`), a broken invariant throws.
+ */
+import type { DepotRecord, ErasedRecord, Receipt } from "@setfair/records";
+import type { Role } from "../auth/roles.ts";
+
+export interface Scope {
+  readonly firmId: string;
+  readonly depotId: string;
+}
+
+/** Any JSON object. Documents are checked by the room that owns them, not by the store. */
+export type JsonObject = { readonly [key: string]: unknown };
+
+export interface Page {
+  /** at most 200; 50 where left out */
+  readonly limit?: number;
+  /** opaque, from the answer before */
+  readonly after?: string;
+}
+export interface Paged<T> {
+  readonly rows: readonly T[];
+  /** give it as `after` for the next page; null at the end */
+  readonly next: string | null;
+}
+
+/** The document was changed by someone else since it was read. */
+export interface StaleVersion {
+  readonly ok: false;
+  readonly why: "stale";
+  /** the version that is there now; 0 where there is none */
+  readonly version: number;
+}
+export interface NotFound {
+  readonly ok: false;
+  readonly why: "notFound";
+}
+export interface Saved {
+  readonly ok: true;
+  readonly version: number;
+}
+
+// ---------------------------------------------------------------- firm, depot, people who sign in
+
+export interface FirmRow {
+  readonly id: string;
+  readonly name: string;
+  readonly document: JsonObject;
+  readonly createdAt: string;
+}
+export interface DepotRow {
+  readonly id: string;
+  readonly firmId: string;
+  readonly name: string;
+  readonly timeZone: string;
+  /** opening hours, address, telephone, slot length … */
+  readonly document: JsonObject;
+  readonly version: number;
+}
+export interface AccountRow {
+  readonly id: string;
+  readonly login: string;
+  readonly name: string;
+  readonly role: Role;
+  readonly disabledAt: string | null;
+  readonly createdAt: string;
+}
+export interface AccountSecret extends AccountRow, Scope {
+  readonly passwordHash: string;
+}
+
+// ---------------------------------------------------------------- dated documents: vehicles and terms
+
+/** One version of a vehicle description or of a set of terms; never changed once written. */
+export interface DatedVersion {
+  /** id of this very version: what a frozen result names */
+  readonly versionId: string;
+  /** the vehicle's id, or the name of the set of terms ("hire", "prices", "insurance", "words" …) */
+  readonly of: string;
+  /** civil date from which it holds */
+  readonly validFrom: string;
+  readonly document: JsonObject;
+  /** SHA-256 of the canonical JSON of the document */
+  readonly hash: string;
+  readonly createdAt: string;
+}
+export interface DatedStore {
+  /** Adds a version. The same document on the same date again gives the version that is there. */
+  put(version: { of: string; validFrom: string; document: JsonObject }): Promise<DatedVersion>;
+  /** The version in force on a civil date: latest `validFrom` not after it, the later written on a tie. */
+  on(of: string, date: string): Promise<DatedVersion | null>;
+  byId(versionId: string): Promise<DatedVersion | null>;
+  /** All versions of one thing, oldest first. */
+  versions(of: string): Promise<readonly DatedVersion[]>;
+  /** Every thing as in force on a date. */
+  allOn(date: string): Promise<readonly DatedVersion[]>;
+}
+
+// ---------------------------------------------------------------- customers
+
+/** A person. Everything about them is in `document` and goes when erased; the id stays. */
+export interface CustomerRow {
+  readonly id: string;
+  /** shown and searched by; "" when erased */
+  readonly name: string;
+  readonly document: JsonObject;
+  readonly version: number;
+  readonly erasedAt: string | null;
+}
+
+// ---------------------------------------------------------------- hires
+
+export const HIRE_STAGES = [
+  "enquiry",
+  "quote",
+  "booked",
+  "handedOver",
+  "onHire",
+  "returned",
+  "settled",
+  "closed",
+  "lost",
+  "cancelled",
+  "noShow",
+] as const;
+export type HireStage = (typeof HIRE_STAGES)[number];
+
+export interface HireRow {
+  readonly id: string;
+  /** short number said on the telephone, given by the store, unique in the depot: "26-0001" */
+  readonly number: string;
+  readonly stage: HireStage;
+  readonly customerId: string | null;
+  readonly customerName: string;
+  readonly vehicleId: string | null;
+  /** registration of the vehicle, for search and lists */
+  readonly registration: string;
+  /** keys out and keys back, instants */
+  readonly from: string;
+  readonly to: string;
+  readonly version: number;
+  readonly createdAt: string;
+  readonly updatedAt: string;
+}
+export interface HireChange {
+  readonly stage?: HireStage;
+  readonly customerId?: string | null;
+  readonly vehicleId?: string | null;
+  readonly registration?: string;
+  readonly from?: string;
+  readonly to?: string;
+}
+export interface HireFilter extends Page {
+  readonly stages?: readonly HireStage[];
+  readonly vehicleId?: string;
+  readonly customerId?: string;
+  /** hires whose period touches [touchesFrom, touchesTo) */
+  readonly touchesFrom?: string;
+  readonly touchesTo?: string;
+}
+
+/**
+ * The documents of a hire. Personal ones are emptied when the hirer is erased.
+ * `party` Party · `drivers` {drivers: Driver[]} · `trip` Trip · `load` LoadPlan · `quote` · `insurance` ·
+ * `forecast` (last computed, unsigned) · `briefing` · `settlement` · `notes`.
+ */
+export const HIRE_PARTS = {
+  party: { personal: true },
+  drivers: { personal: true },
+  trip: { personal: true },
+  load: { personal: true },
+  contact: { personal: true },
+  quote: { personal: false },
+  insurance: { personal: false },
+  forecast: { personal: false },
+  briefing: { personal: false },
+  readiness: { personal: false },
+  settlement: { personal: false },
+} as const satisfies Record<string, { personal: boolean }>;
+export type HirePartName = keyof typeof HIRE_PARTS;
+export interface HirePart {
+  readonly name: HirePartName;
+  readonly document: JsonObject;
+  readonly version: number;
+  readonly updatedAt: string;
+  readonly updatedBy: string;
+}
+
+export interface BookingRow {
+  readonly hireId: string;
+  readonly vehicleId: string;
+  readonly from: string;
+  readonly to: string;
+  readonly turnaroundMinutes: number;
+}
+export type BookingAnswer =
+  | { readonly ok: true }
+  /** the hires that hold the vehicle then */
+  | { readonly ok: false; readonly why: "taken"; readonly by: readonly BookingRow[] };
+
+// ---------------------------------------------------------------- records
+
+export type StoredRecord = DepotRecord | ErasedRecord;
+export type AppendAnswer =
+  | {
+      readonly ok: true;
+      readonly id: string;
+      readonly receipt: Receipt /** true when it was there already */;
+      readonly again: boolean;
+    }
+  | {
+      readonly ok: false;
+      readonly id: string;
+      /** `broken`: hash or shape is wrong · `gap`: send from `expectedSeq` on · `fork`: another record has this place in the chain · `conflict`: this id is there with another hash */
+      readonly why: "broken" | "gap" | "fork" | "conflict";
+      readonly expectedSeq?: number;
+      readonly problems?: readonly { readonly path: string; readonly expected: string }[];
+    };
+
+// ---------------------------------------------------------------- the rest
+
+export interface PhotographRow {
+  /** SHA-256 of the JPEG, hex: its only name */
+  readonly sha256: string;
+  readonly bytes: number;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly hireId: string | null;
+  readonly takenAt: string | null;
+  readonly receivedAt: string;
+}
+export const PAYMENT_KINDS = [
+  "payment",
+  "depositHeld",
+  "depositReleased",
+  "depositCharged",
+  "refund",
+] as const;
+export interface PaymentRow {
+  readonly id: string;
+  readonly hireId: string;
+  readonly kind: (typeof PAYMENT_KINDS)[number];
+  readonly currency: string;
+  /** whole pence, never negative; the kind says which way it goes */
+  readonly pence: number;
+  /** how, reference, of which line … */
+  readonly document: JsonObject;
+  readonly by: string;
+  readonly at: string;
+}
+/** Kept for ever: who let a finding pass, on which basis and why. */
+export interface OverrideRow {
+  readonly id: string;
+  readonly hireId: string;
+  readonly findingCode: string;
+  /** Finding.about, "" where it has none */
+  readonly about: string;
+  readonly basis: "cover" | "policy";
+  readonly reason: string;
+  readonly by: string;
+  readonly at: string;
+}
+/** A promise to the hirer with a day, or a plain note. */
+export interface NoteRow {
+  readonly id: string;
+  readonly hireId: string;
+  readonly kind: "note" | "promise";
+  readonly text: string;
+  readonly dueAt: string | null;
+  readonly doneAt: string | null;
+  readonly by: string;
+  readonly at: string;
+}
+export interface HirerLinkRow {
+  readonly id: string;
+  readonly hireId: string;
+  readonly expiresAt: string;
+  readonly revokedAt: string | null;
+  readonly createdAt: string;
+}
+/** What was signed, accepted, paid or refused on, as shown. Never changed. */
+export interface FrozenRow {
+  readonly id: string;
+  readonly hireId: string;
+  /** "forecast", "load", "quote", "briefing", "settlement", "glass" … */
+  readonly room: string;
+  readonly document: JsonObject;
+  readonly hash: string;
+  readonly by: string;
+  readonly at: string;
+}
+export interface AuditRow {
+  readonly id: string;
+  readonly at: string;
+  /** account id, "hirer" or "system" */
+  readonly by: string;
+  readonly act: string;
+  readonly about: string;
+  readonly document: JsonObject;
+}
+
+export interface JobRow {
+  readonly id: string;
+  readonly firmId: string;
+  readonly depotId: string;
+  readonly kind: string;
+  readonly payload: JsonObject;
+  readonly runAt: string;
+  /** how often it was begun */
+  readonly attempts: number;
+  readonly state: "waiting" | "done" | "dead";
+  readonly lockedUntil: string | null;
+  readonly lastError: string | null;
+  readonly dedupeKey: string | null;
+}
+export interface NewJob {
+  readonly kind: string;
+  readonly payload: JsonObject;
+  /** now where left out */
+  readonly runAt?: string;
+  /** a second job with this key in the depot is not added, whatever became of the first */
+  readonly dedupeKey?: string;
+}
+
+/** Everything of one depot. Inside `within` use only the store that is handed in. */
+export interface Store {
+  readonly scope: Scope;
+  /** Runs all or nothing; nested calls join the outer one. A thrown error rolls back. */
+  within<T>(work: (store: Store) => Promise<T>): Promise<T>;
+
+  readonly firm: { get(): Promise<FirmRow> };
+  readonly depot: {
+    get(): Promise<DepotRow>;
+    update(
+      change: { name?: string; timeZone?: string; document?: JsonObject },
+      version: number,
+    ): Promise<Saved | StaleVersion>;
+  };
+  readonly accounts: {
+    list(): Promise<readonly AccountRow[]>;
+    get(id: string): Promise<AccountRow | null>;
+    create(account: {
+      id?: string;
+      login: string;
+      name: string;
+      role: Role;
+      passwordHash: string;
+    }): Promise<{ ok: true; account: AccountRow } | { ok: false; why: "loginTaken" }>;
+    update(
+      id: string,
+      change: { name?: string; role?: Role; passwordHash?: string; disabled?: boolean },
+    ): Promise<boolean>;
+  };
+  readonly vehicles: DatedStore;
+  readonly terms: DatedStore;
+  readonly customers: {
+    create(customer: { id?: string; name: string; document: JsonObject }): Promise<CustomerRow>;
+    get(id: string): Promise<CustomerRow | null>;
+    update(
+      id: string,
+      change: { name: string; document: JsonObject },
+      version: number,
+    ): Promise<Saved | StaleVersion | NotFound>;
+    search(text: string, page?: Page): Promise<Paged<CustomerRow>>;
+    /** Empties the person, the personal parts of their hires, licence numbers and the records that name them (`refs.personId`). */
+    erase(id: string, by: string): Promise<{ readonly recordsErased: number } | null>;
+  };
+  readonly hires: {
+    create(hire: {
+      id?: string;
+      from: string;
+      to: string;
+      customerId?: string | null;
+      stage?: HireStage;
+    }): Promise<HireRow>;
+    get(id: string): Promise<HireRow | null>;
+    byNumber(number: string): Promise<HireRow | null>;
+    update(id: string, change: HireChange, version: number): Promise<Saved | StaleVersion | NotFound>;
+    /** By `from`, then id. */
+    list(filter?: HireFilter): Promise<Paged<HireRow>>;
+    /** Every word must begin a word of the name, the registration or the number; newest `from` first. */
+    search(text: string, page?: Page): Promise<Paged<HireRow>>;
+    part(hireId: string, name: HirePartName): Promise<HirePart | null>;
+    parts(hireId: string): Promise<Partial<Record<HirePartName, HirePart>>>;
+    /** `version` 0 for a part that is not there yet. */
+    putPart(
+      hireId: string,
+      name: HirePartName,
+      document: JsonObject,
+      version: number,
+      by: string,
+    ): Promise<Saved | StaleVersion | NotFound>;
+  };
+  readonly bookings: {
+    /** Takes the vehicle for [from, to + turnaround); replaces what this hire held. No vehicle is ever booked twice. */
+    book(booking: BookingRow): Promise<BookingAnswer>;
+    release(hireId: string): Promise<boolean>;
+    /** What touches [from, to), by vehicle and time. */
+    between(from: string, to: string, vehicleId?: string): Promise<readonly BookingRow[]>;
+    of(hireId: string): Promise<BookingRow | null>;
+  };
+  readonly records: {
+    /** Each record by itself, in the order given; what is there already answers with its receipt again. */
+    append(records: readonly unknown[]): Promise<readonly AppendAnswer[]>;
+    get(id: string): Promise<{ readonly record: StoredRecord; readonly receipt: Receipt } | null>;
+    /** In arrival order. `afterSeq` = receipt seq of the last seen. */
+    list(filter: {
+      hireId?: string;
+      vehicleId?: string;
+      chain?: string;
+      kind?: string;
+      afterSeq?: number;
+      limit?: number;
+    }): Promise<readonly { readonly record: StoredRecord; readonly receipt: Receipt }[]>;
+    /** Last receipt of the depot: its hash is the head. */
+    head(): Promise<Receipt | null>;
+    /** All records and receipts of the depot, for `setfair verify`. */
+    export(): Promise<{ readonly records: readonly StoredRecord[]; readonly receipts: readonly Receipt[] }>;
+    erase(ids: readonly string[], by: string): Promise<number>;
+  };
+  readonly photographs: {
+    add(photograph: Omit<PhotographRow, "receivedAt">): Promise<PhotographRow>;
+    get(sha256: string): Promise<PhotographRow | null>;
+    ofHire(hireId: string): Promise<readonly PhotographRow[]>;
+  };
+  readonly payments: {
+    /** The same id again answers the first; nothing is paid twice. */
+    add(payment: Omit<PaymentRow, "id" | "at"> & { id?: string }): Promise<PaymentRow>;
+    ofHire(hireId: string): Promise<readonly PaymentRow[]>;
+  };
+  readonly overrides: {
+    add(override: Omit<OverrideRow, "id" | "at">): Promise<OverrideRow>;
+    ofHire(hireId: string): Promise<readonly OverrideRow[]>;
+  };
+  readonly notes: {
+    add(note: Omit<NoteRow, "id" | "at" | "doneAt">): Promise<NoteRow>;
+    done(id: string): Promise<boolean>;
+    ofHire(hireId: string): Promise<readonly NoteRow[]>;
+    /** Open promises by due time. */
+    open(): Promise<readonly NoteRow[]>;
+  };
+  readonly links: {
+    /** `tokenHash` from `auth`: the token itself is never stored. */
+    create(link: { hireId: string; tokenHash: string; expiresAt: string }): Promise<HirerLinkRow>;
+    ofHire(hireId: string): Promise<readonly HirerLinkRow[]>;
+    revoke(id: string): Promise<boolean>;
+  };
+  readonly frozen: {
+    add(frozen: { hireId: string; room: string; document: JsonObject; by: string }): Promise<FrozenRow>;
+    get(id: string): Promise<FrozenRow | null>;
+    ofHire(hireId: string): Promise<readonly FrozenRow[]>;
+  };
+  readonly licences: {
+    /** Kept encrypted; erased at `eraseAt`, by a job that this adds. */
+    put(licence: { hireId: string; driverId: string; number: string; eraseAt: string }): Promise<void>;
+    /** Reading is written to the audit. */
+    read(hireId: string, driverId: string, by: string): Promise<string | null>;
+    eraseDue(): Promise<number>;
+  };
+  readonly jobs: { add(job: NewJob): Promise<{ readonly added: boolean }> };
+  readonly audit: {
+    add(entry: { by: string; act: string; about: string; document?: JsonObject }): Promise<void>;
+    list(page?: Page): Promise<Paged<AuditRow>>;
+  };
+}
+
+export interface SessionAnswer {
+  readonly scope: Scope;
+  readonly account: AccountRow;
+  readonly expiresAt: string;
+}
+export interface LinkAnswer {
+  readonly scope: Scope;
+  readonly hireId: string;
+  readonly linkId: string;
+  readonly expiresAt: string;
+}
+export interface FirstFirm {
+  readonly firm: { readonly name: string; readonly document?: JsonObject };
+  readonly depot: { readonly name: string; readonly timeZone: string; readonly document: JsonObject };
+  readonly terms: readonly {
+    readonly of: string;
+    readonly validFrom: string;
+    readonly document: JsonObject;
+  }[];
+  readonly manager: { readonly login: string; readonly name: string; readonly passwordHash: string };
+}
+
+/** What comes before a scope is known. Tokens come as hashes only (`auth/tokens.ts`). */
+export interface SystemStore {
+  firmCount(): Promise<number>;
+  /** Firm, depot, terms and first manager in one go. */
+  createFirm(first: FirstFirm): Promise<{ readonly scope: Scope; readonly accountId: string }>;
+  depots(): Promise<readonly DepotRow[]>;
+  accountByLogin(login: string): Promise<AccountSecret | null>;
+  createSession(session: {
+    tokenHash: string;
+    accountId: string;
+    scope: Scope;
+    expiresAt: string;
+  }): Promise<void>;
+  /** Null when unknown, expired, ended, or the account is disabled. */
+  session(tokenHash: string): Promise<SessionAnswer | null>;
+  endSession(tokenHash: string): Promise<void>;
+  endSessionsOf(accountId: string): Promise<void>;
+  createSetupLink(link: { tokenHash: string; expiresAt: string }): Promise<void>;
+  /** Serves once: true for the first that takes it in time, within the same transaction as the firm. */
+  setUp(
+    tokenHash: string,
+    first: FirstFirm,
+  ): Promise<
+    | { readonly ok: true; readonly scope: Scope; readonly accountId: string }
+    | { readonly ok: false; readonly why: "linkUnusable" }
+  >;
+  /** Null when unknown, expired or revoked. */
+  hirerLink(tokenHash: string): Promise<LinkAnswer | null>;
+  /** Erased ids, for re-applying after a restore. */
+  erasures(): Promise<readonly Erasure[]>;
+  applyErasures(erasures: readonly Erasure[]): Promise<number>;
+  readonly jobs: JobQueue;
+}
+export interface Erasure extends Scope {
+  readonly kind: "record" | "customer" | "licence";
+  readonly targetId: string;
+  readonly at: string;
+}
+
+/** At least once: a job that is begun and not finished within its lease is handed out again. */
+export interface JobQueue {
+  /** Takes up to `count` due jobs for `leaseSeconds`. */
+  claim(count: number, leaseSeconds: number): Promise<readonly JobRow[]>;
+  finish(id: string): Promise<void>;
+  /** Waits longer after each attempt; dead after the last. */
+  fail(id: string, error: string): Promise<void>;
+  counts(): Promise<{ readonly waiting: number; readonly done: number; readonly dead: number }>;
+}
+
+export interface Database {
+  readonly kind: "sqlite" | "postgres";
+  storeFor(scope: Scope): Store;
+  readonly system: SystemStore;
+  /** SQLite: a consistent copy while in use. PostgreSQL: refused with a word about pg_dump. */
+  backupTo(path: string): Promise<void>;
+  close(): Promise<void>;
+}
+
+export interface OpenOptions {
+  /** holds setfair.sqlite, the key and the list of erasures; made when it is not there */
+  readonly dataFolder: string;
+  /** PostgreSQL where given (SETFAIR_DATABASE_URL) */
+  readonly url?: string;
+  /** 32 bytes in hex or base64 (SETFAIR_KEY); else the key file in the data folder, made on first use with mode 0600 */
+  readonly key?: string;
+  /** the clock, for tests */
+  readonly now?: () => Date;
+}
