@@ -15,6 +15,7 @@ export * from "./rooms/quote/types.ts";
 export * from "./rooms/rules/types.ts";
 export * from "./rooms/settlement/types.ts";
 export * from "./rooms/situation.ts";
+export * from "./rooms/trip/index.ts";
 export * from "./stores/stores.ts";
 export * from "./systems/contract.ts";
 export * from "./vehicle/description.ts";

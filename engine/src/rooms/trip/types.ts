@@ -1,0 +1,172 @@
+/**
+ * What the trip room takes and gives. Civil times are `YYYY-MM-DDTHH:MM` in the trip's zone.
+ * Bare numbers stand only inside arrays; their unit is beside them.
+ */
+import * as z from "zod/mini";
+import type { Figure } from "../../base/figure.ts";
+import type { IsoLocal } from "../../base/time.ts";
+import type { StoreId } from "../../stores/stores.ts";
+import { vehicleDescriptionSchema } from "../../vehicle/description.ts";
+import { isoLocalSchema, partySchema, tripSchema } from "../situation.ts";
+
+/** `setfair trip`: one vehicle, one party, one trip. */
+export const tripInputSchema = z.strictObject({
+  vehicle: vehicleDescriptionSchema,
+  party: partySchema,
+  trip: tripSchema,
+  /** how many times the trip is lived */
+  runs: z._default(z.int().check(z.minimum(1), z.maximum(5000)), 500),
+  seed: z._default(z.int().check(z.minimum(0), z.maximum(4294967295)), 1),
+  /** false: mean weather, no spread of habits and appliances (the plain deterministic case) */
+  spread: z._default(z.boolean(), true),
+  stepMinutes: z._default(z.union([z.literal(15), z.literal(7.5)]), 15),
+  /** give what went into and out of each store */
+  audit: z._default(z.boolean(), false),
+});
+/** The input as it may be written: fields with a default may be left out. */
+export type TripInput = z.input<typeof tripInputSchema>;
+
+/** What the hirer reads on the panel. */
+export const READING_UNITS = ["V", "%", "Ah", "Wh", "L", "kg"] as const;
+export type ReadingUnit = (typeof READING_UNITS)[number];
+export const READABLE_STORES = ["battery12", "lpg", "freshWater", "wasteWater", "cassette", "fuel", "def"] as const;
+
+export const readingSchema = z.strictObject({
+  store: z.enum(READABLE_STORES),
+  /** V: at rest; % and Ah of a battery: of its rated capacity, what is left; % of another store: of its capacity */
+  value: z.number().check(z.minimum(0), z.maximum(10000)),
+  unit: z.enum(READING_UNITS),
+  at: isoLocalSchema,
+  /** standard error of the reading in its unit; a default by unit where it is left out */
+  sd: z.optional(z.number().check(z.positive(), z.maximum(1000))),
+});
+export type Reading = z.infer<typeof readingSchema>;
+
+/** Levels of a store at the points of the time axis, in the store's unit. */
+export interface StoreBand {
+  readonly p10: readonly number[];
+  readonly p50: readonly number[];
+  readonly p90: readonly number[];
+}
+
+/** When a store is first in trouble (empty, or full for waste and cassette). */
+export interface Trouble {
+  /** share of the lives in which it happens at all, 0 to 1 */
+  readonly chance: number;
+  /** the earliest tenth, the middle and the latest tenth over all lives; null where that share never meets trouble */
+  readonly p10At: IsoLocal | null;
+  readonly p50At: IsoLocal | null;
+  readonly p90At: IsoLocal | null;
+}
+
+/** One system's part in what is drawn from a store (or put into waste and cassette). */
+export interface Draw {
+  /** id of the fitted system; `body` for the vehicle itself */
+  readonly system: string;
+  readonly kind: string;
+  /** mean over the lives, in the store's unit */
+  readonly amount: Figure;
+  /** of all use of this store, 0 to 1 */
+  readonly share: number;
+}
+
+export interface StopLevel {
+  /** index in `stops`, or `home` for the return to the depot */
+  readonly stop: number | "home";
+  readonly arriveP50: number;
+  readonly arriveP10: number;
+  readonly arriveP90: number;
+  /** null for home */
+  readonly leaveP50: number | null;
+  /** chance of getting here without trouble of this store, 0 to 1 */
+  readonly reachChance: number;
+  /** the same in steps of 5 % for showing, 0 to 100 */
+  readonly reachShownPct: number;
+}
+
+export interface StoreAudit {
+  /** mean over the lives, in the store's unit */
+  readonly in: number;
+  readonly out: number;
+  readonly change: number;
+  /** largest |in − out − change| of any life, relative to what moved */
+  readonly residual: number;
+}
+
+export interface StoreForecast {
+  readonly store: StoreId;
+  readonly unit: "Wh" | "kg" | "L";
+  /** what this store may be run down to and filled up to: for a battery, usable energy above its cut-off */
+  readonly capacity: Figure;
+  /** for a battery: the same capacity in ampere-hours */
+  readonly capacityAh?: Figure;
+  readonly atDeparture: Figure;
+  /** which end is trouble */
+  readonly troubleAt: "empty" | "full";
+  readonly band: StoreBand;
+  readonly trouble: Trouble;
+  readonly stops: readonly StopLevel[];
+  /** largest first */
+  readonly draws: readonly Draw[];
+  /** mean use per night (24 h from noon) over the trip, in the store's unit; for a battery also in Ah */
+  readonly usePerDay: Figure;
+  readonly usePerDayAh?: Figure;
+  readonly audit?: StoreAudit;
+}
+
+export interface StopForecast {
+  readonly stop: number;
+  readonly name: string;
+  readonly arrive: IsoLocal;
+  readonly leave: IsoLocal;
+  readonly nights: number;
+  readonly onHookUp: boolean;
+  /** coldest hour outside over the nights of this stop, middle and the coldest tenth of the lives; null for a stop without a night */
+  readonly coldestNightC: { readonly p50: number; readonly p10: number } | null;
+  /** chance of reaching this stop with no store in trouble, 0 to 1, and in steps of 5 % for showing */
+  readonly reachChance: number;
+  readonly reachShownPct: number;
+  /** the store most likely in trouble by then; null where none ever is */
+  readonly weakest: StoreId | null;
+}
+
+/** On what a day's weather rests. */
+export interface ClimateNote {
+  readonly stop: number | "home";
+  readonly nearestStation: string;
+  readonly distance: Figure;
+  readonly fromMemoryShare: number;
+  readonly weak: boolean;
+}
+
+export interface ReadingUse {
+  readonly store: StoreId;
+  readonly at: IsoLocal;
+  /** in the store's unit */
+  readonly level: Figure;
+  /** what the forecast had at that hour */
+  readonly expectedP50: number;
+  readonly how: "weighted" | "restarted";
+  /** effective number of lives after the reading */
+  readonly effective: number;
+}
+
+export interface TripForecast {
+  readonly runs: number;
+  readonly seed: number;
+  readonly stepMinutes: number;
+  readonly timeZone: string;
+  /** hourly points from departure to return */
+  readonly axis: { readonly hours: readonly number[]; readonly at: readonly IsoLocal[] };
+  readonly stores: readonly StoreForecast[];
+  readonly stops: readonly StopForecast[];
+  /** outside and cabin air at the points of the axis, °C */
+  readonly outsideC: StoreBand;
+  readonly cabinC: StoreBand;
+  /** chance of no trouble in any store until the return, and in steps of 5 % */
+  readonly lastsChance: number;
+  readonly lastsShownPct: number;
+  readonly notes: readonly ClimateNote[];
+  /** readings taken into account; empty in a first forecast */
+  readonly readings: readonly ReadingUse[];
+}
