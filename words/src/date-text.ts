@@ -1,0 +1,31 @@
+/** How a date is written: `day` Fri 3 July · `long` Friday 3 July 2026 · `time` 12:15 · `dayTime` Fri 3 July 12:15 · `short` 3 July */
+export type DateStyle = "day" | "long" | "time" | "dayTime" | "short" | "full";
+
+const PARTS: Readonly<Record<Exclude<DateStyle, "dayTime">, Intl.DateTimeFormatOptions>> = {
+  day: { weekday: "short", day: "numeric", month: "long" },
+  long: { weekday: "long", day: "numeric", month: "long" },
+  full: { weekday: "short", day: "numeric", month: "long", year: "numeric" },
+  short: { day: "numeric", month: "short", year: "numeric" },
+  time: { hour: "2-digit", minute: "2-digit", hourCycle: "h23" },
+};
+
+const CIVIL = /^\d{4}-\d{2}-\d{2}(T\d{2}:\d{2}(:\d{2})?)?$/;
+const INSTANT = /^\d{4}-\d{2}-\d{2}T.*(Z|[+-]\d{2}:\d{2})$/;
+
+export const isDateText = (text: string): boolean => CIVIL.test(text) || INSTANT.test(text);
+
+/**
+ * Writes a civil date (`YYYY-MM-DD`), a civil time (`YYYY-MM-DDTHH:MM`) or an instant (with `Z`, shown in
+ * `timeZone`). Throws on anything else.
+ */
+export function writeDate(locale: string, iso: string, style: DateStyle, timeZone?: string): string {
+  const civil = CIVIL.test(iso);
+  if (!civil && !INSTANT.test(iso))
+    throw new RangeError(`date: ${iso} is neither a civil date nor an instant`);
+  const withTime = iso.includes("T") ? iso.slice(0, 16) : `${iso}T00:00`;
+  const moment = new Date(civil ? `${withTime}:00Z` : iso);
+  const zone = civil ? "UTC" : (timeZone ?? "UTC");
+  const write = (part: Exclude<DateStyle, "dayTime">) =>
+    new Intl.DateTimeFormat(locale, { ...PARTS[part], timeZone: zone }).format(moment).replace(",", "");
+  return style === "dayTime" ? `${write("day")} ${write("time")}` : write(style);
+}

@@ -1,0 +1,59 @@
+import type { Figure } from "@setfair/engine";
+
+/** What a figure needs to be written: its value and its unit. */
+export type Written = Pick<Figure, "value" | "unit">;
+
+const NARROW = " ";
+const SHARES = new Set(["share", "chance", "probability", "1"]);
+const BARE = new Set(["", "-", "count", "number"]);
+
+/** Digits that tell something: 3 significant below 1000, whole above; mass and money-like units whole above 10. */
+function digits(value: number, unit: string): Intl.NumberFormatOptions {
+  const size = Math.abs(value);
+  if (size >= 100 || (unit === "kg" && size >= 20) || unit === "min") return { maximumFractionDigits: 0 };
+  if (size >= 10) return { maximumFractionDigits: 1 };
+  return { maximumFractionDigits: 2 };
+}
+
+export const isShare = (unit: string): boolean => SHARES.has(unit);
+
+/** The number alone, in the language's digits; a share (0 to 1) becomes per cent without the sign. */
+export function numberText(locale: string, { value, unit }: Written): string {
+  const shown = isShare(unit) ? value * 100 : value;
+  const options = isShare(unit) ? { maximumFractionDigits: 0 } : digits(shown, unit);
+  const text = new Intl.NumberFormat(locale, options).format(shown);
+  return text === "-0" ? "0" : text.replace("-", "−");
+}
+
+/**
+ * Value with unit, rounded once, here. `named` gives the words of units that have a plural or a message of
+ * their own; other units are written as symbols.
+ */
+export function writeFigure(
+  locale: string,
+  figure: Written,
+  named: (unit: string, value: number, text: string) => string | null,
+): string {
+  if (figure.unit === "pence")
+    return writeMoney(locale, { currency: "GBP", pence: Math.round(figure.value) });
+  const text = numberText(locale, figure);
+  if (isShare(figure.unit) || figure.unit === "%") return `${text}${NARROW}%`;
+  if (BARE.has(figure.unit)) return text;
+  return named(figure.unit, figure.value, text) ?? `${text}${NARROW}${figure.unit}`;
+}
+
+/** Whole pence as money of its currency; whole pounds without pence. */
+export function writeMoney(
+  locale: string,
+  money: { readonly currency: string; readonly pence: number },
+): string {
+  const whole = money.pence % 100 === 0;
+  return new Intl.NumberFormat(locale, {
+    style: "currency",
+    currency: money.currency,
+    minimumFractionDigits: whole ? 0 : 2,
+    maximumFractionDigits: whole ? 0 : 2,
+  })
+    .format(money.pence / 100)
+    .replace("-", "−");
+}

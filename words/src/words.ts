@@ -1,0 +1,110 @@
+import type { Figure, Finding, Mend, Money } from "@setfair/engine";
+import { IntlMessageFormat } from "intl-messageformat";
+import { type Catalogue, ENGLISH_CATALOGUE, isMessageId, type MessageId } from "./catalogue.ts";
+import { type DateStyle, isDateText, writeDate } from "./date-text.ts";
+import { isShare, type Written, writeFigure, writeMoney } from "./figure-text.ts";
+
+/** An argument of a message: a figure and money are written with their unit, a date in the language's way. */
+export type Argument = string | number | Figure | Money | null | undefined;
+export type Arguments = Readonly<Record<string, Argument>>;
+
+export interface Words {
+  readonly locale: string;
+  /** The text of a message. Throws on an id that the catalogue lacks and on a missing argument. */
+  t(id: MessageId, args?: Arguments): string;
+  /** Likewise for an id that came as a plain string from the engine or the server; throws where there is none. */
+  say(id: string, args?: Arguments): string;
+  has(id: string): id is MessageId;
+  figureText(figure: Written): string;
+  moneyText(money: { readonly currency: string; readonly pence: number }): string;
+  dateText(iso: string, style?: DateStyle, timeZone?: string): string;
+  findingText(finding: Pick<Finding, "code" | "facts">): string;
+  mendText(mend: Mend): string;
+}
+
+type Plain = Record<string, string | number>;
+const isFigure = (argument: Argument): argument is Figure =>
+  typeof argument === "object" && argument !== null && "unit" in argument;
+
+function makeFormatter(locale: string, catalogue: Catalogue) {
+  const parsed = new Map<MessageId, IntlMessageFormat>();
+  return (id: MessageId, args: Plain): string => {
+    let format = parsed.get(id);
+    if (format === undefined) {
+      const text = catalogue[id];
+      if (text === undefined) throw new Error(`words: no message "${id}" in ${locale}`);
+      format = new IntlMessageFormat(text, locale);
+      parsed.set(id, format);
+    }
+    return String(format.format(args));
+  };
+}
+
+/** `{thing_<kind>}` tokens of a text, filled with the name of the thing. */
+function thingsIn(text: string): readonly string[] {
+  return [...text.matchAll(/\{thing_([A-Za-z0-9]+)\}/g)].map((match) => match[1]!);
+}
+
+/**
+ * The words of one language. Another language is a whole {@link Catalogue} of its own (German and French
+ * later), handed in here; a catalogue that lacks a message does not compile.
+ */
+export function createWords(locale = "en-GB", catalogue: Catalogue = ENGLISH_CATALOGUE): Words {
+  const format = makeFormatter(locale, catalogue);
+  const named = (unit: string, n: number, text: string): string | null => {
+    const id = `unit.${unit}`;
+    return isMessageId(id) ? format(id, { n, text }) : null;
+  };
+  const figureText = (figure: Written) => writeFigure(locale, figure, named);
+  const moneyText = (money: { readonly currency: string; readonly pence: number }) =>
+    writeMoney(locale, money);
+  const dateText = (iso: string, style: DateStyle = "day", zone?: string) =>
+    writeDate(locale, iso, style, zone);
+
+  /** A figure `x` gives `{x}` as text and `{x_n}` as the number, for plurals. */
+  const plain = (args: Arguments): Plain => {
+    const out: Plain = {};
+    for (const [name, argument] of Object.entries(args)) {
+      if (argument === null || argument === undefined) continue;
+      if (isFigure(argument)) {
+        out[name] = figureText(argument);
+        out[`${name}_n`] = isShare(argument.unit) ? Math.round(argument.value * 100) : argument.value;
+      } else if (typeof argument === "object") out[name] = moneyText(argument);
+      else if (typeof argument === "string" && isDateText(argument)) {
+        out[name] = dateText(argument, argument.includes("T") ? "dayTime" : "full");
+      } else out[name] = argument;
+    }
+    return out;
+  };
+
+  const t = (id: MessageId, args: Arguments = {}): string => {
+    const filled = plain(args);
+    for (const kind of thingsIn(catalogue[id] ?? "")) {
+      const thing = `thing.${kind}`;
+      if (!isMessageId(thing)) throw new Error(`words: "${id}" mentions ${thing}, which has no message`);
+      filled[`thing_${kind}`] = format(thing, {});
+    }
+    return format(id, filled);
+  };
+  const say = (id: string, args: Arguments = {}): string => {
+    if (!isMessageId(id)) throw new Error(`words: no message "${id}" in ${locale}`);
+    return t(id, args);
+  };
+  /** a finding must never take a screen down: without a text it says so and names its code */
+  const untold = (kind: "finding" | "mend", code: string, facts: Arguments): string => {
+    const id = `${kind}.${code}`;
+    return isMessageId(id) ? t(id, facts) : t(`${kind}.untold`, { code });
+  };
+
+  return {
+    locale,
+    t,
+    say,
+    has: isMessageId,
+    figureText,
+    moneyText,
+    dateText,
+    findingText: ({ code, facts }) => untold("finding", code, facts),
+    mendText: ({ code, facts }) => untold("mend", code, facts),
+  };
+}
