@@ -1,7 +1,8 @@
 import type * as z from "zod";
+import type { Act } from "../auth/roles.ts";
 
-/** Who may call an operation: anyone, the holder of a link or of the set-up token, or a signed-in person whose role may do `action`. */
-export type Access = "open" | "link" | "setup" | { readonly action: string };
+/** Who may call an operation: anyone, the holder of a link or of the set-up token, or a signed-in person whose role may do `act`. */
+export type Access = "open" | "link" | "setup" | { readonly act: Act };
 
 /** One operation of the API: the document, the checks and the handler's types all come from this. */
 export interface Operation {
@@ -23,7 +24,7 @@ export interface Operation {
 }
 
 type Output<T> = T extends z.core.$ZodType ? z.output<T> : undefined;
-type Input<T> = T extends z.core.$ZodType ? z.input<T> : void;
+type Input<T> = T extends z.core.$ZodType ? z.input<T> : undefined;
 type Part<O, K extends PropertyKey> = O extends Readonly<Record<K, infer T>> ? T : undefined;
 
 export type ParamsOf<O> = Output<Part<O, "params">>;

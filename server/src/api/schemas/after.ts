@@ -1,7 +1,6 @@
+import { MARK_CLASSES } from "@setfair/engine";
 import * as z from "zod";
 import {
-  factsSchema,
-  figureSchema,
   findingSchema,
   idSchema,
   instantSchema,
@@ -11,30 +10,17 @@ import {
 } from "./common.ts";
 import { named } from "./named.ts";
 
-export const MARK_CLASSES = ["existing", "fairWear", "ours", "hirer", "unknown"] as const;
 export const markClassSchema = named("MarkClass", z.enum(MARK_CLASSES));
 
-/** One thing that is not as it left: a mark, a reading beyond its tolerance, a count that is short. */
+/** One thing that is not as it left, and what the desk decided about it. */
 export const differenceSchema = named(
   "Difference",
   z.object({
     id: idSchema,
-    kind: z.enum(["mark", "reading", "count", "lateReturn", "distance"]),
-    /** message id of the thing looked at, and its arguments */
-    what: z.string(),
-    facts: factsSchema,
-    out: z.object({
-      recordId: idSchema.nullable(),
-      value: z.number().nullable(),
-      photos: z.array(z.string()),
-    }),
-    back: z.object({
-      recordId: idSchema.nullable(),
-      value: z.number().nullable(),
-      photos: z.array(z.string()),
-    }),
-    delta: figureSchema.nullable(),
-    /** only marks: decided at the desk; unknown is not chargeable */
+    kind: z.enum(["mark", "reading", "count"]),
+    /** engine: Difference, with its evidence */
+    difference: roomResultSchema,
+    /** decided at the desk on evidence; unknown is not chargeable */
     class: markClassSchema.nullable(),
     classReason: z.string().nullable(),
     classBy: z.string().nullable(),
@@ -44,8 +30,9 @@ export const differencesSchema = named(
   "Differences",
   z.object({
     differences: z.array(differenceSchema),
-    findings: z.array(findingSchema),
+    /** existing marks, questions, second looks, what was not looked at (engine: ConditionResult) */
     result: roomResultSchema,
+    findings: z.array(findingSchema),
   }),
 );
 
@@ -69,26 +56,16 @@ export const setClassesSchema = named(
 export const settlementStateSchema = named(
   "SettlementState",
   z.object({
-    /** frozen as shown when it was sent to the hirer */
+    /** frozen as shown when the desk settled */
     frozenAt: instantSchema.nullable(),
     frozenBy: z.string().nullable(),
-    /** lines in whole pence with evidence (engine: Settlement) */
+    /** lines in whole pence, each with its evidence (engine: Settlement) */
     result: roomResultSchema,
     findings: z.array(findingSchema),
-    lines: z.array(
-      z.object({
-        id: idSchema,
-        /** text under `settlement.<code>` */
-        code: z.string(),
-        facts: factsSchema,
-        amount: moneySchema,
-        evidence: z.array(z.string()),
-      }),
-    ),
     total: moneySchema,
-    /** what goes back of the deposit held */
-    release: moneySchema,
-    releaseBy: z.string().nullable(),
+    depositReturned: moneySchema,
+    /** day by which it goes back */
+    releaseBy: z.string(),
     releasedAt: instantSchema.nullable(),
   }),
 );

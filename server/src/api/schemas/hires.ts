@@ -1,5 +1,13 @@
-import { driverSchema, loadPlanSchema, partySchema, tripSchema } from "@setfair/engine";
+import {
+  driverSchema,
+  GATE_STATES,
+  GLASS_STATES,
+  loadPlanSchema,
+  partySchema,
+  tripSchema,
+} from "@setfair/engine";
 import * as z from "zod";
+import { HIRE_STAGES } from "../../store/types.ts";
 import { differenceSchema, settlementStateSchema } from "./after.ts";
 import {
   dateSchema,
@@ -24,20 +32,7 @@ named("LoadPlan", loadPlanSchema);
 
 export { driverSchema, loadPlanSchema, partySchema, tripSchema };
 
-export const STAGES = [
-  "enquiry",
-  "quoted",
-  "booked",
-  "handedOver",
-  "onHire",
-  "returned",
-  "settled",
-  "closed",
-  "lost",
-  "cancelled",
-  "noShow",
-] as const;
-export const stageSchema = named("Stage", z.enum(STAGES));
+export const stageSchema = named("Stage", z.enum(HIRE_STAGES));
 
 export const customerSchema = named(
   "Customer",
@@ -62,35 +57,34 @@ export const newHireSchema = named(
   }),
 );
 
-export const glassStateSchema = named(
-  "GlassState",
-  z.enum(["cannotGo", "notYet", "goesWithConditions", "readyWithNotes", "ready"]),
+export const glassStateSchema = named("GlassState", z.enum(GLASS_STATES));
+
+/** One finding on the glass, and whether someone may let it pass. */
+export const gateFindingSchema = named(
+  "GateFinding",
+  z.object({
+    finding: findingSchema,
+    /** never (law, safety), only on the insurer's recorded acceptance, or by a manager with a reason */
+    overridable: z.enum(["never", "insurer", "manager"]),
+    override: z
+      .object({ by: z.string(), role: z.string(), at: instantSchema, reason: z.string() })
+      .nullable(),
+  }),
 );
 
-export const gateStateSchema = named(
-  "GateState",
+/** One of the thirteen gates as the glass reads it; states are the engine's. */
+export const gateOnGlassSchema = named(
+  "GateOnGlass",
   z.object({
     gate: gateSchema,
-    /**
-     * later: not due yet, does not darken · passed · note · condition · overridden · notChecked (due) ·
-     * refer: someone else must decide · refuse
-     */
-    state: z.enum(["later", "passed", "note", "condition", "overridden", "notChecked", "refer", "refuse"]),
-    /** civil date from which it counts; null where it counts from the start */
-    dueFrom: z.string().nullable(),
+    state: z.enum(GATE_STATES),
+    dueAt: instantSchema,
+    isDue: z.boolean(),
+    checkedAt: instantSchema.nullable(),
     /** no room decides this gate yet: a named person looks and says so */
     byHand: z.boolean(),
     checkedByHand: z.object({ by: z.string(), at: instantSchema, note: z.string() }).nullable(),
-    findings: z.array(
-      z.object({
-        /** for POST overrides */
-        key: z.string(),
-        finding: findingSchema,
-        /** may be overridden at all, and by which action */
-        overridable: z.enum(["never", "insurer", "manager"]),
-        override: z.object({ by: z.string(), at: instantSchema, reason: z.string() }).nullable(),
-      }),
-    ),
+    findings: z.array(gateFindingSchema),
   }),
 );
 
@@ -100,7 +94,9 @@ export const glassSchema = named(
     state: glassStateSchema,
     /** the glass as it stood before the last change, for the set-hand; null the first time */
     before: z.object({ state: glassStateSchema, at: instantSchema }).nullable(),
-    gates: z.array(gateStateSchema).length(13),
+    gates: z.array(gateOnGlassSchema).length(13),
+    /** what makes the state what it is */
+    because: z.array(z.object({ gate: gateSchema, code: z.string(), about: z.string().optional() })),
   }),
 );
 
@@ -128,13 +124,18 @@ export const hireSummarySchema = named(
 
 export const hireListSchema = named(
   "HireList",
-  z.object({ hires: z.array(hireSummarySchema), total: z.int(), page: z.int(), pageSize: z.int() }),
+  z.object({
+    hires: z.array(hireSummarySchema),
+    /** give it as `after` for the next page; null at the end */
+    next: z.string().nullable(),
+  }),
 );
 export const hireListQuerySchema = z.object({
+  /** words of the name, the registration or the number */
   q: z.string().max(80).optional(),
   stage: stageSchema.optional(),
-  page: z.coerce.number().int().min(1).max(100000).default(1),
-  pageSize: z.coerce.number().int().min(1).max(100).default(25),
+  after: z.string().max(400).optional(),
+  limit: z.coerce.number().int().min(1).max(100).default(25),
 });
 
 /** What the hire waits for, and whose move it is; text under `waits.<code>`. */
@@ -281,8 +282,16 @@ export const availabilitySchema = named(
         registration: z.string(),
         possible: z.boolean(),
         findings: z.array(findingSchema),
-        /** the nearest dates of the same length when it could, where the diary is what stops it */
-        nearest: z.object({ from: localSchema, to: localSchema, shiftHours: z.number() }).nullable(),
+        /** what would have to change for it to do */
+        nearestChanges: z.array(
+          z.object({
+            kind: z.enum(["shift", "smallerParty", "renewDue", "waivePets"]),
+            from: localSchema.optional(),
+            to: localSchema.optional(),
+            shiftHours: z.number().optional(),
+            people: z.number().optional(),
+          }),
+        ),
         /** price as it would be quoted; null where it cannot be priced */
         price: moneySchema.nullable(),
       }),
@@ -310,10 +319,12 @@ export const quoteRequestSchema = named(
 export const overrideSchema = named(
   "OverrideRequest",
   z.strictObject({
-    /** key of the finding, from the glass */
-    key: z.string().min(1).max(200),
-    reason: textSchema(500),
-    /** for findings about cover: the insurer's reference and who accepted */
+    gate: gateSchema,
+    /** code and about of the finding, as on the glass */
+    code: textSchema(120),
+    about: z.string().max(120).optional(),
+    reason: z.string().trim().min(3).max(500),
+    /** for findings about cover: what the insurer said, and who said it */
     insurer: z
       .strictObject({ reference: textSchema(60), acceptedBy: textSchema(80), on: dateSchema })
       .optional(),

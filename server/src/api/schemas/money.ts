@@ -1,10 +1,9 @@
 import * as z from "zod";
+import { PAYMENT_KINDS } from "../../store/types.ts";
 import { dateSchema, idSchema, instantSchema, moneySchema } from "./common.ts";
 import { named } from "./named.ts";
 
-export const PAYMENT_KINDS = ["deposit", "balance", "refund", "hold", "release", "charge"] as const;
-
-/** Recorded by hand: `deposit` books, `balance` pays the rest, `hold` secures the damage deposit, `release` gives it back. */
+/** Recorded by hand. The pence are never negative; the kind says which way it goes. */
 export const newPaymentSchema = named(
   "NewPayment",
   z.strictObject({

@@ -1,13 +1,19 @@
+import { receiptSchema as receiptOfDepot } from "@setfair/records";
 import * as z from "zod";
-import { hashSchema, idSchema } from "./common.ts";
+import { idSchema } from "./common.ts";
 import { named } from "./named.ts";
 
-/** The envelope is checked, field by field, by `@setfair/records`. */
-export const recordSchema = named(
-  "Record",
-  z.looseObject({ id: idSchema, kind: z.string(), hash: hashSchema }),
-);
-export const receiptSchema = named("Receipt", z.looseObject({}));
+/**
+ * One record; the envelope and the content of its kind are checked, field by field, by `@setfair/records`.
+ * What walk-rounds append (`content` beyond `about`, which is the id of the check, or the part for a mark):
+ * every one `direction: "out" | "back"`;
+ * reading `{value, unit, photographs?}` · count `{found, expected, photographs?}` ·
+ * look `{saw: "same" | "mark" | "tooWetOrDirty", photographs?}` ·
+ * mark `{part, view, xShare, yShare, markKind, sizeMm?, note?, checkId?, photographs}`.
+ * The chain of a walk-round is `<hireId>.out` or `<hireId>.back`, of readings on the road `<hireId>.road`.
+ */
+export const recordSchema = named("Record", z.looseObject({ id: idSchema }));
+export const receiptSchema = named("Receipt", receiptOfDepot);
 export const recordBatchSchema = named(
   "RecordBatch",
   z.strictObject({ records: z.array(recordSchema).min(1).max(500) }),
@@ -15,10 +21,11 @@ export const recordBatchSchema = named(
 export const recordAnswerSchema = named(
   "RecordAnswer",
   z.object({
-    /** one for each record sent, in order */
-    receipts: z.array(receiptSchema),
+    /** one for each record sent, in order; a batch with a bad record is refused whole, with the bad one named */
+    receipts: z.array(z.object({ id: idSchema, receipt: receiptSchema, again: z.boolean() })),
     /** how many were new; the others had arrived before */
     added: z.int(),
+    /** head of the depot's chain */
     head: z.string().nullable(),
   }),
 );

@@ -1,18 +1,20 @@
+import { insurancePolicySchema, termsSchema } from "@setfair/engine";
 import * as z from "zod";
+import { ROLES } from "../../auth/roles.ts";
 import { dateSchema, idSchema, textSchema } from "./common.ts";
 import { named } from "./named.ts";
 
-export const roleSchema = z.enum(["manager", "desk", "yard"]);
+export const roleSchema = z.enum(ROLES);
 
 export const signInSchema = named(
   "SignIn",
-  z.strictObject({ email: z.string().trim().min(3).max(200), password: z.string().min(1).max(200) }),
+  z.strictObject({ login: z.string().trim().min(1).max(200), password: z.string().min(1).max(200) }),
 );
 
 export const sessionSchema = named(
   "Session",
   z.object({
-    user: z.object({ id: idSchema, name: z.string(), email: z.string(), role: roleSchema }),
+    user: z.object({ id: idSchema, name: z.string(), login: z.string(), role: roleSchema }),
     firm: z.object({ id: idSchema, name: z.string() }),
     depot: z.object({ id: idSchema, name: z.string(), telephone: z.string(), timeZone: z.string() }),
     /** actions this person may do, from the role table */
@@ -41,11 +43,12 @@ export const setupSchema = named(
       opens: z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/),
       closes: z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/),
     }),
-    /** hire terms as data; checked by the quote room */
-    terms: z.record(z.string(), z.unknown()),
+    /** hire terms and the insurer's criteria as data; a plain set is proposed where left out */
+    terms: z.optional(termsSchema),
+    insurance: z.optional(insurancePolicySchema),
     manager: z.strictObject({
       name: textSchema(80),
-      email: z.email().max(200),
+      login: textSchema(200),
       password: z.string().min(12).max(200),
     }),
   }),

@@ -1,4 +1,4 @@
-import { vehicleDescriptionSchema } from "@setfair/engine";
+import { dueDateSchema, vehicleDescriptionSchema } from "@setfair/engine";
 import * as z from "zod";
 import { dateSchema, findingSchema, idSchema, localSchema, roomResultSchema } from "./common.ts";
 import { named } from "./named.ts";
@@ -19,7 +19,7 @@ export const vehicleSummarySchema = named(
     now: z.enum(["atDepot", "onHire"]),
     nextOut: z.object({ hireId: idSchema, reference: z.string(), from: localSchema }).nullable(),
     /** the nearest due date and what it is of */
-    due: z.array(z.object({ what: z.string(), on: dateSchema, days: z.int() })),
+    due: z.array(z.object({ kind: z.string(), dueOn: dateSchema, days: z.int() })),
   }),
 );
 
@@ -31,7 +31,7 @@ export const vehiclePageSchema = named(
     /** what follows from it: payload, axles, stores (engine: DerivedVehicle) */
     derived: roomResultSchema,
     findings: z.array(findingSchema),
-    versions: z.array(z.object({ version: z.int(), validFrom: dateSchema, by: z.string(), at: z.string() })),
+    versions: z.array(z.object({ versionId: idSchema, validFrom: dateSchema, at: z.string() })),
     hires: z.array(
       z.object({
         hireId: idSchema,
@@ -43,26 +43,27 @@ export const vehiclePageSchema = named(
       }),
     ),
     marks: z.array(z.lazy(() => markSchema)),
-    dueDates: z.array(z.object({ what: z.string(), on: dateSchema })),
+    dueDates: z.array(dueDateSchema),
+    vehicleClass: z.string(),
+    maxDogs: z.int(),
   }),
 );
 
-/** A mark on the vehicle that is known from an earlier walk-round. */
+/** A mark that is known from an earlier walk-round; the content is the engine's `mark` of the condition room. */
 export const markSchema = named(
   "KnownMark",
   z.object({
-    id: idSchema,
-    view: z.string(),
-    part: z.string().nullable(),
-    /** where on the drawing, 0 to 1 from the left and from the top */
-    x: z.number().nullable(),
-    y: z.number().nullable(),
-    what: z.string(),
-    lengthMm: z.number().nullable(),
-    class: z.string().nullable(),
-    photos: z.array(z.string()),
-    since: z.string(),
+    recordId: idSchema,
     hireId: idSchema.nullable(),
+    since: z.string(),
+    part: z.string(),
+    view: z.string(),
+    xShare: z.number(),
+    yShare: z.number(),
+    markKind: z.string(),
+    sizeMm: z.number().nullable(),
+    note: z.string().nullable(),
+    photographs: z.array(z.string()),
   }),
 );
 
@@ -70,9 +71,6 @@ export const putVehicleSchema = named(
   "PutVehicle",
   z.strictObject({
     description: descriptionSchema,
-    dueDates: z
-      .array(z.strictObject({ what: z.string().min(1).max(40), on: dateSchema }))
-      .max(40)
-      .optional(),
+    XX,
   }),
 );
