@@ -680,30 +680,16 @@ export interface components {
         readonly DifferenceInput: {
             readonly id: string;
             /** @enum {string} */
-            readonly kind: "mark" | "reading" | "count" | "lateReturn" | "distance";
-            readonly what: string;
-            readonly facts: {
-                readonly [key: string]: components["schemas"]["FigureInput"] | string | number;
-            };
-            readonly out: {
-                readonly recordId: string | null;
-                readonly value: number | null;
-                readonly photos: readonly string[];
-            };
-            readonly back: {
-                readonly recordId: string | null;
-                readonly value: number | null;
-                readonly photos: readonly string[];
-            };
-            readonly delta: components["schemas"]["FigureInput"] | null;
+            readonly kind: "mark" | "reading" | "count";
+            readonly difference: unknown;
             readonly class: components["schemas"]["MarkClassInput"] | null;
             readonly classReason: string | null;
             readonly classBy: string | null;
         };
         readonly DifferencesInput: {
             readonly differences: readonly components["schemas"]["DifferenceInput"][];
-            readonly findings: readonly components["schemas"]["FindingInput"][];
             readonly result: unknown;
+            readonly findings: readonly components["schemas"]["FindingInput"][];
         };
         readonly SetClassesInput: {
             readonly classes: readonly {
@@ -717,18 +703,9 @@ export interface components {
             readonly frozenBy: string | null;
             readonly result: unknown;
             readonly findings: readonly components["schemas"]["FindingInput"][];
-            readonly lines: readonly {
-                readonly id: string;
-                readonly code: string;
-                readonly facts: {
-                    readonly [key: string]: components["schemas"]["FigureInput"] | string | number;
-                };
-                readonly amount: components["schemas"]["MoneyInput"];
-                readonly evidence: readonly string[];
-            }[];
             readonly total: components["schemas"]["MoneyInput"];
-            readonly release: components["schemas"]["MoneyInput"];
-            readonly releaseBy: string | null;
+            readonly depositReturned: components["schemas"]["MoneyInput"];
+            readonly releaseBy: string;
             readonly releasedAt: string | null;
         };
         readonly ReturnRequestInput: {
@@ -737,7 +714,7 @@ export interface components {
         readonly NewPaymentInput: {
             readonly id: string;
             /** @enum {string} */
-            readonly kind: "deposit" | "balance" | "refund" | "hold" | "release" | "charge";
+            readonly kind: "payment" | "depositHeld" | "depositReleased" | "depositCharged" | "refund";
             readonly pence: number;
             /** Format: date */
             readonly on: string;
@@ -748,7 +725,7 @@ export interface components {
         readonly PaymentInput: {
             readonly id: string;
             /** @enum {string} */
-            readonly kind: "deposit" | "balance" | "refund" | "hold" | "release" | "charge";
+            readonly kind: "payment" | "depositHeld" | "depositReleased" | "depositCharged" | "refund";
             readonly amount: components["schemas"]["MoneyInput"];
             /** Format: date */
             readonly on: string;
@@ -870,7 +847,7 @@ export interface components {
             readonly lpgCylinders: number;
         };
         /** @enum {string} */
-        readonly StageInput: "enquiry" | "quoted" | "booked" | "handedOver" | "onHire" | "returned" | "settled" | "closed" | "lost" | "cancelled" | "noShow";
+        readonly StageInput: "enquiry" | "quote" | "booked" | "handedOver" | "onHire" | "returned" | "settled" | "closed" | "lost" | "cancelled" | "noShow";
         readonly CustomerInput: {
             readonly name: string;
             readonly telephone: string;
@@ -888,29 +865,32 @@ export interface components {
         };
         /** @enum {string} */
         readonly GlassStateInput: "cannotGo" | "notYet" | "goesWithConditions" | "readyWithNotes" | "ready";
-        readonly GateStateInput: {
+        readonly GateFindingInput: {
+            readonly finding: components["schemas"]["FindingInput"];
+            /** @enum {string} */
+            readonly overridable: "never" | "insurer" | "manager";
+            readonly override: {
+                readonly by: string;
+                readonly role: string;
+                readonly at: string;
+                readonly reason: string;
+            } | null;
+        };
+        readonly GateOnGlassInput: {
             /** @enum {string} */
             readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
             /** @enum {string} */
-            readonly state: "later" | "passed" | "note" | "condition" | "overridden" | "notChecked" | "refer" | "refuse";
-            readonly dueFrom: string | null;
+            readonly state: "refused" | "referred" | "notCheckedYet" | "conditions" | "overridden" | "notes" | "clear" | "later";
+            readonly dueAt: string;
+            readonly isDue: boolean;
+            readonly checkedAt: string | null;
             readonly byHand: boolean;
             readonly checkedByHand: {
                 readonly by: string;
                 readonly at: string;
                 readonly note: string;
             } | null;
-            readonly findings: readonly {
-                readonly key: string;
-                readonly finding: components["schemas"]["FindingInput"];
-                /** @enum {string} */
-                readonly overridable: "never" | "insurer" | "manager";
-                readonly override: {
-                    readonly by: string;
-                    readonly at: string;
-                    readonly reason: string;
-                } | null;
-            }[];
+            readonly findings: readonly components["schemas"]["GateFindingInput"][];
         };
         readonly GlassInput: {
             readonly state: components["schemas"]["GlassStateInput"];
@@ -918,7 +898,13 @@ export interface components {
                 readonly state: components["schemas"]["GlassStateInput"];
                 readonly at: string;
             } | null;
-            readonly gates: readonly components["schemas"]["GateStateInput"][];
+            readonly gates: readonly components["schemas"]["GateOnGlassInput"][];
+            readonly because: readonly {
+                /** @enum {string} */
+                readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+                readonly code: string;
+                readonly about?: string;
+            }[];
         };
         readonly HireSummaryInput: {
             readonly id: string;
@@ -941,9 +927,7 @@ export interface components {
         };
         readonly HireListInput: {
             readonly hires: readonly components["schemas"]["HireSummaryInput"][];
-            readonly total: number;
-            readonly page: number;
-            readonly pageSize: number;
+            readonly next: string | null;
         };
         readonly WaitInput: {
             readonly code: string;
@@ -1064,11 +1048,14 @@ export interface components {
                 readonly registration: string;
                 readonly possible: boolean;
                 readonly findings: readonly components["schemas"]["FindingInput"][];
-                readonly nearest: {
-                    readonly from: string;
-                    readonly to: string;
-                    readonly shiftHours: number;
-                } | null;
+                readonly nearestChanges: readonly {
+                    /** @enum {string} */
+                    readonly kind: "shift" | "smallerParty" | "renewDue" | "waivePets";
+                    readonly from?: string;
+                    readonly to?: string;
+                    readonly shiftHours?: number;
+                    readonly people?: number;
+                }[];
                 readonly price: components["schemas"]["MoneyInput"] | null;
             }[];
         };
@@ -1088,7 +1075,10 @@ export interface components {
             readonly accept: boolean;
         };
         readonly OverrideRequestInput: {
-            readonly key: string;
+            /** @enum {string} */
+            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+            readonly code: string;
+            readonly about?: string;
             readonly reason: string;
             readonly insurer?: {
                 readonly reference: string;
@@ -1140,19 +1130,28 @@ export interface components {
         };
         readonly RecordInput: {
             readonly id: string;
-            readonly kind: string;
-            readonly hash: string;
         } & {
             readonly [key: string]: unknown;
         };
         readonly ReceiptInput: {
-            readonly [key: string]: unknown;
+            /** Format: uuid */
+            readonly recordId: string;
+            readonly recordHash: string;
+            readonly seq: number;
+            readonly prev: string | null;
+            /** Format: date-time */
+            readonly at: string;
+            readonly hash: string;
         };
         readonly RecordBatchInput: {
             readonly records: readonly components["schemas"]["RecordInput"][];
         };
         readonly RecordAnswerInput: {
-            readonly receipts: readonly components["schemas"]["ReceiptInput"][];
+            readonly receipts: readonly {
+                readonly id: string;
+                readonly receipt: components["schemas"]["ReceiptInput"];
+                readonly again: boolean;
+            }[];
             readonly added: number;
             readonly head: string | null;
         };
@@ -1163,16 +1162,16 @@ export interface components {
             readonly [key: string]: unknown;
         };
         readonly SignInInput: {
-            readonly email: string;
+            readonly login: string;
             readonly password: string;
         };
         readonly SessionInput: {
             readonly user: {
                 readonly id: string;
                 readonly name: string;
-                readonly email: string;
+                readonly login: string;
                 /** @enum {string} */
-                readonly role: "manager" | "desk" | "yard";
+                readonly role: "manager" | "desk" | "yard" | "hirer";
             };
             readonly firm: {
                 readonly id: string;
@@ -1206,13 +1205,151 @@ export interface components {
                 readonly opens: string;
                 readonly closes: string;
             };
-            readonly terms: {
-                readonly [key: string]: unknown;
+            readonly terms?: {
+                readonly id: string;
+                /** Format: date */
+                readonly validFrom: string;
+                /** @constant */
+                readonly currency: "GBP";
+                readonly seasons: readonly {
+                    readonly id: string;
+                    readonly spans: readonly {
+                        readonly from: string;
+                        readonly to: string;
+                    }[];
+                    readonly nightPence: {
+                        readonly [key: string]: number;
+                    };
+                    readonly minimumNights: number;
+                }[];
+                readonly maximumNights: number;
+                readonly longHire: readonly {
+                    readonly fromNights: number;
+                    readonly reductionPercent: number;
+                }[];
+                readonly allowance: {
+                    readonly kmPerNight: number;
+                    readonly excessPencePerKm: number;
+                    readonly gracePercent: number;
+                };
+                readonly drivers: {
+                    readonly included: number;
+                    readonly extraPenceEach: number;
+                };
+                readonly compulsory: readonly {
+                    readonly id: string;
+                    readonly pence: number;
+                    /** @enum {string} */
+                    readonly vat: "standard" | "exempt" | "outsideScope";
+                }[];
+                readonly abroad: {
+                    readonly home: string;
+                    readonly pence: number;
+                    /** @enum {string} */
+                    readonly vat: "standard" | "exempt" | "outsideScope";
+                };
+                readonly extras: readonly {
+                    readonly id: string;
+                    readonly pence: number;
+                    /** @enum {string} */
+                    readonly per: "hire" | "night";
+                    readonly capPence?: number;
+                    readonly stock: number;
+                    /** @enum {string} */
+                    readonly vat: "standard" | "exempt" | "outsideScope";
+                    /** @enum {string} */
+                    readonly each?: "item" | "person" | "dog";
+                }[];
+                readonly bookingDepositPercent: number;
+                readonly security: {
+                    readonly homePence: number;
+                    readonly abroadPence: number;
+                    readonly excessPence: number;
+                    readonly authorisationDays: number;
+                    readonly releaseWorkingDays: number;
+                };
+                readonly cancellation: readonly {
+                    readonly atLeastDaysBefore: number;
+                    readonly keepPercent: number;
+                }[];
+                readonly quoteDays: number;
+                readonly tariff: {
+                    readonly fuelPencePerLitre: {
+                        readonly [key: string]: number;
+                    };
+                    readonly fuelServicePence: number;
+                    readonly defPencePerLitre: number;
+                    readonly lpgPencePerKg: number;
+                    readonly cleaningPencePerHour: number;
+                    readonly wasteNotEmptiedPence: number;
+                    readonly cassetteNotEmptiedPence: number;
+                    readonly latePencePerHour: number;
+                    readonly lateGraceMinutes: number;
+                    readonly kit: {
+                        readonly [key: string]: {
+                            readonly newPence: number;
+                            readonly lifeYears: number;
+                            readonly leastShare: number;
+                        };
+                    };
+                    readonly damage: readonly {
+                        readonly charge: string;
+                        /** @enum {string} */
+                        readonly kind: "scratch" | "dent" | "tear" | "stain" | "crack" | "missing";
+                        readonly upToMm?: number;
+                        readonly pence: number;
+                        /** @enum {string} */
+                        readonly part: "repair" | "replace";
+                        readonly lifeYears: number;
+                        readonly leastShare: number;
+                    }[];
+                };
+            };
+            readonly insurance?: {
+                readonly id: string;
+                /** Format: date */
+                readonly validFrom: string;
+                /** Format: date */
+                readonly validTo: string;
+                readonly age: {
+                    readonly min: number;
+                    readonly max: number;
+                    /** @enum {string} */
+                    readonly outcome: "refer" | "refuse";
+                };
+                readonly yearsHeld: {
+                    readonly min: number;
+                    /** @enum {string} */
+                    readonly outcome: "refer" | "refuse";
+                };
+                readonly convictions: {
+                    readonly withinYears: number;
+                    readonly maxCount: number;
+                    readonly maxPointsEach: number;
+                    readonly maxPointsTotal: number;
+                    /** @enum {string} */
+                    readonly outcome: "refer" | "refuse";
+                };
+                readonly codes: readonly {
+                    readonly prefix: string;
+                    readonly withinYears: number;
+                    /** @enum {string} */
+                    readonly outcome: "refer" | "refuse";
+                }[];
+                readonly faultIncidents3y: {
+                    readonly max: number;
+                    /** @enum {string} */
+                    readonly outcome: "refer" | "refuse";
+                };
+                /** @enum {string} */
+                readonly disqualified3y: "refer" | "refuse";
+                readonly maxMamKg: number;
+                readonly countries: readonly string[];
+                readonly maxNightsAbroad: number;
             };
             readonly manager: {
                 readonly name: string;
-                /** Format: email */
-                readonly email: string;
+                readonly login: string;
                 readonly password: string;
             };
         };
@@ -1314,9 +1451,9 @@ export interface components {
                 readonly from: string;
             } | null;
             readonly due: readonly {
-                readonly what: string;
+                readonly kind: string;
                 /** Format: date */
-                readonly on: string;
+                readonly dueOn: string;
                 readonly days: number;
             }[];
         };
@@ -1326,10 +1463,9 @@ export interface components {
             readonly derived: unknown;
             readonly findings: readonly components["schemas"]["FindingInput"][];
             readonly versions: readonly {
-                readonly version: number;
+                readonly versionId: string;
                 /** Format: date */
                 readonly validFrom: string;
-                readonly by: string;
                 readonly at: string;
             }[];
             readonly hires: readonly {
@@ -1342,31 +1478,37 @@ export interface components {
             }[];
             readonly marks: readonly components["schemas"]["KnownMarkInput"][];
             readonly dueDates: readonly {
-                readonly what: string;
+                /** @enum {string} */
+                readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres";
                 /** Format: date */
-                readonly on: string;
+                readonly dueOn: string;
             }[];
+            readonly vehicleClass: string;
+            readonly maxDogs: number;
         };
         readonly KnownMarkInput: {
-            readonly id: string;
-            readonly view: string;
-            readonly part: string | null;
-            readonly x: number | null;
-            readonly y: number | null;
-            readonly what: string;
-            readonly lengthMm: number | null;
-            readonly class: string | null;
-            readonly photos: readonly string[];
-            readonly since: string;
+            readonly recordId: string;
             readonly hireId: string | null;
+            readonly since: string;
+            readonly part: string;
+            readonly view: string;
+            readonly xShare: number;
+            readonly yShare: number;
+            readonly markKind: string;
+            readonly sizeMm: number | null;
+            readonly note: string | null;
+            readonly photographs: readonly string[];
         };
         readonly PutVehicleInput: {
             readonly description: components["schemas"]["VehicleDescriptionInput"];
             readonly dueDates?: readonly {
-                readonly what: string;
+                /** @enum {string} */
+                readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres";
                 /** Format: date */
-                readonly on: string;
+                readonly dueOn: string;
             }[];
+            readonly vehicleClass?: string;
+            readonly maxDogs?: number;
         };
         readonly YardJobInput: {
             readonly id: string;
@@ -1453,30 +1595,16 @@ export interface components {
         readonly Difference: {
             readonly id: string;
             /** @enum {string} */
-            readonly kind: "mark" | "reading" | "count" | "lateReturn" | "distance";
-            readonly what: string;
-            readonly facts: {
-                readonly [key: string]: components["schemas"]["Figure"] | string | number;
-            };
-            readonly out: {
-                readonly recordId: string | null;
-                readonly value: number | null;
-                readonly photos: readonly string[];
-            };
-            readonly back: {
-                readonly recordId: string | null;
-                readonly value: number | null;
-                readonly photos: readonly string[];
-            };
-            readonly delta: components["schemas"]["Figure"] | null;
+            readonly kind: "mark" | "reading" | "count";
+            readonly difference: unknown;
             readonly class: components["schemas"]["MarkClass"] | null;
             readonly classReason: string | null;
             readonly classBy: string | null;
         };
         readonly Differences: {
             readonly differences: readonly components["schemas"]["Difference"][];
-            readonly findings: readonly components["schemas"]["Finding"][];
             readonly result: unknown;
+            readonly findings: readonly components["schemas"]["Finding"][];
         };
         readonly SetClasses: {
             readonly classes: readonly {
@@ -1490,18 +1618,9 @@ export interface components {
             readonly frozenBy: string | null;
             readonly result: unknown;
             readonly findings: readonly components["schemas"]["Finding"][];
-            readonly lines: readonly {
-                readonly id: string;
-                readonly code: string;
-                readonly facts: {
-                    readonly [key: string]: components["schemas"]["Figure"] | string | number;
-                };
-                readonly amount: components["schemas"]["Money"];
-                readonly evidence: readonly string[];
-            }[];
             readonly total: components["schemas"]["Money"];
-            readonly release: components["schemas"]["Money"];
-            readonly releaseBy: string | null;
+            readonly depositReturned: components["schemas"]["Money"];
+            readonly releaseBy: string;
             readonly releasedAt: string | null;
         };
         readonly ReturnRequest: {
@@ -1510,7 +1629,7 @@ export interface components {
         readonly NewPayment: {
             readonly id: string;
             /** @enum {string} */
-            readonly kind: "deposit" | "balance" | "refund" | "hold" | "release" | "charge";
+            readonly kind: "payment" | "depositHeld" | "depositReleased" | "depositCharged" | "refund";
             readonly pence: number;
             /** Format: date */
             readonly on: string;
@@ -1521,7 +1640,7 @@ export interface components {
         readonly Payment: {
             readonly id: string;
             /** @enum {string} */
-            readonly kind: "deposit" | "balance" | "refund" | "hold" | "release" | "charge";
+            readonly kind: "payment" | "depositHeld" | "depositReleased" | "depositCharged" | "refund";
             readonly amount: components["schemas"]["Money"];
             /** Format: date */
             readonly on: string;
@@ -1643,7 +1762,7 @@ export interface components {
             readonly lpgCylinders: number;
         };
         /** @enum {string} */
-        readonly Stage: "enquiry" | "quoted" | "booked" | "handedOver" | "onHire" | "returned" | "settled" | "closed" | "lost" | "cancelled" | "noShow";
+        readonly Stage: "enquiry" | "quote" | "booked" | "handedOver" | "onHire" | "returned" | "settled" | "closed" | "lost" | "cancelled" | "noShow";
         readonly Customer: {
             readonly name: string;
             readonly telephone: string;
@@ -1661,29 +1780,32 @@ export interface components {
         };
         /** @enum {string} */
         readonly GlassState: "cannotGo" | "notYet" | "goesWithConditions" | "readyWithNotes" | "ready";
-        readonly GateState: {
+        readonly GateFinding: {
+            readonly finding: components["schemas"]["Finding"];
+            /** @enum {string} */
+            readonly overridable: "never" | "insurer" | "manager";
+            readonly override: {
+                readonly by: string;
+                readonly role: string;
+                readonly at: string;
+                readonly reason: string;
+            } | null;
+        };
+        readonly GateOnGlass: {
             /** @enum {string} */
             readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
             /** @enum {string} */
-            readonly state: "later" | "passed" | "note" | "condition" | "overridden" | "notChecked" | "refer" | "refuse";
-            readonly dueFrom: string | null;
+            readonly state: "refused" | "referred" | "notCheckedYet" | "conditions" | "overridden" | "notes" | "clear" | "later";
+            readonly dueAt: string;
+            readonly isDue: boolean;
+            readonly checkedAt: string | null;
             readonly byHand: boolean;
             readonly checkedByHand: {
                 readonly by: string;
                 readonly at: string;
                 readonly note: string;
             } | null;
-            readonly findings: readonly {
-                readonly key: string;
-                readonly finding: components["schemas"]["Finding"];
-                /** @enum {string} */
-                readonly overridable: "never" | "insurer" | "manager";
-                readonly override: {
-                    readonly by: string;
-                    readonly at: string;
-                    readonly reason: string;
-                } | null;
-            }[];
+            readonly findings: readonly components["schemas"]["GateFinding"][];
         };
         readonly Glass: {
             readonly state: components["schemas"]["GlassState"];
@@ -1691,7 +1813,13 @@ export interface components {
                 readonly state: components["schemas"]["GlassState"];
                 readonly at: string;
             } | null;
-            readonly gates: readonly components["schemas"]["GateState"][];
+            readonly gates: readonly components["schemas"]["GateOnGlass"][];
+            readonly because: readonly {
+                /** @enum {string} */
+                readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+                readonly code: string;
+                readonly about?: string;
+            }[];
         };
         readonly HireSummary: {
             readonly id: string;
@@ -1714,9 +1842,7 @@ export interface components {
         };
         readonly HireList: {
             readonly hires: readonly components["schemas"]["HireSummary"][];
-            readonly total: number;
-            readonly page: number;
-            readonly pageSize: number;
+            readonly next: string | null;
         };
         readonly Wait: {
             readonly code: string;
@@ -1837,11 +1963,14 @@ export interface components {
                 readonly registration: string;
                 readonly possible: boolean;
                 readonly findings: readonly components["schemas"]["Finding"][];
-                readonly nearest: {
-                    readonly from: string;
-                    readonly to: string;
-                    readonly shiftHours: number;
-                } | null;
+                readonly nearestChanges: readonly {
+                    /** @enum {string} */
+                    readonly kind: "shift" | "smallerParty" | "renewDue" | "waivePets";
+                    readonly from?: string;
+                    readonly to?: string;
+                    readonly shiftHours?: number;
+                    readonly people?: number;
+                }[];
                 readonly price: components["schemas"]["Money"] | null;
             }[];
         };
@@ -1861,7 +1990,10 @@ export interface components {
             readonly accept: boolean;
         };
         readonly OverrideRequest: {
-            readonly key: string;
+            /** @enum {string} */
+            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+            readonly code: string;
+            readonly about?: string;
             readonly reason: string;
             readonly insurer?: {
                 readonly reference: string;
@@ -1913,19 +2045,28 @@ export interface components {
         };
         readonly Record: {
             readonly id: string;
-            readonly kind: string;
-            readonly hash: string;
         } & {
             readonly [key: string]: unknown;
         };
         readonly Receipt: {
-            readonly [key: string]: unknown;
+            /** Format: uuid */
+            readonly recordId: string;
+            readonly recordHash: string;
+            readonly seq: number;
+            readonly prev: string | null;
+            /** Format: date-time */
+            readonly at: string;
+            readonly hash: string;
         };
         readonly RecordBatch: {
             readonly records: readonly components["schemas"]["Record"][];
         };
         readonly RecordAnswer: {
-            readonly receipts: readonly components["schemas"]["Receipt"][];
+            readonly receipts: readonly {
+                readonly id: string;
+                readonly receipt: components["schemas"]["Receipt"];
+                readonly again: boolean;
+            }[];
             readonly added: number;
             readonly head: string | null;
         };
@@ -1936,16 +2077,16 @@ export interface components {
             readonly [key: string]: unknown;
         };
         readonly SignIn: {
-            readonly email: string;
+            readonly login: string;
             readonly password: string;
         };
         readonly Session: {
             readonly user: {
                 readonly id: string;
                 readonly name: string;
-                readonly email: string;
+                readonly login: string;
                 /** @enum {string} */
-                readonly role: "manager" | "desk" | "yard";
+                readonly role: "manager" | "desk" | "yard" | "hirer";
             };
             readonly firm: {
                 readonly id: string;
@@ -1979,13 +2120,151 @@ export interface components {
                 readonly opens: string;
                 readonly closes: string;
             };
-            readonly terms: {
-                readonly [key: string]: unknown;
+            readonly terms?: {
+                readonly id: string;
+                /** Format: date */
+                readonly validFrom: string;
+                /** @constant */
+                readonly currency: "GBP";
+                readonly seasons: readonly {
+                    readonly id: string;
+                    readonly spans: readonly {
+                        readonly from: string;
+                        readonly to: string;
+                    }[];
+                    readonly nightPence: {
+                        readonly [key: string]: number;
+                    };
+                    readonly minimumNights: number;
+                }[];
+                readonly maximumNights: number;
+                readonly longHire: readonly {
+                    readonly fromNights: number;
+                    readonly reductionPercent: number;
+                }[];
+                readonly allowance: {
+                    readonly kmPerNight: number;
+                    readonly excessPencePerKm: number;
+                    readonly gracePercent: number;
+                };
+                readonly drivers: {
+                    readonly included: number;
+                    readonly extraPenceEach: number;
+                };
+                readonly compulsory: readonly {
+                    readonly id: string;
+                    readonly pence: number;
+                    /** @enum {string} */
+                    readonly vat: "standard" | "exempt" | "outsideScope";
+                }[];
+                readonly abroad: {
+                    readonly home: string;
+                    readonly pence: number;
+                    /** @enum {string} */
+                    readonly vat: "standard" | "exempt" | "outsideScope";
+                };
+                readonly extras: readonly {
+                    readonly id: string;
+                    readonly pence: number;
+                    /** @enum {string} */
+                    readonly per: "hire" | "night";
+                    readonly capPence?: number;
+                    readonly stock: number;
+                    /** @enum {string} */
+                    readonly vat: "standard" | "exempt" | "outsideScope";
+                    /** @enum {string} */
+                    readonly each?: "item" | "person" | "dog";
+                }[];
+                readonly bookingDepositPercent: number;
+                readonly security: {
+                    readonly homePence: number;
+                    readonly abroadPence: number;
+                    readonly excessPence: number;
+                    readonly authorisationDays: number;
+                    readonly releaseWorkingDays: number;
+                };
+                readonly cancellation: readonly {
+                    readonly atLeastDaysBefore: number;
+                    readonly keepPercent: number;
+                }[];
+                readonly quoteDays: number;
+                readonly tariff: {
+                    readonly fuelPencePerLitre: {
+                        readonly [key: string]: number;
+                    };
+                    readonly fuelServicePence: number;
+                    readonly defPencePerLitre: number;
+                    readonly lpgPencePerKg: number;
+                    readonly cleaningPencePerHour: number;
+                    readonly wasteNotEmptiedPence: number;
+                    readonly cassetteNotEmptiedPence: number;
+                    readonly latePencePerHour: number;
+                    readonly lateGraceMinutes: number;
+                    readonly kit: {
+                        readonly [key: string]: {
+                            readonly newPence: number;
+                            readonly lifeYears: number;
+                            readonly leastShare: number;
+                        };
+                    };
+                    readonly damage: readonly {
+                        readonly charge: string;
+                        /** @enum {string} */
+                        readonly kind: "scratch" | "dent" | "tear" | "stain" | "crack" | "missing";
+                        readonly upToMm?: number;
+                        readonly pence: number;
+                        /** @enum {string} */
+                        readonly part: "repair" | "replace";
+                        readonly lifeYears: number;
+                        readonly leastShare: number;
+                    }[];
+                };
+            };
+            readonly insurance?: {
+                readonly id: string;
+                /** Format: date */
+                readonly validFrom: string;
+                /** Format: date */
+                readonly validTo: string;
+                readonly age: {
+                    readonly min: number;
+                    readonly max: number;
+                    /** @enum {string} */
+                    readonly outcome: "refer" | "refuse";
+                };
+                readonly yearsHeld: {
+                    readonly min: number;
+                    /** @enum {string} */
+                    readonly outcome: "refer" | "refuse";
+                };
+                readonly convictions: {
+                    readonly withinYears: number;
+                    readonly maxCount: number;
+                    readonly maxPointsEach: number;
+                    readonly maxPointsTotal: number;
+                    /** @enum {string} */
+                    readonly outcome: "refer" | "refuse";
+                };
+                readonly codes: readonly {
+                    readonly prefix: string;
+                    readonly withinYears: number;
+                    /** @enum {string} */
+                    readonly outcome: "refer" | "refuse";
+                }[];
+                readonly faultIncidents3y: {
+                    readonly max: number;
+                    /** @enum {string} */
+                    readonly outcome: "refer" | "refuse";
+                };
+                /** @enum {string} */
+                readonly disqualified3y: "refer" | "refuse";
+                readonly maxMamKg: number;
+                readonly countries: readonly string[];
+                readonly maxNightsAbroad: number;
             };
             readonly manager: {
                 readonly name: string;
-                /** Format: email */
-                readonly email: string;
+                readonly login: string;
                 readonly password: string;
             };
         };
@@ -2087,9 +2366,9 @@ export interface components {
                 readonly from: string;
             } | null;
             readonly due: readonly {
-                readonly what: string;
+                readonly kind: string;
                 /** Format: date */
-                readonly on: string;
+                readonly dueOn: string;
                 readonly days: number;
             }[];
         };
@@ -2099,10 +2378,9 @@ export interface components {
             readonly derived: unknown;
             readonly findings: readonly components["schemas"]["Finding"][];
             readonly versions: readonly {
-                readonly version: number;
+                readonly versionId: string;
                 /** Format: date */
                 readonly validFrom: string;
-                readonly by: string;
                 readonly at: string;
             }[];
             readonly hires: readonly {
@@ -2115,31 +2393,37 @@ export interface components {
             }[];
             readonly marks: readonly components["schemas"]["KnownMark"][];
             readonly dueDates: readonly {
-                readonly what: string;
+                /** @enum {string} */
+                readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres";
                 /** Format: date */
-                readonly on: string;
+                readonly dueOn: string;
             }[];
+            readonly vehicleClass: string;
+            readonly maxDogs: number;
         };
         readonly KnownMark: {
-            readonly id: string;
-            readonly view: string;
-            readonly part: string | null;
-            readonly x: number | null;
-            readonly y: number | null;
-            readonly what: string;
-            readonly lengthMm: number | null;
-            readonly class: string | null;
-            readonly photos: readonly string[];
-            readonly since: string;
+            readonly recordId: string;
             readonly hireId: string | null;
+            readonly since: string;
+            readonly part: string;
+            readonly view: string;
+            readonly xShare: number;
+            readonly yShare: number;
+            readonly markKind: string;
+            readonly sizeMm: number | null;
+            readonly note: string | null;
+            readonly photographs: readonly string[];
         };
         readonly PutVehicle: {
             readonly description: components["schemas"]["VehicleDescription"];
             readonly dueDates?: readonly {
-                readonly what: string;
+                /** @enum {string} */
+                readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres";
                 /** Format: date */
-                readonly on: string;
+                readonly dueOn: string;
             }[];
+            readonly vehicleClass?: string;
+            readonly maxDogs?: number;
         };
         readonly YardJob: {
             readonly id: string;
@@ -3129,8 +3413,8 @@ export interface operations {
             readonly query?: {
                 readonly q?: string;
                 readonly stage?: components["schemas"]["StageInput"];
-                readonly page?: number;
-                readonly pageSize?: number;
+                readonly after?: string;
+                readonly limit?: number;
             };
             readonly header?: never;
             readonly path?: never;

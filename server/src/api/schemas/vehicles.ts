@@ -15,10 +15,9 @@ export const vehicleSummarySchema = named(
     belts: z.int(),
     berths: z.int(),
     mamKg: z.number(),
-    /** fully built description or only a plan: where it is now */
     now: z.enum(["atDepot", "onHire"]),
     nextOut: z.object({ hireId: idSchema, reference: z.string(), from: localSchema }).nullable(),
-    /** the nearest due date and what it is of */
+    /** due dates, nearest first, with the days left */
     due: z.array(z.object({ kind: z.string(), dueOn: dateSchema, days: z.int() })),
   }),
 );
@@ -71,6 +70,10 @@ export const putVehicleSchema = named(
   "PutVehicle",
   z.strictObject({
     description: descriptionSchema,
-    XX,
+    dueDates: z.array(dueDateSchema).max(40).optional(),
+    /** the depot's class of vehicle, by which it is priced */
+    vehicleClass: z.string().min(1).max(40).optional(),
+    /** most dogs that the depot takes in it */
+    maxDogs: z.int().min(0).max(6).optional(),
   }),
 );
