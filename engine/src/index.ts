@@ -18,4 +18,5 @@ export * from "./rooms/situation.ts";
 export * from "./rooms/trip/index.ts";
 export * from "./stores/stores.ts";
 export * from "./systems/contract.ts";
+export * from "./systems/registry.ts";
 export * from "./vehicle/description.ts";

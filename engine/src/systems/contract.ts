@@ -23,7 +23,12 @@ export type FieldSpec =
       /** source id, "practice" (common practice, no source) or "from memory" */
       readonly source: string;
     }
-  | { readonly type: "choice"; readonly options: readonly string[]; readonly default?: string; readonly source: string }
+  | {
+      readonly type: "choice";
+      readonly options: readonly string[];
+      readonly default?: string;
+      readonly source: string;
+    }
   | { readonly type: "flag"; readonly default?: boolean; readonly source: string }
   | { readonly type: "date"; readonly source: string; readonly default?: never };
 
@@ -147,7 +152,16 @@ export interface SystemPhysics<Spec> {
 
 // ── briefing ────────────────────────────────────────────────────────────────────────────────────────
 
-export const MOMENTS = ["beforeDriving", "onArriving", "living", "night", "leavingPitch", "filling", "returning", "danger"] as const;
+export const MOMENTS = [
+  "beforeDriving",
+  "onArriving",
+  "living",
+  "night",
+  "leavingPitch",
+  "filling",
+  "returning",
+  "danger",
+] as const;
 export type Moment = (typeof MOMENTS)[number];
 
 export interface BriefingSituation {

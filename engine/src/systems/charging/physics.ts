@@ -1,0 +1,4 @@
+import type { SystemPhysics } from "../contract.ts";
+import type { ChargingSpec } from "./spec.ts";
+
+export const physics: SystemPhysics<ChargingSpec> = { stores: () => [] };

@@ -1,0 +1,4 @@
+import type { SystemFaults } from "../contract.ts";
+import type { CookingSpec } from "./spec.ts";
+
+export const faults: SystemFaults<CookingSpec> = { symptoms: () => [] };

@@ -1,0 +1,4 @@
+import type { SystemFaults } from "../contract.ts";
+import type { KeysSpec } from "./spec.ts";
+
+export const faults: SystemFaults<KeysSpec> = { symptoms: () => [] };

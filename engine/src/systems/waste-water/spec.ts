@@ -1,0 +1,39 @@
+import type * as z from "zod/mini";
+import type { SystemSpec } from "../contract.ts";
+import { defineFields } from "../define-fields.ts";
+import { acrossM, fromAbove } from "../draw.ts";
+import { behindFrontAxle, flag, quantity, side } from "../fields.ts";
+
+const { fields, schema } = defineFields({
+  litres: quantity("L", 5, 400, "practice"),
+  /** insulated and heated against frost */
+  heated: flag("practice", false),
+  behindFrontAxleM: behindFrontAxle(3.3),
+  side: side("offside"),
+});
+
+/** The waste-water tank and its drain. */
+export type WasteWaterSpec = z.infer<typeof schema>;
+
+export const spec: SystemSpec<WasteWaterSpec> = {
+  fields,
+  schema,
+  masses: (fitted) => [
+    {
+      name: "mass.wasteWater",
+      massKg: fitted.litres,
+      behindFrontAxleM: fitted.behindFrontAxleM,
+      inMiro: false,
+      removable: true,
+    },
+  ],
+  parts: (fitted) => [
+    fromAbove(
+      "wasteWater.drain",
+      "underside",
+      fitted.behindFrontAxleM + 0.3,
+      acrossM(fitted.side, 0.6),
+      [0.2, 0.2],
+    ),
+  ],
+};
