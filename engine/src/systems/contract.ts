@@ -100,7 +100,7 @@ export interface StepView {
   readonly driving: boolean;
   /** km driven in this step */
   readonly distanceKm: number;
-  /** people aboard the vehicle (asleep or awake) */
+  /** people aboard the vehicle (asleep or awake); a fraction while some are out */
   readonly people: number;
   /** what the pitch offers in this step; 0 without a post */
   readonly postAmperes: number;
@@ -110,6 +110,10 @@ export interface StepView {
   readonly cabinC: Float64Array;
   level(store: StoreId): Float64Array;
   capacity(store: StoreId): Float64Array;
+  /** gross amount drawn from the store in the step before, in its unit */
+  drawn(store: StoreId): Float64Array;
+  /** fills `out` with the heat, Wh, that this step must give for the cabin to be at `setC` at its end; never negative */
+  heatToReach(setC: number, out: Float64Array): void;
   /** value drawn per trip and day for a purpose: standard normal, same for the whole day */
   dayNormal(purpose: string): Float64Array;
   /** value drawn once per trip (appliance spread): standard normal */
@@ -144,10 +148,31 @@ export interface PhysicsContext {
   readonly vehicle: { readonly floorAreaM2: number; readonly consumptionLPer100Km?: number };
 }
 
+/**
+ * How a store behaves as a store (charge acceptance, losses, draw-off in the cold), said by the system that
+ * holds it. Arrays are over the N trips, in the store's unit per step.
+ */
+export interface Keeping {
+  readonly store: StoreId;
+  /** start of the step: the most that may be drawn and the most that may be taken in, beyond what level and capacity allow */
+  limit?(view: StepView, mostOut: Float64Array, mostIn: Float64Array): void;
+  /** end of the step: the store's own loss, given the net of what came in (negative: went out); a negative loss is a gain */
+  lose?(view: StepView, netIn: Float64Array, loss: Float64Array): void;
+}
+
+/** A level as read on the panel, in the store's unit. */
+export interface ReadLevel {
+  readonly level: number;
+  readonly sd: number;
+}
+
 export interface SystemPhysics<Spec> {
   readonly stores: (spec: Spec) => readonly StoreShare[];
-  /** none when the system only holds a store */
-  readonly start?: (spec: Spec, context: PhysicsContext) => Running;
+  /** none when the system only holds a store; several where parts of it run independently (heater and its stand-by) */
+  readonly start?: (spec: Spec, context: PhysicsContext) => readonly Running[];
+  readonly keep?: (spec: Spec, context: PhysicsContext) => Keeping;
+  /** what a reading of this system's store means; null where the unit says nothing here (volts of a lithium battery) */
+  readonly read?: (spec: Spec, value: number, unit: string, sd: number | null) => ReadLevel | null;
 }
 
 // ── briefing ────────────────────────────────────────────────────────────────────────────────────────
