@@ -1,0 +1,90 @@
+import type { ReactNode } from "react";
+import { classes } from "./classes.ts";
+import { FigureTap, type ShownFigure } from "./figure-tap.tsx";
+import { GlassShape, type GlassState } from "./glass-pill.tsx";
+import { findingText, has, mendText, say, t } from "./words.ts";
+
+type Facts = Readonly<Record<string, ShownFigure | string | number>>;
+
+/** A finding as it travels (the engine's `Finding`). */
+export interface ShownFinding {
+  readonly code: string;
+  readonly severity: "refuse" | "refer" | "unchecked" | "condition" | "note";
+  readonly basis: "law" | "safety" | "cover" | "policy" | "physics";
+  readonly facts: Facts;
+  readonly sources: readonly string[];
+  readonly mends: readonly { readonly code: string; readonly facts: Facts }[];
+  readonly about?: string | undefined;
+}
+
+const SHAPE_OF: Readonly<Record<ShownFinding["severity"], GlassState>> = {
+  refuse: "cannotGo",
+  refer: "notYet",
+  unchecked: "notYet",
+  condition: "goesWithConditions",
+  note: "readyWithNotes",
+};
+
+const isFigure = (fact: ShownFigure | string | number): fact is ShownFigure => typeof fact === "object";
+
+export function findingWords(finding: ShownFinding): string {
+  return findingText(finding as Parameters<typeof findingText>[0]);
+}
+export function mendWords(mend: ShownFinding["mends"][number]): string {
+  return mendText(mend as Parameters<typeof mendText>[0]);
+}
+const factName = (name: string): string => (has(`fact.${name}`) ? say(`fact.${name}`) : name);
+
+/** The figures of a finding, each with its sums one tap away. */
+function FindingFigures({ facts }: { readonly facts: Facts }) {
+  const figures = Object.entries(facts).filter((entry): entry is [string, ShownFigure] => isFigure(entry[1]));
+  return figures.map(([name, figure]) => (
+    <span key={name} className="nowrap">
+      {factName(name)} <FigureTap figure={figure} label={factName(name)} />
+      {" · "}
+    </span>
+  ));
+}
+
+export interface FindingLineProps {
+  readonly finding: ShownFinding;
+  /** the one act that helps */
+  readonly act?: ReactNode;
+  readonly more?: ReactNode;
+}
+
+/** One finding: shape and words, figures, what it rests on, what would mend it, and the act. */
+export function FindingLine({ finding, act, more }: FindingLineProps) {
+  return (
+    <li className={classes("finding", `finding-${finding.severity}`)}>
+      <span className="finding-mark">
+        <GlassShape state={SHAPE_OF[finding.severity]} />
+        <span className="visually-hidden">{t(`severity.${finding.severity}`)}</span>
+      </span>
+      <span>{findingWords(finding)}</span>
+      {act !== undefined && <span className="finding-act">{act}</span>}
+      <span className="finding-more">
+        <FindingFigures facts={finding.facts} />
+        {t(`findingBasis.${finding.basis}`)}
+        {finding.sources.length > 0 && ` · ${t("parts.sources", { list: finding.sources.join(", ") })}`}
+        {finding.mends.map((mend) => (
+          <span key={mend.code} className="stack-tight">
+            {t("parts.mend", { text: mendWords(mend) })}
+          </span>
+        ))}
+        {more}
+      </span>
+    </li>
+  );
+}
+
+/** Findings, in the order given (worst first from the server). */
+export function FindingsList({ findings }: { readonly findings: readonly ShownFinding[] }) {
+  return (
+    <ul className="findings">
+      {findings.map((finding) => (
+        <FindingLine key={`${finding.code}.${finding.about ?? ""}`} finding={finding} />
+      ))}
+    </ul>
+  );
+}
