@@ -66,7 +66,11 @@ export const vehicleDescriptionSchema = z.strictObject({
     axleMaxKg: z.strictObject({ front: positive(5000), rear: positive(5000) }),
     /** fitted after the mass in running order was stated */
     options: z.array(
-      z.strictObject({ name: z.string(), massKg: positive(500), behindFrontAxleM: z.number().check(z.minimum(-1.5), z.maximum(9)) }),
+      z.strictObject({
+        name: z.string(),
+        massKg: positive(500),
+        behindFrontAxleM: z.number().check(z.minimum(-1.5), z.maximum(9)),
+      }),
     ),
   }),
   /** the living part as one thermal node */

@@ -89,8 +89,8 @@ export const seatsInputSchema = z.strictObject({
   vehicle: vehicleDescriptionSchema,
   party: partySchema,
   today: isoDateSchema,
-  /** most dogs that the depot takes in this vehicle; 0 where pets are not allowed */
-  petPolicy: z.strictObject({ maxDogs: whole(0, 6) }),
+  /** most dogs that the depot takes, where the vehicle takes pets at all; 2 where left out (practice) */
+  petPolicy: z.optional(z.strictObject({ maxDogs: whole(0, 6) })),
 });
 export type SeatsInput = z.infer<typeof seatsInputSchema>;
 export interface SeatsResult {

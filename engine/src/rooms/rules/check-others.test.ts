@@ -1,0 +1,192 @@
+import { describe, expect, it } from "vitest";
+import { overcab, panelVan } from "../../vehicle/test-vehicles.ts";
+import type { Driver, Party } from "../situation.ts";
+import { checkInsurance } from "./check-insurance.ts";
+import { checkSeason, spanMeets } from "./check-season.ts";
+import { checkSeats } from "./check-seats.ts";
+import type { InsuranceInput, InsurancePolicy } from "./types.ts";
+
+const policy: InsurancePolicy = {
+  id: "cover-2026",
+  validFrom: "2026-01-01",
+  validTo: "2026-12-31",
+  age: { min: 25, max: 75, outcome: "refer" },
+  yearsHeld: { min: 2, outcome: "refuse" },
+  convictions: { withinYears: 5, maxCount: 2, maxPointsEach: 3, maxPointsTotal: 6, outcome: "refer" },
+  codes: [{ prefix: "DR", withinYears: 10, outcome: "refuse" }],
+  faultIncidents3y: { max: 1, outcome: "refer" },
+  disqualified3y: "refuse",
+  maxMamKg: 4250,
+  countries: ["GB", "FR"],
+  maxNightsAbroad: 60,
+};
+const driver = (licence: Partial<Driver["licence"]> = {}, more: Partial<Driver> = {}): Driver => ({
+  id: "d1",
+  name: "Invented Driver",
+  born: "1985-03-02",
+  main: true,
+  faultIncidents3y: 0,
+  disqualified3y: false,
+  licence: {
+    issuedBy: "GB",
+    firstCarEntitlement: "2004-06-01",
+    categories: [],
+    endorsements: [],
+    ...licence,
+  },
+  ...more,
+});
+const insure = (who: Driver, change: Partial<InsuranceInput> = {}) =>
+  checkInsurance({
+    drivers: [who],
+    policy,
+    vehicle: panelVan(),
+    from: "2026-05-09T13:00",
+    to: "2026-05-16T10:00",
+    countries: ["GB"],
+    ...change,
+  });
+
+describe("the insurance gate", () => {
+  it("accepts a driver within every limit", () => {
+    expect(insure(driver()).result.outcome).toBe("accept");
+  });
+
+  it("refers or refuses as the insurer's criteria say, with the reason", () => {
+    expect(insure(driver({}, { born: "2001-06-01" })).findings).toMatchObject([
+      { code: "insurance.tooYoung", severity: "refer", basis: "cover" },
+    ]);
+    expect(insure(driver({ firstCarEntitlement: "2024-05-10" })).findings).toMatchObject([
+      { code: "insurance.heldTooShort", severity: "refuse", facts: { held: 1, min: 2 } },
+    ]);
+    expect(insure(driver({}, { disqualified3y: true })).result.outcome).toBe("refuse");
+    expect(insure(driver({}, { faultIncidents3y: 2 })).result.outcome).toBe("refer");
+  });
+
+  it("counts endorsements within the years only, and refuses by code", () => {
+    const speeding = { code: "SP30", offence: "2024-01-01", points: 3 };
+    expect(
+      insure(
+        driver({
+          endorsements: [
+            speeding,
+            { ...speeding, offence: "2021-05-08" },
+            { ...speeding, offence: "2020-01-01" },
+          ],
+        }),
+      ).result.outcome,
+    ).toBe("accept");
+    expect(
+      insure(driver({ endorsements: [speeding, speeding, speeding] })).findings.map(({ code }) => code),
+    ).toEqual(["insurance.tooManyConvictions", "insurance.tooManyPoints"]);
+    expect(
+      insure(driver({ endorsements: [{ code: "dr10", offence: "2018-01-01", points: 3 }] })).result.outcome,
+    ).toBe("refuse");
+  });
+
+  it("cover that ends before the hire does is law, and nobody's to waive", () => {
+    expect(insure(driver(), { policy: { ...policy, validTo: "2026-05-15" } }).findings).toMatchObject([
+      { code: "insurance.notInForce", severity: "refuse", basis: "law" },
+    ]);
+  });
+
+  it("asks the insurer about a country that is not listed", () => {
+    expect(insure(driver(), { countries: ["GB", "NO"] }).findings).toMatchObject([
+      { code: "insurance.country", severity: "refer", facts: { country: "NO" } },
+    ]);
+  });
+});
+
+const party = (travellers: Party["travellers"], more: Partial<Party> = {}): Party => ({
+  travellers,
+  dogs: 0,
+  experience: "first",
+  ...more,
+});
+const adults = (n: number): Party["travellers"] =>
+  Array.from({ length: n }, (_, k) => ({ id: `a${k}`, kind: "adult" as const }));
+
+describe("the seats gate", () => {
+  const ask = (p: Party, vehicle = panelVan()) => checkSeats({ vehicle, party: p, today: "2026-05-02" });
+
+  it("counts belts, not berths, and nobody may waive that", () => {
+    expect(ask(party(adults(2))).findings).toEqual([]);
+    expect(ask(party(adults(3), { sleepers: 2 })).findings).toMatchObject([
+      { code: "seats.tooFewBelts", severity: "refuse", basis: "law", facts: { missing: 1 } },
+    ]);
+  });
+
+  it("wants a restraint for a child below 135 cm and 12 years, and asks where either is not known", () => {
+    const child = (ageYears?: number, heightCm?: number) => ({
+      id: "c",
+      kind: "child" as const,
+      ...(ageYears === undefined ? {} : { ageYears }),
+      ...(heightCm === undefined ? {} : { heightCm }),
+    });
+    const codes = (age?: number, height?: number) =>
+      ask(party([...adults(1), child(age, height)]), overcab()).findings.map(({ code }) => code);
+    expect(codes(8, 128)).toEqual(["seats.childRestraint"]);
+    expect(codes(8, 135)).toEqual([]);
+    expect(codes(12)).toEqual([]);
+    expect(codes(8)).toEqual(["seats.childUnknown"]);
+  });
+
+  it("takes no dog in a vehicle that takes no pets: policy, not law", () => {
+    expect(ask(party(adults(2), { dogs: 1 })).findings).toMatchObject([
+      { code: "seats.noPets", basis: "policy" },
+    ]);
+  });
+
+  it("leaves a vehicle without described seats unchecked", () => {
+    expect(ask(party(adults(2)), panelVan({ systems: [] })).findings).toMatchObject([
+      { code: "seats.notDescribed", severity: "unchecked" },
+    ]);
+  });
+});
+
+describe("the season gate", () => {
+  const ask = (countries: string[], from: string, to: string, more = {}) =>
+    checkSeason({ vehicle: panelVan(), countries, from: `${from}T13:00`, to: `${to}T10:00`, ...more });
+  const worn = (season: string) =>
+    panelVan({
+      systems: panelVan().systems.map((each) =>
+        each.kind === "tyres" ? { ...each, spec: { ...each.spec, season } } : each,
+      ),
+    });
+
+  it("has nothing to say in May", () => {
+    expect(ask(["GB"], "2026-05-09", "2026-05-16").findings).toEqual([]);
+  });
+
+  it("refuses summer tyres for Austria in February and wants all-season ones looked at", () => {
+    const codes = (season: string) =>
+      ask(["AT"], "2026-02-09", "2026-02-16", { vehicle: worn(season), coldestNightC: 5 }).findings.map(
+        ({ code }) => code,
+      );
+    expect(codes("summer")).toEqual(["season.winterTyres"]);
+    expect(codes("allSeason")).toEqual(["season.seeSnowflake"]);
+    expect(codes("winter")).toEqual([]);
+  });
+
+  it("takes chains aboard for Italy and the French mountains", () => {
+    expect(
+      ask(["IT"], "2026-02-09", "2026-02-16", { vehicle: worn("summer"), snowChains: true, coldestNightC: 5 })
+        .findings,
+    ).toEqual([]);
+  });
+
+  it("gives the drain instruction as a condition where frost is expected", () => {
+    expect(ask(["GB"], "2026-05-09", "2026-05-16", { coldestNightC: -2 }).findings).toMatchObject([
+      { code: "season.frost", severity: "condition" },
+    ]);
+    expect(ask(["GB"], "2026-12-09", "2026-12-16").findings).toMatchObject([
+      { code: "season.frostPossible", severity: "note" },
+    ]);
+  });
+
+  it("a span across the new year holds both ends and nothing in summer", () => {
+    expect(spanMeets("11-01/04-15", "2026-04-15", "2026-04-20")).toBe(true);
+    expect(spanMeets("11-01/04-15", "2026-04-16", "2026-10-31")).toBe(false);
+    expect(spanMeets("11-01/04-15", "2026-10-20", "2026-11-01")).toBe(true);
+  });
+});

@@ -1,0 +1,80 @@
+import { type Figure, figure } from "../../base/figure.ts";
+import type { IsoDate } from "../../base/time.ts";
+import { anniversary } from "../../base/years.ts";
+import { ruleAt, ruleFigure, ruleText } from "../../rules/rule-at.ts";
+import type { VehicleDescription } from "../../vehicle/description.ts";
+import type { Driver } from "../situation.ts";
+
+/** Why a driver may drive no more: the end of the code of the finding. */
+export type Limit =
+  | "categoryTooSmall"
+  | "noCarCategory"
+  | "c1EndsAtSeventy"
+  | "zeroEmissionAbroad"
+  | "visitorTooHeavy";
+
+interface Entitled {
+  readonly upTo: Figure;
+  readonly why: Limit;
+}
+
+/**
+ * The largest plated mass that a driver may drive on every day of the hire, kg, and what holds it there.
+ * A Great Britain licence is judged by Great Britain's rules wherever the road leads.
+ */
+export function entitledMass(
+  driver: Driver,
+  vehicle: VehicleDescription,
+  countries: readonly string[],
+  first: IsoDate,
+  last: IsoDate,
+): Entitled {
+  const { licence } = driver;
+  const covers = (...wanted: string[]) =>
+    licence.categories.some(
+      ({ category, from, to }) => wanted.includes(category) && from <= first && to >= last,
+    );
+  if (!covers("B", "BE", "C1", "C1E", "C"))
+    return { upTo: figure(0, "kg", "-", {}, "declared"), why: "noCarCategory" };
+  const b = ruleFigure("licence.gb.b.maxMamKg", first);
+  if (licence.issuedBy === "other")
+    return { upTo: ruleFigure("licence.gb.visitor.maxMamKg", first), why: "visitorTooHeavy" };
+  const heavy = heavyEntitlement(driver, covers("C1", "C1E", "C"), first, last);
+  if (heavy === "yes") return { upTo: ruleFigure("licence.gb.c1.maxMamKg", first), why: "categoryTooSmall" };
+  const electric = zeroEmission(driver, vehicle, first);
+  if (electric !== undefined) {
+    return countries.every((country) => country === "GB")
+      ? { upTo: electric, why: "categoryTooSmall" }
+      : { upTo: b, why: "zeroEmissionAbroad" };
+  }
+  return { upTo: b, why: heavy === "endsAtSeventy" ? "c1EndsAtSeventy" : "categoryTooSmall" };
+}
+
+/**
+ * C1 by the licence, or by a car test of before 1997 on a licence not looked at yet (a looked-at licence that
+ * lists no C1 has lost it). C1 from a car test ends at 70 unless the licence was seen with it after that day.
+ */
+function heavyEntitlement(
+  driver: Driver,
+  isListed: boolean,
+  first: IsoDate,
+  last: IsoDate,
+): "yes" | "no" | "endsAtSeventy" {
+  const { licence, born } = driver;
+  const isGrandfathered =
+    licence.firstCarEntitlement < ruleText("licence.gb.grandfather.testBefore", first) &&
+    licence.issuedBy !== "EEA";
+  if (!isGrandfathered) return isListed ? "yes" : "no";
+  if (!isListed && licence.checkedOn !== undefined) return "no";
+  const ends = anniversary(born, ruleFigure("licence.gb.grandfather.endsAtAge", first).value);
+  if (last < ends) return "yes";
+  const seenRenewed = isListed && licence.checkedOn !== undefined && licence.checkedOn >= ends;
+  return seenRenewed ? "yes" : "endsAtSeventy";
+}
+
+function zeroEmission(driver: Driver, vehicle: VehicleDescription, first: IsoDate): Figure | undefined {
+  const rule = ruleAt("licence.gb.zeroEmission.maxMamKg", first);
+  if (rule === undefined || driver.licence.issuedBy !== "GB") return undefined;
+  const fuels = ruleText("licence.gb.zeroEmission.fuels", first).split(",");
+  return fuels.includes(vehicle.fuel) ? ruleFigure(rule.id, first) : undefined;
+}
