@@ -1,55 +1,131 @@
-/** Where the trip is on one of its days. */
-export interface DayPlace {
-  /** degrees, north positive */
-  readonly latitudeDeg: number;
-  /** degrees, east positive */
-  readonly longitudeDeg: number;
-  readonly elevationM: number;
-  /** civil date, YYYY-MM-DD */
-  readonly date: string;
-  /** civil time minus UTC on that day, h (BST: 1); places the sun on the clock */
-  readonly utcOffsetH: number;
+import { Temporal } from "../base/time.ts";
+import { DAY_CURVE_MEAN, dayCurveShare } from "../formulas/air.ts";
+import { nodesKeepingMeans, valueOnDay } from "./between-months.ts";
+import { type DaySun, daySun } from "./day-sun.ts";
+import { drawDays, type WeatherDay } from "./draw-days.ts";
+import { type ClimateNormal, climateYear } from "./normal.ts";
+import type { DayPlace, TripWeather, WeatherNote, WeatherOptions } from "./trip-weather.ts";
+
+/** A place counts as weakly known beyond this distance to its nearest station. */
+const FAR_KM = 75;
+/** clearness where no station near has one (polar night: nothing is lost by it) */
+const NO_CLEARNESS = 0.3;
+
+interface PlaceYear {
+  readonly normals: readonly ClimateNormal[];
+  readonly mean: readonly number[];
+  readonly low: readonly number[];
+  readonly high: readonly number[];
+  readonly clearness: readonly number[];
 }
 
-export interface WeatherOptions {
-  /** how many times the trip is lived, N */
-  readonly runs: number;
-  readonly seed: number;
-  /** false: every run has the mean weather of its days (the plain deterministic case) */
-  readonly spread: boolean;
-}
-
-/** On what a day's weather rests, for the result. */
-export interface WeatherNote {
-  readonly day: number;
-  readonly nearestStation: string;
-  readonly distanceKm: number;
-  /** share of the weight that rests on rows from memory, 0 to 1 */
-  readonly fromMemoryShare: number;
-  /** true where the nearest station is more than 75 km away or half the weight rests on memory */
-  readonly weak: boolean;
-}
-
-export interface TripWeather {
-  readonly runs: number;
-  /**
-   * Fills both arrays (length `runs`) for a step of `dtH` hours that begins at clock hour `clockH` (0 to 24)
-   * of day `day` of the trip: outside air in °C at the middle of the step, and global horizontal irradiance
-   * in W/m², the mean over the step. Allocates nothing.
-   */
-  fill(day: number, clockH: number, dtH: number, outsideC: Float64Array, irradianceWm2: Float64Array): void;
-  readonly notes: readonly WeatherNote[];
-}
-
+/**
+ * The weather of a trip, lived `runs` times: monthly normals at each day's place, a daily anomaly and
+ * clearness drawn by key, the day's temperature curve, and the exact hourly split of its radiation.
+ * The same days, runs and seed give the same weather. Throws RangeError on a date or number that cannot be.
+ */
 export function liveWeather(days: readonly DayPlace[], options: WeatherOptions): TripWeather {
-  // plain stand-in until the climate model below is in place
+  const { runs } = options;
+  if (!Number.isInteger(runs) || runs < 1) throw new RangeError(`liveWeather: ${runs} runs`);
+  const years = new Map<string, PlaceYear>();
+  const drawn = drawDays(
+    days.map((day) => weatherDay(day, placeYear(years, day))),
+    options,
+  );
+  const suns = days.map(sunOfDay);
   return {
-    runs: options.runs,
-    fill: (_day, clockH, dtH, outsideC, irradianceWm2) => {
-      const h = clockH + dtH / 2;
-      outsideC.fill(9 - 5 * Math.cos(((h - 3) * Math.PI) / 12));
-      irradianceWm2.fill(Math.max(0, 450 * Math.cos(((h - 13) * Math.PI) / 14)));
+    runs,
+    notes: days.map((day, at) => note(at, placeYear(years, day).normals[month(day)]!)),
+    fill: (day, clockH, dtH, outsideC, irradianceWm2) => {
+      const sun = suns[day];
+      if (sun === undefined) throw new RangeError(`weather: no day ${day} in a trip of ${days.length}`);
+      const middle = clockH + dtH / 2;
+      fillTemperature(
+        drawn.meanC,
+        drawn.rangeK,
+        runs,
+        day,
+        middle,
+        dayCurveShare(sun.solarHour(middle)) - DAY_CURVE_MEAN,
+        outsideC,
+      );
+      const share = (sun.shareBefore(clockH + dtH) - sun.shareBefore(clockH)) / dtH;
+      const start = day * runs;
+      for (let i = 0; i < runs; i++) irradianceWm2[i] = drawn.irradiationWhm2[start + i]! * share;
     },
-    notes: days.map((_, day) => ({ day, nearestStation: "", distanceKm: 0, fromMemoryShare: 1, weak: true })),
+  };
+}
+
+/** Day means run in straight lines from noon to noon, so that nothing jumps at midnight; row 0 is the day before the trip. */
+function fillTemperature(
+  meanC: Float64Array,
+  rangeK: Float64Array,
+  runs: number,
+  day: number,
+  clockH: number,
+  curve: number,
+  outsideC: Float64Array,
+): void {
+  const first = (clockH < 12 ? day : day + 1) * runs;
+  const late = ((((clockH + 12) % 24) + 24) % 24) / 24;
+  const early = 1 - late;
+  for (let i = 0; i < runs; i++) {
+    const a = first + i;
+    const b = a + runs;
+    outsideC[i] = early * (meanC[a]! + rangeK[a]! * curve) + late * (meanC[b]! + rangeK[b]! * curve);
+  }
+}
+
+const month = (day: DayPlace) => Number(day.date.slice(5, 7)) - 1;
+
+function placeYear(years: Map<string, PlaceYear>, day: DayPlace): PlaceYear {
+  const key = `${day.latitudeDeg},${day.longitudeDeg},${day.elevationM}`;
+  const known = years.get(key);
+  if (known !== undefined) return known;
+  const normals = climateYear(day);
+  const year = {
+    normals,
+    mean: nodesKeepingMeans(normals.map((normal) => normal.meanC)),
+    low: nodesKeepingMeans(normals.map((normal) => normal.minC)),
+    high: nodesKeepingMeans(normals.map((normal) => normal.maxC)),
+    clearness: nodesKeepingMeans(normals.map((normal) => normal.clearness ?? NO_CLEARNESS)),
+  };
+  years.set(key, year);
+  return year;
+}
+
+function sunOfDay(day: DayPlace): DaySun {
+  return daySun(
+    day.latitudeDeg,
+    day.longitudeDeg,
+    Temporal.PlainDate.from(day.date).dayOfYear,
+    day.utcOffsetH,
+  );
+}
+
+function weatherDay(day: DayPlace, year: PlaceYear): WeatherDay {
+  const date = Temporal.PlainDate.from(day.date);
+  const on = (nodes: readonly number[]) => valueOnDay(nodes, date.dayOfYear, date.inLeapYear);
+  return {
+    month: date.month - 1,
+    meanC: on(year.mean),
+    rangeK: Math.max(0, on(year.high) - on(year.low)),
+    clearness: on(year.clearness),
+    extraterrestrialWhm2: sunOfDay(day).extraterrestrialWhm2,
+  };
+}
+
+function note(day: number, normal: ClimateNormal): WeatherNote {
+  const nearest = normal.stations[0]!;
+  const fromMemoryShare = normal.stations.reduce(
+    (sum, station) => sum + (station.fromMemory ? station.weight : 0),
+    0,
+  );
+  return {
+    day,
+    nearestStation: nearest.name,
+    distanceKm: nearest.distanceKm,
+    fromMemoryShare,
+    weak: nearest.distanceKm > FAR_KM || fromMemoryShare > 0.5,
   };
 }

@@ -1,0 +1,103 @@
+import { keyedNormal, purposeKey } from "../base/random.ts";
+import { clearnessAt, clearnessKnots } from "./clearness.ts";
+import { normalProbability } from "./normal-probability.ts";
+
+/** What the climate says of one day of the trip. */
+export interface WeatherDay {
+  /** 0 January to 11 */
+  readonly month: number;
+  readonly meanC: number;
+  /** mean of daily maximum less minimum */
+  readonly rangeK: number;
+  readonly clearness: number;
+  readonly extraterrestrialWhm2: number;
+}
+
+/** Days of the whole ensemble: row by day, N runs each. */
+export interface DrawnDays {
+  /** rows from the day before the trip to the day after */
+  readonly meanC: Float64Array;
+  readonly rangeK: Float64Array;
+  /** rows of the trip's days only: global horizontal irradiation of the day */
+  readonly irradiationWhm2: Float64Array;
+}
+
+interface Season {
+  /** standard deviation of the daily mean about its yearly course, K, and its correlation with the day before */
+  readonly sdK: number;
+  readonly lagT: number;
+  /** correlation of daily clearness with the day before, with the temperature anomaly, with the daily range */
+  readonly lagClear: number;
+  readonly clearWithT: number;
+  readonly clearWithRange: number;
+}
+
+/** December to February first; computed from daily series of 24 European lowland stations (source climate-spread). */
+const SEASONS: readonly Season[] = [
+  { sdK: 3.8, lagT: 0.8, lagClear: 0.32, clearWithT: -0.2, clearWithRange: 0.4 },
+  { sdK: 3.2, lagT: 0.78, lagClear: 0.37, clearWithT: 0.2, clearWithRange: 0.65 },
+  { sdK: 2.9, lagT: 0.78, lagClear: 0.34, clearWithT: 0.4, clearWithRange: 0.65 },
+  { sdK: 3, lagT: 0.78, lagClear: 0.29, clearWithT: 0.1, clearWithRange: 0.55 },
+];
+/** spread of the daily range about its mean: common practice, no source */
+const RANGE_VARIATION = 0.35;
+const LEAST_RANGE = 0.15;
+
+const TEMPERATURE = purposeKey("weather.temperature");
+const CLEARNESS = purposeKey("weather.clearness");
+const RANGE = purposeKey("weather.range");
+
+/** Draws anomaly, clearness and range of every day and run; without spread every run has the means. */
+export function drawDays(
+  days: readonly WeatherDay[],
+  { runs, seed, spread }: { readonly runs: number; readonly seed: number; readonly spread: boolean },
+): DrawnDays {
+  const count = days.length;
+  const drawn: DrawnDays = {
+    meanC: new Float64Array((count + 2) * runs),
+    rangeK: new Float64Array((count + 2) * runs),
+    irradiationWhm2: new Float64Array(count * runs),
+  };
+  if (count === 0) return drawn;
+  const knots = days.map((day) => clearnessKnots(day.clearness));
+  for (let run = 0; run < runs; run++) {
+    let warm = keyedNormal(seed, run, -2, TEMPERATURE);
+    let clear = keyedNormal(seed, run, -2, CLEARNESS);
+    for (let row = 0; row < count + 2; row++) {
+      const inTrip = row > 0 && row <= count;
+      const at = Math.max(0, Math.min(count - 1, row - 1));
+      const day = days[at]!;
+      const season = SEASONS[Math.floor(((day.month + 1) % 12) / 3)]!;
+      const shock = keyedNormal(seed, run, row - 1, TEMPERATURE);
+      const r = shockCorrelation(season);
+      const other = r * shock + Math.sqrt(1 - r * r) * keyedNormal(seed, run, row - 1, CLEARNESS);
+      warm = season.lagT * warm + Math.sqrt(1 - season.lagT ** 2) * shock;
+      clear = season.lagClear * clear + Math.sqrt(1 - season.lagClear ** 2) * other;
+      const slot = row * runs + run;
+      drawn.meanC[slot] = day.meanC + (spread ? season.sdK * smoothing(season.lagT) * warm : 0);
+      drawn.rangeK[slot] =
+        day.rangeK * (spread ? rangeFactor(season, clear, keyedNormal(seed, run, row - 1, RANGE)) : 1);
+      if (inTrip) {
+        const clearness = spread ? clearnessAt(knots[at]!, normalProbability(clear)) : day.clearness;
+        drawn.irradiationWhm2[at * runs + run] = clearness * day.extraterrestrialWhm2;
+      }
+    }
+  }
+  return drawn;
+}
+
+/** Correlation of the shocks that gives the wanted correlation of the two series. */
+function shockCorrelation({ lagT, lagClear, clearWithT }: Season): number {
+  return (clearWithT * (1 - lagT * lagClear)) / Math.sqrt((1 - lagT ** 2) * (1 - lagClear ** 2));
+}
+
+/** Straight lines from noon to noon flatten the day means a little; this gives their spread back. */
+function smoothing(lag: number): number {
+  const [own, next] = [0.75, 0.125];
+  return 1 / Math.sqrt(own * own + 2 * next * next + 4 * own * next * lag + 2 * next * next * lag * lag);
+}
+
+function rangeFactor(season: Season, clear: number, own: number): number {
+  const r = season.clearWithRange;
+  return Math.max(LEAST_RANGE, 1 + RANGE_VARIATION * (r * clear + Math.sqrt(1 - r * r) * own));
+}

@@ -1,0 +1,86 @@
+import * as z from "zod/mini";
+import { BadInput } from "../base/bad-input.ts";
+import { describeSource } from "../sources/register.ts";
+import { AIR_FORMULAS } from "./air-book.ts";
+import { BATTERY_FORMULAS } from "./battery.ts";
+import { CABLE_FORMULAS } from "./cable.ts";
+import { CLIMATE_FORMULAS } from "./climate-book.ts";
+import type { FormulaEntry, FormulaValue } from "./entry.ts";
+import { FUEL_FORMULAS } from "./fuel.ts";
+import { GAS_FORMULAS } from "./gas-book.ts";
+import { HEAT_FORMULAS } from "./heat.ts";
+import { LEVEL_FORMULAS } from "./level.ts";
+import { MAINS_FORMULAS } from "./mains.ts";
+import { MASS_FORMULAS } from "./mass.ts";
+import { nearestIds } from "./nearest-ids.ts";
+import { SOLAR_FORMULAS } from "./solar.ts";
+import { STATISTICS_FORMULAS } from "./statistics.ts";
+import { SUN_FORMULAS } from "./sun-book.ts";
+import { TYRE_FORMULAS } from "./tyre.ts";
+import { VIN_FORMULAS } from "./vin.ts";
+import { WATER_FORMULAS } from "./water.ts";
+
+const BOOK: readonly FormulaEntry[] = [
+  ...SUN_FORMULAS,
+  ...SOLAR_FORMULAS,
+  ...AIR_FORMULAS,
+  ...HEAT_FORMULAS,
+  ...WATER_FORMULAS,
+  ...BATTERY_FORMULAS,
+  ...CABLE_FORMULAS,
+  ...MAINS_FORMULAS,
+  ...GAS_FORMULAS,
+  ...MASS_FORMULAS,
+  ...TYRE_FORMULAS,
+  ...FUEL_FORMULAS,
+  ...LEVEL_FORMULAS,
+  ...VIN_FORMULAS,
+  ...STATISTICS_FORMULAS,
+  ...CLIMATE_FORMULAS,
+];
+const BY_ID = new Map(BOOK.map((found) => [found.id, found]));
+if (BY_ID.size !== BOOK.length) throw new Error("formula book: an id is registered twice");
+
+export interface FormulaAnswer {
+  readonly value: FormulaValue;
+  readonly unit: string;
+  /** the source in words, with the place in it */
+  readonly source: string;
+}
+
+/** What the list of formulas says of one; `args` is JSON Schema with the valid ranges. */
+export interface FormulaListing {
+  readonly id: string;
+  readonly unit: string;
+  readonly source: string;
+  /** id in the register of sources */
+  readonly sourceId: string;
+  readonly args: z.core.JSONSchema.BaseSchema;
+}
+
+const sourceLine = ({ source, clause }: FormulaEntry) =>
+  clause === "" ? describeSource(source) : `${describeSource(source)}; ${clause}`;
+
+/**
+ * Computes a formula of the book. Arguments are plain data with the unit in the name; a missing, unknown,
+ * impossible or out-of-range one, or an unknown id, throws BadInput that names it.
+ */
+export function formula(id: string, args: unknown): FormulaAnswer {
+  const found = BY_ID.get(id);
+  if (found === undefined) {
+    const near = nearestIds(id, [...BY_ID.keys()]);
+    throw new BadInput([{ path: "id", expected: `no formula "${id}"; near it: ${near.join(", ")}` }]);
+  }
+  return { value: found.compute(args), unit: found.unit, source: sourceLine(found) };
+}
+
+/** All formulas, in the order of the book. */
+export function listFormulas(): readonly FormulaListing[] {
+  return BOOK.map((found) => ({
+    id: found.id,
+    unit: found.unit,
+    source: sourceLine(found),
+    sourceId: found.source,
+    args: z.toJSONSchema(found.schema),
+  }));
+}
