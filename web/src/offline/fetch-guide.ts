@@ -1,0 +1,22 @@
+import type { DeviceDatabase, Guide } from "./database.ts";
+
+/** fresh · kept: no signal, what this phone has · gone: the link is no longer valid */
+export type GuideAnswer = "fresh" | "kept" | "gone";
+
+/** Brings the guide to this phone, once; afterwards it is read from here. */
+export async function fetchGuide(
+  db: DeviceDatabase,
+  token: string,
+  request: typeof fetch = fetch,
+): Promise<GuideAnswer> {
+  try {
+    const response = await request(`/api/guide/${encodeURIComponent(token)}`, { credentials: "same-origin" });
+    if ([401, 403, 404, 410].includes(response.status)) return "gone";
+    if (!response.ok) return "kept";
+    const guide = (await response.json()) as Guide;
+    await db.guides.put({ token, guide, fetchedAt: new Date().toISOString() });
+    return "fresh";
+  } catch {
+    return "kept";
+  }
+}
