@@ -868,7 +868,7 @@ export interface components {
         readonly GateFindingInput: {
             readonly finding: components["schemas"]["FindingInput"];
             /** @enum {string} */
-            readonly overridable: "never" | "insurer" | "manager";
+            readonly overridable: "never" | "insurer" | "person";
             readonly override: {
                 readonly by: string;
                 readonly role: string;
@@ -938,12 +938,11 @@ export interface components {
             };
         };
         readonly QuoteStateInput: {
-            readonly id: string;
             readonly at: string;
             readonly acceptedAt: string | null;
             readonly result: unknown;
             readonly findings: readonly components["schemas"]["FindingInput"][];
-            readonly totalPence: number;
+            readonly total: components["schemas"]["MoneyInput"] | null;
         };
         readonly TripStateInput: {
             readonly trip: components["schemas"]["TripInput"];
@@ -972,11 +971,16 @@ export interface components {
             readonly hire: components["schemas"]["HireSummaryInput"];
             readonly version: number;
             readonly wishes: string | null;
-            readonly customer: components["schemas"]["CustomerInput"];
+            readonly customer: {
+                readonly name: string;
+                readonly telephone: string;
+                readonly email: string;
+                readonly address?: string;
+            };
             readonly party: components["schemas"]["PartyInput"];
             readonly vehicle: {
                 readonly id: string;
-                readonly version: number;
+                readonly versionId: string;
                 /** @description engine: VehicleDescription */
                 readonly description: unknown;
             } | null;
@@ -1014,6 +1018,7 @@ export interface components {
                 };
                 readonly panelReadings: number;
             };
+            readonly signaturesNeeded: readonly string[];
             readonly signatures: readonly {
                 readonly what: string;
                 readonly by: string;
@@ -1523,16 +1528,17 @@ export interface components {
                 readonly id: string;
                 readonly name: string;
                 readonly registration: string;
-                readonly version: number;
+                readonly versionId: string;
                 /** @description engine: VehicleDescription */
                 readonly description: unknown;
             };
             readonly walkRound: unknown;
             readonly knownMarks: readonly components["schemas"]["KnownMarkInput"][];
             readonly outRecords: readonly components["schemas"]["RecordInput"][];
-            readonly briefingCardIds: readonly string[];
+            readonly signaturesNeeded: readonly string[];
+            readonly briefing: unknown;
+            readonly conditions: readonly components["schemas"]["FindingInput"][];
             readonly done: boolean;
-            readonly photographsNeeded: number;
         };
         readonly YardJobsInput: {
             /** Format: date */
@@ -1783,7 +1789,7 @@ export interface components {
         readonly GateFinding: {
             readonly finding: components["schemas"]["Finding"];
             /** @enum {string} */
-            readonly overridable: "never" | "insurer" | "manager";
+            readonly overridable: "never" | "insurer" | "person";
             readonly override: {
                 readonly by: string;
                 readonly role: string;
@@ -1853,12 +1859,11 @@ export interface components {
             };
         };
         readonly QuoteState: {
-            readonly id: string;
             readonly at: string;
             readonly acceptedAt: string | null;
             readonly result: unknown;
             readonly findings: readonly components["schemas"]["Finding"][];
-            readonly totalPence: number;
+            readonly total: components["schemas"]["Money"] | null;
         };
         readonly TripState: {
             readonly trip: components["schemas"]["Trip"];
@@ -1887,11 +1892,16 @@ export interface components {
             readonly hire: components["schemas"]["HireSummary"];
             readonly version: number;
             readonly wishes: string | null;
-            readonly customer: components["schemas"]["Customer"];
+            readonly customer: {
+                readonly name: string;
+                readonly telephone: string;
+                readonly email: string;
+                readonly address?: string;
+            };
             readonly party: components["schemas"]["Party"];
             readonly vehicle: {
                 readonly id: string;
-                readonly version: number;
+                readonly versionId: string;
                 /** @description engine: VehicleDescription */
                 readonly description: unknown;
             } | null;
@@ -1929,6 +1939,7 @@ export interface components {
                 };
                 readonly panelReadings: number;
             };
+            readonly signaturesNeeded: readonly string[];
             readonly signatures: readonly {
                 readonly what: string;
                 readonly by: string;
@@ -2438,16 +2449,17 @@ export interface components {
                 readonly id: string;
                 readonly name: string;
                 readonly registration: string;
-                readonly version: number;
+                readonly versionId: string;
                 /** @description engine: VehicleDescription */
                 readonly description: unknown;
             };
             readonly walkRound: unknown;
             readonly knownMarks: readonly components["schemas"]["KnownMark"][];
             readonly outRecords: readonly components["schemas"]["Record"][];
-            readonly briefingCardIds: readonly string[];
+            readonly signaturesNeeded: readonly string[];
+            readonly briefing: unknown;
+            readonly conditions: readonly components["schemas"]["Finding"][];
             readonly done: boolean;
-            readonly photographsNeeded: number;
         };
         readonly YardJobs: {
             /** Format: date */

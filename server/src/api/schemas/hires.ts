@@ -64,8 +64,8 @@ export const gateFindingSchema = named(
   "GateFinding",
   z.object({
     finding: findingSchema,
-    /** never (law, safety), only on the insurer's recorded acceptance, or by a manager with a reason */
-    overridable: z.enum(["never", "insurer", "manager"]),
+    /** never (law, safety), only on the insurer's recorded acceptance, or by a named person with a reason */
+    overridable: z.enum(["never", "insurer", "person"]),
     override: z
       .object({ by: z.string(), role: z.string(), at: instantSchema, reason: z.string() })
       .nullable(),
@@ -151,14 +151,13 @@ export const waitSchema = named(
 export const quoteStateSchema = named(
   "QuoteState",
   z.object({
-    id: idSchema,
     at: instantSchema,
     /** accepted by the customer: frozen as shown */
     acceptedAt: instantSchema.nullable(),
-    /** the quote (engine: Quote) */
+    /** the quote (engine: Quote); null where it could not be priced, and the findings say why */
     result: roomResultSchema,
     findings: z.array(findingSchema),
-    totalPence: z.int(),
+    total: moneySchema.nullable(),
   }),
 );
 
@@ -205,12 +204,18 @@ export const hirePageSchema = named(
     hire: hireSummarySchema,
     version: z.int(),
     wishes: z.string().nullable(),
-    customer: customerSchema,
+    /** empty texts once the person is erased */
+    customer: z.object({
+      name: z.string(),
+      telephone: z.string(),
+      email: z.string(),
+      address: z.string().optional(),
+    }),
     party: partySchema,
     vehicle: z
       .object({
         id: idSchema,
-        version: z.int(),
+        versionId: idSchema,
         description: z.unknown().describe("engine: VehicleDescription"),
       })
       .nullable(),
@@ -250,6 +255,8 @@ export const hirePageSchema = named(
       }),
       panelReadings: z.int(),
     }),
+    /** what is still to be signed before the keys: agreement (with the statement of liability), briefing, condition */
+    signaturesNeeded: z.array(z.string()),
     signatures: z.array(
       z.object({ what: z.string(), by: z.string(), at: instantSchema, recordId: idSchema, covers: z.int() }),
     ),

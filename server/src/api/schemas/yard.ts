@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { dateSchema, idSchema, localSchema, roomResultSchema } from "./common.ts";
+import { dateSchema, findingSchema, idSchema, localSchema, roomResultSchema } from "./common.ts";
 import { stageSchema } from "./hires.ts";
 import { named } from "./named.ts";
 import { recordSchema } from "./records.ts";
@@ -20,7 +20,7 @@ export const yardJobSchema = named(
       id: idSchema,
       name: z.string(),
       registration: z.string(),
-      version: z.int(),
+      versionId: idSchema,
       description: z.unknown().describe("engine: VehicleDescription"),
     }),
     /** the walk-round in order (engine: WalkRound); ids of checks, views and parts */
@@ -29,10 +29,13 @@ export const yardJobSchema = named(
     knownMarks: z.array(markSchema),
     /** for the walk back: the records of the walk out, so that each step can show how it left */
     outRecords: z.array(recordSchema),
-    /** what the signature names: cards to sign for and conditions printed */
-    briefingCardIds: z.array(z.string()),
+    /** purposes of the signatures still missing before the keys, one signature record each */
+    signaturesNeeded: z.array(z.string()),
+    /** briefing cards in order (engine: Briefing), signed item by item with `briefed` records */
+    briefing: roomResultSchema,
+    /** what goes with the vehicle, printed and signed */
+    conditions: z.array(findingSchema),
     done: z.boolean(),
-    photographsNeeded: z.int(),
   }),
 );
 export const yardJobsSchema = named("YardJobs", z.object({ date: dateSchema, jobs: z.array(yardJobSchema) }));

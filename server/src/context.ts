@@ -1,0 +1,15 @@
+import type { PhotographFiles } from "./files/types.ts";
+import type { Database } from "./store/types.ts";
+
+/** What the API needs from outside; tests hand in their own clock. */
+export interface AppContext {
+  readonly database: Database;
+  readonly files: PhotographFiles;
+  readonly now: () => Date;
+  /** origin of links, without a slash at the end, e.g. `https://hire.example.org` */
+  readonly publicUrl: string;
+  /** cookies only over TLS */
+  readonly secure: boolean;
+  /** the invented firm is loaded */
+  readonly demo: boolean;
+}

@@ -1,0 +1,137 @@
+import {
+  type ConditionRecord,
+  type ConditionResult,
+  compareCondition,
+  composeWalkRound,
+  type MarkClass,
+  type RoomAnswer,
+  type Settlement,
+  type SettlementInput,
+  settleHire,
+} from "@setfair/engine";
+import { Refusal } from "../api/refusal.ts";
+import type { Store } from "../store/types.ts";
+import { asDocument, NO_SETTLEMENT, type SettlementDocument } from "./documents.ts";
+import { type HireData, partOf } from "./hire-data.ts";
+import { localOf } from "./local-time.ts";
+import { moneyOfHire } from "./money-of-hire.ts";
+import { conditionRecords } from "./record-facts.ts";
+
+/** What is not as it left. Marks known from earlier hires count as seen on the way out, to the hirer's good. */
+export async function conditionOf(store: Store, data: HireData): Promise<RoomAnswer<ConditionResult>> {
+  if (data.vehicle === null)
+    throw new Refusal("missing", { problems: [{ path: "vehicle", expected: "a vehicle on this hire" }] });
+  const earlier = await earlierMarks(store, data);
+  return compareCondition(
+    [...conditionRecords(data.records, "out"), ...earlier],
+    conditionRecords(data.records, "back"),
+    composeWalkRound(data.vehicle.document.description, "back"),
+  );
+}
+
+/** Marks recorded on this vehicle in other hires before this one went out. */
+export async function earlierMarks(store: Store, data: HireData): Promise<readonly ConditionRecord[]> {
+  if (data.row.vehicleId === null) return [];
+  const kept = await store.records.list({ vehicleId: data.row.vehicleId, kind: "mark" });
+  const others = kept
+    .map(({ record }) => record)
+    .filter(({ refs, deviceTime }) => refs.hireId !== data.row.id && deviceTime < keysOut(data));
+  return (["out", "back"] as const).flatMap((direction) => conditionRecords(others, direction));
+}
+
+const keysOut = (data: HireData) => partOf(data, "readiness")?.keysOutAt ?? data.now;
+
+/** Record ids of marks that a settled hire of this vehicle was charged for already. */
+async function chargedElsewhere(store: Store, data: HireData): Promise<string[]> {
+  if (data.row.vehicleId === null) return [];
+  const { rows } = await store.hires.list({
+    vehicleId: data.row.vehicleId,
+    stages: ["settled", "closed"],
+    limit: 200,
+  });
+  const charged: string[] = [];
+  for (const row of rows.filter(({ id }) => id !== data.row.id)) {
+    const part = await store.hires.part(row.id, "settlement");
+    const lines =
+      part === null ? [] : (asDocument<SettlementDocument>(part.document).answer?.result.lines ?? []);
+    charged.push(
+      ...lines.filter(({ amount }) => amount.pence > 0).flatMap(({ evidence }) => evidence.records),
+    );
+  }
+  return charged;
+}
+
+/** What the settlement room is asked for this hire. */
+export async function settlementInput(
+  store: Store,
+  data: HireData,
+  condition: ConditionResult,
+): Promise<SettlementInput> {
+  const quote = partOf(data, "quote");
+  const returnedAt = partOf(data, "readiness")?.keysBackAt ?? null;
+  if (
+    data.terms === null ||
+    quote?.answer.result === null ||
+    quote === null ||
+    returnedAt === null ||
+    data.vehicle === null
+  ) {
+    throw new Refusal("missing", {
+      problems: [
+        { path: "hire", expected: "a vehicle, an accepted quote, the terms and the time of return" },
+      ],
+    });
+  }
+  const { description } = data.vehicle.document;
+  const classes = Object.entries((partOf(data, "settlement") ?? NO_SETTLEMENT).classes);
+  return {
+    terms: data.terms.document,
+    hire: {
+      id: data.row.id,
+      from: data.from,
+      to: data.to,
+      returnedAt: localOf(returnedAt, data.depot.timeZone),
+      timeZone: data.depot.timeZone,
+      allowanceKm: quote.answer.result.allowanceKm.value,
+      fuel: description.fuel,
+      ...tankOf(data, "fuel", "fuelTankLitres"),
+      ...tankOf(data, "def", "defTankLitres"),
+      ageYears: agesOf(data),
+    },
+    differences: structuredClone([...condition.differences]) as SettlementInput["differences"],
+    classes: Object.fromEntries(classes.map(([id, decided]): [string, MarkClass] => [id, decided.class])),
+    depositPence: Math.max(0, moneyOfHire(data).depositHeld.pence),
+    disputed: [],
+    chargedElsewhere: await chargedElsewhere(store, data),
+  };
+}
+
+/** Litres of a tank, from the spec of the system that holds it. */
+function tankOf(data: HireData, kind: string, as: "fuelTankLitres" | "defTankLitres") {
+  const spec = data.vehicle?.document.description.systems.find((system) => system.kind === kind)?.spec;
+  const litres = spec?.tankLitres ?? spec?.capacityLitres ?? spec?.litres;
+  return typeof litres === "number" ? { [as]: litres } : {};
+}
+
+/** Every part is taken as old as the vehicle, which nobody disputes; a younger part is the firm's to show. */
+function agesOf(data: HireData): Record<string, number> {
+  const { terms, vehicle } = data;
+  if (terms === null || vehicle === null) return {};
+  const years =
+    (Date.parse(data.to.slice(0, 10)) - Date.parse(vehicle.document.description.firstRegistered)) /
+    (365.25 * 86_400_000);
+  const age = Math.min(60, Math.max(0, years));
+  const charges = [
+    ...Object.keys(terms.document.tariff.kit),
+    ...terms.document.tariff.damage.map(({ charge }) => charge),
+  ];
+  return Object.fromEntries(charges.map((charge) => [charge, age]));
+}
+
+/** The settlement as shown: frozen where it was frozen, else computed now. */
+export async function settlementOf(store: Store, data: HireData): Promise<RoomAnswer<Settlement>> {
+  const kept = partOf(data, "settlement");
+  if (kept?.answer) return kept.answer;
+  const condition = await conditionOf(store, data);
+  return settleHire(await settlementInput(store, data, condition.result));
+}

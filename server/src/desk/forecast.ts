@@ -1,0 +1,65 @@
+import {
+  forecastTrip,
+  type Reading,
+  type RoomAnswer,
+  reforecastTrip,
+  type TripForecast,
+  type TripInput,
+} from "@setfair/engine";
+import { hashJson } from "@setfair/records";
+import type { Store } from "../store/types.ts";
+import { type ForecastDocument, toJson } from "./documents.ts";
+import { type HireData, partOf } from "./hire-data.ts";
+import { panelReadings } from "./record-facts.ts";
+import { ENGINE_VERSION } from "./version.ts";
+
+export const RUNS = 500;
+export const SEED = 1;
+
+/** What the trip room is asked for this hire; null while vehicle, party or trip is missing. */
+export function forecastInput(data: HireData): TripInput | null {
+  const party = partOf(data, "party");
+  const trip = partOf(data, "trip");
+  if (data.vehicle === null || party === null || trip === null) return null;
+  return { vehicle: data.vehicle.document.description, party, trip, runs: RUNS, seed: SEED };
+}
+
+export function hashOfForecast(input: TripInput, readings: readonly Reading[]): string {
+  return hashJson({ engine: ENGINE_VERSION, input, readings });
+}
+
+export interface ForecastOfHire extends ForecastDocument {
+  readonly cached: boolean;
+}
+
+/**
+ * The forecast of a hire, from the cache where its input is the same to the last byte; else lived again and
+ * kept. After the keys the readings of the panel are taken in.
+ */
+export async function forecastOf(store: Store, data: HireData): Promise<ForecastOfHire | null> {
+  const input = forecastInput(data);
+  if (input === null) return null;
+  const readings = panelReadings(data.records, data.depot.timeZone);
+  const inputHash = hashOfForecast(input, readings);
+  const kept = partOf(data, "forecast");
+  if (kept !== null && kept.inputHash === inputHash) return { ...kept, cached: true };
+  const document: ForecastDocument = {
+    inputHash,
+    engineVersion: ENGINE_VERSION,
+    at: data.now,
+    answer: live(input, readings),
+  };
+  // a cache: where someone else kept one meanwhile, theirs is as good
+  await store.hires.putPart(
+    data.row.id,
+    "forecast",
+    toJson(document),
+    data.parts.forecast?.version ?? 0,
+    "system",
+  );
+  return { ...document, cached: false };
+}
+
+function live(input: TripInput, readings: readonly Reading[]): RoomAnswer<TripForecast> {
+  return readings.length === 0 ? forecastTrip(input) : reforecastTrip(input, readings);
+}

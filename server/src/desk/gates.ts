@@ -1,0 +1,142 @@
+import {
+  checkDueDates,
+  checkInsurance,
+  checkLicence,
+  checkLoad,
+  checkSeason,
+  checkSeats,
+  type Finding,
+  feasibleVehicles,
+  type Gate,
+  type GateReading,
+  type RoomAnswer,
+  type TripForecast,
+} from "@setfair/engine";
+import { fleetVehicle } from "./fleet.ts";
+import { driversOf, type HireData, partOf } from "./hire-data.ts";
+import { moneyFindings, signatureFindings } from "./paper-gates.ts";
+
+/** Gates that no room decides yet: a named person looks and says so. */
+export const GATES_BY_HAND: readonly Gate[] = ["defects", "countries", "crossing"];
+
+type Looked = readonly Finding[] | null;
+
+/** Countries of the trip; the depot's own while there is no trip. */
+export function countriesOf(data: HireData): readonly string[] {
+  const trip = partOf(data, "trip");
+  const all = [data.depotDocument.country, ...(trip?.stops.map(({ place }) => place.country) ?? [])];
+  return [...new Set(all)];
+}
+
+/** Nights with a stop outside the depot's country. */
+function nightsAbroad(data: HireData): number {
+  const stops = partOf(data, "trip")?.stops ?? [];
+  return stops
+    .filter(({ place }) => place.country !== data.depotDocument.country)
+    .reduce(
+      (nights, stop) =>
+        nights +
+        Math.round((Date.parse(stop.leave.slice(0, 10)) - Date.parse(stop.arrive.slice(0, 10))) / 86_400_000),
+      0,
+    );
+}
+
+function seats(data: HireData): Looked {
+  const party = partOf(data, "party");
+  if (data.vehicle === null || party === null) return null;
+  const { description, maxDogs } = data.vehicle.document;
+  return checkSeats({ vehicle: description, party, today: data.today, petPolicy: { maxDogs } }).findings;
+}
+
+function licence(data: HireData): Looked {
+  const drivers = driversOf(data);
+  if (data.vehicle === null || drivers.length === 0) return null;
+  const vehicle = data.vehicle.document.description;
+  const { from, to, today } = data;
+  return checkLicence({ drivers: [...drivers], vehicle, from, to, today, countries: [...countriesOf(data)] })
+    .findings;
+}
+
+function insurance(data: HireData): Looked {
+  const drivers = driversOf(data);
+  if (data.vehicle === null || data.insurance === null || drivers.length === 0) return null;
+  return checkInsurance({
+    drivers: [...drivers],
+    policy: data.insurance.document,
+    vehicle: data.vehicle.document.description,
+    from: data.from,
+    to: data.to,
+    countries: [...countriesOf(data)],
+    nightsAbroad: nightsAbroad(data),
+  }).findings;
+}
+
+/** Masses and axles of the load plan; null while there is none. */
+export function loadAnswer(data: HireData): ReturnType<typeof checkLoad> | null {
+  const party = partOf(data, "party");
+  const load = partOf(data, "load");
+  if (data.vehicle === null || party === null || load === null) return null;
+  return checkLoad({ vehicle: data.vehicle.document.description, party, load });
+}
+
+function diary(data: HireData): Looked {
+  const party = partOf(data, "party");
+  if (data.vehicle === null || party === null) return null;
+  const answer = feasibleVehicles({
+    vehicles: [fleetVehicle(data.vehicle.document, data.bookings, data.depot.timeZone)],
+    party,
+    from: data.from,
+    to: data.to,
+    today: data.today,
+    turnaroundMinutes: data.depotDocument.turnaroundMinutes,
+    timeZone: data.depot.timeZone,
+    hireId: data.row.id,
+  });
+  const found = [...answer.findings, ...answer.result.vehicles.flatMap(({ findings }) => findings)];
+  return found.filter(({ gate }) => gate === "diary");
+}
+
+function dueDates(data: HireData): Looked {
+  if (data.vehicle === null) return null;
+  const { description, dueDates: due } = data.vehicle.document;
+  return checkDueDates({ vehicle: description, dueDates: [...due], to: data.to, today: data.today }).findings;
+}
+
+/** Season from the coldest night that the forecast has, with what the forecast itself says of it. */
+function season(data: HireData, forecast: RoomAnswer<TripForecast> | null): Looked {
+  if (data.vehicle === null || forecast === null) return null;
+  const coldest = forecast.result.stops.flatMap(({ coldestNightC }) =>
+    coldestNightC === null ? [] : [coldestNightC.p10],
+  );
+  const answer = checkSeason({
+    vehicle: data.vehicle.document.description,
+    from: data.from,
+    to: data.to,
+    countries: [...countriesOf(data)],
+    ...(coldest.length === 0 ? {} : { coldestNightC: Math.max(-50, Math.min(40, ...coldest)) }),
+  });
+  return [...answer.findings, ...forecast.findings.filter(({ gate }) => gate === "season")];
+}
+
+/** What each room says now about this hire, gate by gate; a gate nobody could look at is left unchecked. */
+export function readGates(data: HireData, forecast: RoomAnswer<TripForecast> | null): readonly GateReading[] {
+  const checks = partOf(data, "readiness")?.checks ?? {};
+  const looked: Partial<Record<Gate, Looked>> = {
+    seats: seats(data),
+    licence: licence(data),
+    insurance: insurance(data),
+    masses: loadAnswer(data)?.findings ?? null,
+    diary: diary(data),
+    dueDates: dueDates(data),
+    season: season(data, forecast),
+    resources: forecast?.findings.filter(({ gate }) => gate === "resources") ?? null,
+    money: moneyFindings(data),
+    signatures: signatureFindings(data),
+  };
+  const byRooms = (Object.keys(looked) as Gate[]).map((gate) => {
+    const findings = looked[gate] ?? null;
+    return { gate, checkedAt: findings === null ? null : data.now, findings: findings ?? [] };
+  });
+  const byHand = GATES_BY_HAND.map((gate) => ({ gate, checkedAt: checks[gate]?.at ?? null, findings: [] }));
+  return [...byRooms, ...byHand];
+}

@@ -1,0 +1,200 @@
+import type { z } from "zod";
+import { Refusal } from "../api/refusal.ts";
+import type { hirePageSchema } from "../api/schemas/hires.ts";
+import type { Store } from "../store/types.ts";
+import { conditionOf, settlementOf } from "./after-hire.ts";
+import { asDocument, type CustomerDocument, NO_SETTLEMENT } from "./documents.ts";
+import { forecastOf } from "./forecast.ts";
+import { loadAnswer } from "./gates.ts";
+import { glassAnswer, glassOf, isBeforeKeys, keepGlass, plainFinding } from "./glass.ts";
+import { driversOf, type HireData, partOf, readHireData } from "./hire-data.ts";
+import { moneyOfHire } from "./money-of-hire.ts";
+import { accountNames } from "./names.ts";
+import { missingSignatures } from "./paper-gates.ts";
+import { panelReadings, signaturesOf, walkFacts } from "./record-facts.ts";
+import { summaryOf } from "./summary.ts";
+import { waitsOf } from "./waits.ts";
+
+export type HirePage = z.input<typeof hirePageSchema>;
+const AFTER: readonly string[] = ["returned", "settled", "closed"];
+
+/** The whole hire as one answer. Everything unsigned is computed now; what was frozen stays as shown. */
+export async function hirePage(store: Store, id: string, now: Date): Promise<HirePage> {
+  const data = await readHireData(store, id, now);
+  const party = partOf(data, "party");
+  if (party === null) throw new Refusal("notFound");
+  const forecast = await forecastOf(store, data);
+  const glass = glassOf(data, forecast?.answer ?? null);
+  const nameOf = await accountNames(store);
+  return {
+    hire: summaryOf(data, glass),
+    version: data.row.version,
+    wishes: partOf(data, "contact")?.wishes ?? null,
+    customer: customerAnswer(data),
+    party,
+    vehicle: vehicleAnswer(data),
+    drivers: [...driversOf(data)],
+    trip: partOf(data, "trip"),
+    load: loadState(data),
+    forecastHash: forecast?.inputHash ?? null,
+    quote: quoteState(data),
+    payments: paymentsAnswer(data, nameOf),
+    money: moneyOfHire(data),
+    glass: glassAnswer(data, glass, nameOf),
+    conditions: isBeforeKeys(data.row.stage)
+      ? glass.conditions.map(plainFinding)
+      : await frozenConditions(data),
+    records: await recordsAnswer(store, data),
+    signatures: signaturesOf(data.records).map(({ purpose, direction: _, ...signed }) => ({
+      what: purpose,
+      ...signed,
+    })),
+    signaturesNeeded: isBeforeKeys(data.row.stage) ? [...missingSignatures(data)] : [],
+    waits: [...waitsOf(data, glass)],
+    ...(await afterAnswer(store, data, nameOf)),
+    hirerLink: await linkAnswer(store, data),
+    history: await historyAnswer(store, data, nameOf),
+  };
+}
+
+/** The page after a change; where the glass moved, that is kept for the brass hand. */
+export async function pageAfterChange(store: Store, id: string, now: Date, by: string): Promise<HirePage> {
+  const data = await readHireData(store, id, now);
+  const forecast = await forecastOf(store, data);
+  await keepGlass(store, data, glassOf(data, forecast?.answer ?? null), by);
+  return hirePage(store, id, now);
+}
+
+function customerAnswer(data: HireData): HirePage["customer"] {
+  const document = asDocument<Partial<CustomerDocument>>(data.customer?.document ?? {});
+  const { telephone = "", email = "", address } = document;
+  return { name: data.row.customerName, telephone, email, ...(address === undefined ? {} : { address }) };
+}
+
+function vehicleAnswer(data: HireData): HirePage["vehicle"] {
+  if (data.vehicle === null) return null;
+  const { version, document } = data.vehicle;
+  return { id: version.of, versionId: version.versionId, description: document.description };
+}
+
+export function loadState(data: HireData): NonNullable<HirePage["load"]> {
+  const plan = partOf(data, "load");
+  const answer = loadAnswer(data);
+  return { plan, result: answer?.result ?? null, findings: answer?.findings.map(plainFinding) ?? [] };
+}
+
+function quoteState(data: HireData): HirePage["quote"] {
+  const quote = partOf(data, "quote");
+  if (quote === null) return null;
+  return {
+    at: quote.at,
+    acceptedAt: quote.acceptedAt,
+    result: quote.answer.result,
+    findings: quote.answer.findings.map(plainFinding),
+    total: quote.answer.result?.total ?? null,
+  };
+}
+
+function paymentsAnswer(data: HireData, nameOf: (id: string) => string): HirePage["payments"] {
+  return data.payments.map(({ id, kind, pence, document, by, at }) => {
+    const { on, method, note } = asDocument<{ on?: string; method?: string; note?: string }>(document);
+    return {
+      id,
+      kind,
+      amount: { currency: "GBP", pence },
+      on: on ?? at.slice(0, 10),
+      method: method ?? "-",
+      note: note ?? null,
+      by: nameOf(by),
+      at,
+    };
+  });
+}
+
+/** The conditions as they were printed when the keys went. */
+async function frozenConditions(data: HireData): Promise<HirePage["conditions"]> {
+  const frozen = data.frozen.findLast(({ room }) => room === "glass");
+  if (frozen === undefined) return [];
+  return asDocument<{ conditions: HirePage["conditions"] }>(frozen.document).conditions;
+}
+
+async function recordsAnswer(store: Store, data: HireData): Promise<HirePage["records"]> {
+  const head = await store.records.head();
+  const side = (direction: "out" | "back") => {
+    const { finished: _, ...facts } = walkFacts(data.records, direction);
+    return facts;
+  };
+  return {
+    count: data.records.length,
+    head: data.records.length === 0 ? null : (head?.hash ?? null),
+    out: side("out"),
+    back: side("back"),
+    panelReadings: panelReadings(data.records, data.depot.timeZone).length,
+  };
+}
+
+/** Differences and settlement, from the return on. */
+async function afterAnswer(
+  store: Store,
+  data: HireData,
+  nameOf: (id: string) => string,
+): Promise<Pick<HirePage, "differences" | "settlement">> {
+  if (!AFTER.includes(data.row.stage)) return { differences: [], settlement: null };
+  const condition = await conditionOf(store, data);
+  return {
+    differences: differencesAnswer(data, condition.result.differences, nameOf),
+    settlement: settlementState(data, await settlementOf(store, data), nameOf),
+  };
+}
+
+export function differencesAnswer(
+  data: HireData,
+  differences: Awaited<ReturnType<typeof conditionOf>>["result"]["differences"],
+  nameOf: (id: string) => string,
+): HirePage["differences"] {
+  const { classes } = partOf(data, "settlement") ?? NO_SETTLEMENT;
+  return differences.map((difference) => {
+    const decided = classes[difference.id];
+    return {
+      id: difference.id,
+      kind: difference.kind,
+      difference,
+      class: decided?.class ?? null,
+      classReason: decided?.reason ?? null,
+      classBy: decided === undefined ? null : nameOf(decided.by),
+    };
+  });
+}
+
+export function settlementState(
+  data: HireData,
+  answer: Awaited<ReturnType<typeof settlementOf>>,
+  nameOf: (id: string) => string,
+): NonNullable<HirePage["settlement"]> {
+  const kept = partOf(data, "settlement") ?? NO_SETTLEMENT;
+  return {
+    frozenAt: kept.frozenAt,
+    frozenBy: kept.frozenBy === null ? null : nameOf(kept.frozenBy),
+    result: answer.result,
+    findings: answer.findings.map(plainFinding),
+    total: answer.result.total,
+    depositReturned: answer.result.depositReturned,
+    releaseBy: answer.result.releaseBy,
+    releasedAt: kept.releasedAt,
+  };
+}
+
+async function linkAnswer(store: Store, data: HireData): Promise<HirePage["hirerLink"]> {
+  const links = await store.links.ofHire(data.row.id);
+  const open = links.findLast(({ revokedAt, expiresAt }) => revokedAt === null && expiresAt > data.now);
+  return open === undefined ? null : { expires: open.expiresAt };
+}
+
+async function historyAnswer(
+  store: Store,
+  data: HireData,
+  nameOf: (id: string) => string,
+): Promise<HirePage["history"]> {
+  const { rows } = await store.audit.list({ about: data.row.id, limit: 100 });
+  return rows.map(({ at, by, act, document }) => ({ at, by: nameOf(by), what: act, facts: { ...document } }));
+}

@@ -1,0 +1,84 @@
+import { GATES, type Gate, type GlassReading } from "@setfair/engine";
+import type { z } from "zod";
+import type { waitSchema } from "../api/schemas/hires.ts";
+import { driversOf, type HireData, partOf } from "./hire-data.ts";
+import { moneyOfHire } from "./money-of-hire.ts";
+import { walkFacts } from "./record-facts.ts";
+
+type Wait = z.input<typeof waitSchema>;
+
+const WHOSE: Readonly<Record<Gate, Wait["whose"]>> = {
+  seats: "desk",
+  licence: "hirer",
+  insurance: "insurer",
+  masses: "desk",
+  diary: "desk",
+  dueDates: "yard",
+  defects: "yard",
+  countries: "desk",
+  crossing: "desk",
+  season: "desk",
+  resources: "desk",
+  money: "hirer",
+  signatures: "hirer",
+};
+const wait = (code: string, whose: Wait["whose"], facts: Wait["facts"] = {}): Wait => ({
+  code,
+  whose,
+  facts,
+});
+
+/** What the hire waits for now and whose move it is, the next first. */
+export function waitsOf(data: HireData, glass: GlassReading): readonly Wait[] {
+  switch (data.row.stage) {
+    case "enquiry":
+      return data.row.vehicleId === null ? [wait("chooseVehicle", "desk")] : [wait("quote", "desk")];
+    case "quote":
+      return partOf(data, "quote")?.acceptedAt ? [wait("book", "desk")] : [wait("acceptQuote", "hirer")];
+    case "booked":
+      return beforeKeys(data, glass);
+    case "handedOver":
+    case "onHire":
+      return data.nowLocal > data.to ? [wait("late", "hirer")] : [wait("onTheRoad", "hirer")];
+    case "returned":
+      return afterReturn(data);
+    case "settled":
+      return partOf(data, "settlement")?.releasedAt || moneyOfHire(data).depositHeld.pence <= 0
+        ? [wait("close", "desk")]
+        : [wait("releaseDeposit", "desk")];
+    default:
+      return [];
+  }
+}
+
+/** Every gate that is due and holds the keys, and what nobody has brought yet, in the order of the gates. */
+function beforeKeys(data: HireData, glass: GlassReading): readonly Wait[] {
+  const waits: Wait[] = [];
+  if (driversOf(data).length === 0) waits.push(wait("drivers", "hirer"));
+  if (partOf(data, "trip") === null) waits.push(wait("trip", "hirer"));
+  if (partOf(data, "load") === null) waits.push(wait("load", "desk"));
+  if (glass.state === "goesWithConditions" || glass.state === "readyWithNotes" || glass.state === "ready") {
+    return waits.length > 0
+      ? waits
+      : [
+          wait(
+            walkFacts(data.records, "out").signed ? "keys" : "walkOut",
+            walkFacts(data.records, "out").signed ? "desk" : "yard",
+          ),
+        ];
+  }
+  const walked = walkFacts(data.records, "out").signed;
+  const gates = GATES.flatMap((gate) => {
+    const found = glass.gates.find((each) => each.gate === gate);
+    const holds =
+      found?.isDue === true &&
+      (found.state === "refused" || found.state === "referred" || found.state === "notCheckedYet");
+    return holds ? [wait(`gate.${gate}`, WHOSE[gate])] : [];
+  });
+  return [...waits, ...gates, ...(walked ? [] : [wait("walkOut", "yard")])];
+}
+
+function afterReturn(data: HireData): readonly Wait[] {
+  if (!walkFacts(data.records, "back").finished) return [wait("walkBack", "yard")];
+  return [wait("settle", "desk")];
+}
