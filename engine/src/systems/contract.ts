@@ -112,8 +112,8 @@ export interface StepView {
   capacity(store: StoreId): Float64Array;
   /** gross amount drawn from the store in the step before, in its unit */
   drawn(store: StoreId): Float64Array;
-  /** fills `out` with the heat, Wh, that this step must give for the cabin to be at `setC` at its end; never negative */
-  heatToReach(setC: number, out: Float64Array): void;
+  /** fills `out` with the heat, Wh, that this step must give for the cabin to be at `setC[i]` at its end; never negative */
+  heatToReach(setC: Float64Array, out: Float64Array): void;
   /** value drawn per trip and day for a purpose: standard normal, same for the whole day */
   dayNormal(purpose: string): Float64Array;
   /** value drawn once per trip (appliance spread): standard normal */
@@ -142,6 +142,9 @@ export type Setting = Readonly<Record<string, number | string | boolean>>;
 
 export interface PhysicsContext {
   readonly n: number;
+  /** length of every step, h */
+  readonly dtH: number;
+  /** people who live aboard */
   readonly people: number;
   readonly setting: Setting;
   /** specific to the vehicle, not to one system */

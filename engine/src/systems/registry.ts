@@ -1,5 +1,7 @@
 import { BadInput, parseWith } from "../base/bad-input.ts";
+import { alarms } from "./alarms/index.ts";
 import { awning } from "./awning/index.ts";
+import { cab } from "./cab/index.ts";
 import { cassetteToilet } from "./cassette-toilet/index.ts";
 import { charging } from "./charging/index.ts";
 import type { SystemModule, SystemSpec } from "./contract.ts";
@@ -17,6 +19,7 @@ import { lights } from "./lights/index.ts";
 import { lpg } from "./lpg/index.ts";
 import { seatsBelts } from "./seats-belts/index.ts";
 import { solar } from "./solar/index.ts";
+import { step } from "./step/index.ts";
 import { tyres } from "./tyres/index.ts";
 import { wasteWater } from "./waste-water/index.ts";
 import { windows } from "./windows/index.ts";
@@ -43,6 +46,9 @@ export const SYSTEMS = [
   windows,
   keys,
   lights,
+  cab,
+  alarms,
+  step,
 ] as const;
 
 type AnyModule = (typeof SYSTEMS)[number];

@@ -1,4 +1,31 @@
-import type { SystemPhysics } from "../contract.ts";
+import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
+import { createMode, createRunning } from "../running.ts";
 import type { ChargingSpec } from "./spec.ts";
 
-export const physics: SystemPhysics<ChargingSpec> = { stores: () => [] };
+/** voltage while charging, V; efficiency of charger and converter: from memory */
+const CHARGE_V = 14;
+const CHARGER_EFFICIENCY = 0.88;
+const CONVERTER_EFFICIENCY = 0.9;
+
+function startCharging(spec: ChargingSpec, { n, dtH, setting }: PhysicsContext): Running[] {
+  const mains = createMode("mains", n, ["mains230"], ["battery12"]);
+  mains.gives[0]!.fill(spec.mainsChargerA * CHARGE_V * dtH);
+  mains.needs[0]!.fill((spec.mainsChargerA * CHARGE_V * dtH) / CHARGER_EFFICIENCY);
+  const engine = createMode("engine", n, ["engine12"], ["battery12"]);
+  const efficiency = spec.drivingCharge === "dcdc" ? CONVERTER_EFFICIENCY : 1;
+  engine.gives[0]!.fill(spec.drivingChargeA * CHARGE_V * dtH);
+  engine.needs[0]!.fill((spec.drivingChargeA * CHARGE_V * dtH) / efficiency);
+  const on = setting.on !== false;
+  const drives = on && spec.drivingCharge !== "none" && spec.drivingChargeA > 0;
+  return [
+    createRunning(n, [mains], (view, demand) => {
+      demand.fill(on && view.postAmperes > 0 && spec.mainsChargerA > 0 ? 1 : 0);
+    }),
+    createRunning(n, [engine], (view, demand) => {
+      demand.fill(drives && view.driving ? 1 : 0);
+    }),
+  ];
+}
+
+/** The charger on 230 V and the charge from the running engine. How much the battery takes is the battery's own limit. Settings of the hire: `on` (true). */
+export const physics: SystemPhysics<ChargingSpec> = { stores: () => [], start: startCharging };

@@ -1,4 +1,27 @@
-import type { SystemPhysics } from "../contract.ts";
+import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
+import { readTank } from "../read-level.ts";
+import { createMode, createRunning, habitFactor } from "../running.ts";
 import type { FuelSpec } from "./spec.ts";
 
-export const physics: SystemPhysics<FuelSpec> = { stores: () => [] };
+/** what the alternator has to spare for the living part, W: common practice, no source */
+const ALTERNATOR_SPARE_W = 1000;
+
+function startDriving(_spec: FuelSpec, { n, dtH, vehicle }: PhysicsContext): Running {
+  const mode = createMode("drive", n, ["fuel"], ["engine12"]);
+  const perKm = (vehicle.consumptionLPer100Km ?? 0) / 100;
+  const factor = habitFactor(n, "driving", 0.08, 0.05);
+  mode.gives[0]!.fill(ALTERNATOR_SPARE_W * dtH);
+  return createRunning(n, [mode], (view, demand) => {
+    demand.fill(view.driving ? 1 : 0);
+    if (!view.driving) return;
+    const habit = factor(view);
+    for (let i = 0; i < n; i++) mode.needs[0]![i] = view.distanceKm * perKm * habit[i]!;
+  });
+}
+
+/** Driving uses fuel by distance; the running engine fills the 12 V supply of the step. */
+export const physics: SystemPhysics<FuelSpec> = {
+  stores: (spec) => [{ store: "fuel", capacity: spec.tankLitres, initial: 1 }],
+  start: (spec, context) => [startDriving(spec, context)],
+  read: (spec, value, unit, sd) => readTank(spec.tankLitres, "L", value, unit, sd),
+};

@@ -1,4 +1,104 @@
-import type { SystemPhysics } from "../contract.ts";
+import type { PhysicsContext, Running, StepView, SystemPhysics } from "../contract.ts";
+import { createMode, createRunning, DIESEL_NET_KWH_L, LPG_NET_KWH_KG, numberSetting } from "../running.ts";
 import type { HeatingSpec } from "./spec.ts";
 
-export const physics: SystemPhysics<HeatingSpec> = { stores: () => [] };
+/** hours in which people sleep and the thermostat is at its night setting: common practice, no source */
+const NIGHT_FROM_H = 23;
+const NIGHT_TO_H = 7;
+/** the burner goes no lower than this share of its full output, then it cycles: from memory */
+const LOWEST_STAGE = 0.25;
+/** how differently people set a thermostat, K: common practice, no source */
+const SET_SD_K = 0.8;
+
+/** Settings of the hire: `on` (true), `source` (`auto`, `gas`, `electric`, `mix`), `dayC` (19), `nightC` (14). */
+interface HeatingSetting {
+  readonly on: boolean;
+  readonly source: string;
+  readonly dayC: number;
+  readonly nightC: number;
+}
+
+function readSetting({ setting }: PhysicsContext): HeatingSetting {
+  return {
+    on: setting.on !== false,
+    source: typeof setting.source === "string" ? setting.source : "auto",
+    dayC: numberSetting(setting.dayC, 19),
+    nightC: numberSetting(setting.nightC, 14),
+  };
+}
+
+/** Full output of the appliance, W: what activity 1 stands for in every mode. */
+function fullW(spec: HeatingSpec): number {
+  return Math.max(spec.source === "electric" ? 0 : spec.gasKw * 1000, electricW(spec), 1);
+}
+
+function electricW(spec: HeatingSpec): number {
+  return spec.source === "gasElectric" || spec.source === "electric" ? spec.electricW : 0;
+}
+
+function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
+  const { n, dtH, people } = context;
+  const set = readSetting(context);
+  const full = fullW(spec) * dtH;
+  const fuel = spec.source === "diesel" ? "fuel" : "lpg";
+  const kwhPerUnit = fuel === "fuel" ? DIESEL_NET_KWH_L : LPG_NET_KWH_KG.propane;
+  const electric = createMode("electric", n, ["mains230", "battery12"], ["cabinHeat"]);
+  const burner = createMode(fuel, n, [fuel, "battery12"], ["cabinHeat"]);
+  electric.needs[0]!.fill(full);
+  burner.needs[0]!.fill(full / (kwhPerUnit * 1000 * spec.efficiency));
+  for (const mode of [electric, burner]) mode.gives[0]!.fill(full);
+  const electricShare = set.source === "gas" ? 0 : (electricW(spec) * dtH) / full;
+  const burns = spec.source !== "electric" && set.source !== "electric";
+  const burnerShare = burns ? (spec.gasKw * 1000 * dtH) / full : 0;
+  electric.limit.fill(electricShare);
+  burner.limit.fill(burnerShare);
+  const lowest = LOWEST_STAGE * full;
+  const wanted = new Float64Array(n);
+  const targetC = new Float64Array(n);
+  return createRunning(n, [electric, burner], (view, demand) => {
+    if (!set.on || view.driving) {
+      demand.fill(0);
+      return;
+    }
+    fillTarget(view, isNight(view.clockH) || view.people < people ? set.nightC : set.dayC, targetC);
+    view.heatToReach(targetC, wanted);
+    for (let i = 0; i < n; i++) {
+      const heat = wanted[i]! < full ? wanted[i]! : full;
+      const share = heat / full;
+      demand[i] = share;
+      // the fan runs while the heater runs; per unit of activity, so that the whole comes out
+      const running = heat < lowest ? heat / lowest : 1;
+      const fan = share > 0 ? (spec.fanW * dtH * running) / share : 0;
+      electric.needs[1]![i] = fan;
+      burner.needs[1]![i] = fan;
+    }
+  });
+}
+
+function fillTarget(view: StepView, setC: number, targetC: Float64Array): void {
+  const normal = view.tripNormal("thermostat");
+  for (let i = 0; i < targetC.length; i++) targetC[i] = setC + SET_SD_K * normal[i]!;
+}
+
+function isNight(clockH: number): boolean {
+  return clockH >= NIGHT_FROM_H || clockH < NIGHT_TO_H;
+}
+
+function startStandby(spec: HeatingSpec, context: PhysicsContext): Running {
+  const on = readSetting(context).on;
+  const mode = createMode("standby", context.n, ["battery12"], []);
+  mode.needs[0]!.fill(spec.standbyW * context.dtH);
+  return createRunning(context.n, [mode], (_view, demand) => {
+    demand.fill(on ? 1 : 0);
+  });
+}
+
+/**
+ * The heater of the living part: electric stage first where the pitch gives it and the hire allows it, then
+ * gas or diesel; every mode also needs 12 V for fan and control and stops without it. Off while driving: the
+ * cab's own heater serves then and the gas is shut off.
+ */
+export const physics: SystemPhysics<HeatingSpec> = {
+  stores: () => [],
+  start: (spec, context) => [startHeat(spec, context), startStandby(spec, context)],
+};

@@ -6,8 +6,8 @@ import { behindFrontAxle, count, flag, quantity, side } from "../fields.ts";
 
 const { fields, schema } = defineFields({
   inletA: quantity("A", 6, 32, "practice", 16),
-  leadLengthM: quantity("m", 5, 50, "trade-s81", 25),
-  leadAreaMm2: quantity("mm²", 1, 6, "trade-s81", 2.5),
+  leadLengthM: quantity("m", 5, 50, "practice", 25),
+  leadAreaMm2: quantity("mm²", 1, 6, "practice", 2.5),
   /** residual current at which the breaker trips */
   rcdMa: quantity("mA", 10, 300, "practice", 30),
   leads: count(0, 4, "practice", 1),

@@ -1,4 +1,110 @@
-import type { SystemPhysics } from "../contract.ts";
+import type { Keeping, PhysicsContext, Running, SystemPhysics } from "../contract.ts";
+import {
+  createMode,
+  createRunning,
+  DIESEL_NET_KWH_L,
+  habitFactor,
+  LPG_NET_KWH_KG,
+  numberSetting,
+  shareOfDay,
+  type Window,
+} from "../running.ts";
 import type { HotWaterSpec } from "./spec.ts";
 
-export const physics: SystemPhysics<HotWaterSpec> = { stores: () => [] };
+/** heat capacity of water, Wh per litre and kelvin (4.186 kJ/kgK) */
+const WATER_WH_L_K = 1.163;
+/** temperature of the water that flows in, and of mixed water at the tap, °C: common practice, no source */
+const COLD_C = 10;
+const MIXED_C = 38;
+/** hotter than any setting */
+const TOP_C = 85;
+/** mixed hot water per person and day, L: common practice, no source */
+const LITRES_PER_PERSON_DAY = 5;
+const EFFICIENCY = 0.9;
+/** loss of the insulated store to the cabin, W/K for 10 L: from memory */
+const LOSS_W_K_10L = 0.6;
+const USE: readonly Window[] = [
+  { fromH: 7, toH: 9, share: 0.45 },
+  { fromH: 18.5, toH: 21, share: 0.55 },
+];
+/** when the hirer is told to have it on */
+const HEAT: readonly Window[] = [
+  { fromH: 6.5, toH: 9, share: 1 },
+  { fromH: 17.5, toH: 21, share: 1 },
+];
+
+function startHeating(spec: HotWaterSpec, { n, dtH, setting }: PhysicsContext): Running {
+  const setC = numberSetting(setting.setC, 50);
+  const source = typeof setting.source === "string" ? setting.source : "auto";
+  const hasElectric = spec.source === "gasElectric" || spec.source === "electric";
+  const burns = spec.source !== "electric";
+  const full = Math.max(burns ? spec.gasKw * 1000 : 0, hasElectric ? spec.electricW : 0, 1) * dtH;
+  const fuel = spec.source === "diesel" ? "fuel" : "lpg";
+  const kwhPerUnit = fuel === "fuel" ? DIESEL_NET_KWH_L : LPG_NET_KWH_KG.propane;
+  const electric = createMode("electric", n, ["mains230"], ["hotWaterHeat"]);
+  const burner = createMode(fuel, n, [fuel], ["hotWaterHeat"]);
+  electric.needs[0]!.fill(full);
+  burner.needs[0]!.fill(full / (kwhPerUnit * 1000 * EFFICIENCY));
+  electric.gives[0]!.fill(full);
+  burner.gives[0]!.fill(full);
+  electric.limit.fill(hasElectric && source !== "gas" ? (spec.electricW * dtH) / full : 0);
+  burner.limit.fill(burns && source !== "electric" ? (spec.gasKw * 1000 * dtH) / full : 0);
+  const target = setC * WATER_WH_L_K * spec.litres;
+  const on = setting.on !== false;
+  return createRunning(n, [electric, burner], (view, demand) => {
+    if (!on || view.driving || shareOfDay(HEAT, view.clockH, dtH) === 0) {
+      demand.fill(0);
+      return;
+    }
+    const level = view.level("hotWaterHeat");
+    for (let i = 0; i < n; i++) {
+      const missing = (target - level[i]!) / full;
+      demand[i] = missing > 0 ? (missing < 1 ? missing : 1) : 0;
+    }
+  });
+}
+
+function startUse(spec: HotWaterSpec, { n, dtH, people, setting }: PhysicsContext): Running {
+  const mode = createMode("use", n, ["hotWaterHeat"], []);
+  const litres = numberSetting(setting.litresPerPersonDay, LITRES_PER_PERSON_DAY) * people;
+  const perDayWh = litres * WATER_WH_L_K * (MIXED_C - COLD_C);
+  const factor = habitFactor(n, "hotWater", 0.25, 0.2);
+  return createRunning(n, [mode], (view, demand) => {
+    const share = spec.litres > 0 && !view.driving ? shareOfDay(USE, view.clockH, dtH) : 0;
+    demand.fill(share > 0 ? 1 : 0);
+    const habit = factor(view);
+    for (let i = 0; i < n; i++) mode.needs[0]![i] = perDayWh * share * habit[i]!;
+  });
+}
+
+function keepWarm(spec: HotWaterSpec, { n, dtH }: PhysicsContext): Keeping {
+  const whPerK = WATER_WH_L_K * spec.litres;
+  const decay = Math.exp((-LOSS_W_K_10L * (spec.litres / 10) ** (2 / 3) * dtH) / whPerK);
+  const cold = COLD_C * whPerK;
+  return {
+    store: "hotWaterHeat",
+    limit: (view, mostOut, mostIn) => {
+      const level = view.level("hotWaterHeat");
+      mostIn.fill(Number.POSITIVE_INFINITY);
+      for (let i = 0; i < n; i++) mostOut[i] = level[i]! > cold ? level[i]! - cold : 0;
+    },
+    lose: (view, netIn, loss) => {
+      const level = view.level("hotWaterHeat");
+      for (let i = 0; i < n; i++) {
+        // what was there at the start of the step cools towards the cabin; what came in is new
+        const before = level[i]! - netIn[i]!;
+        const cabin = Math.max(0, view.cabinC[i]!) * whPerK;
+        loss[i] = (before - cabin) * (1 - decay);
+      }
+    },
+  };
+}
+
+/** The store of hot water: heat above 0 °C, drawn by habit, made by electricity first where the pitch gives it, then gas or diesel. Settings of the hire: `on`, `setC` (50), `source`, `litresPerPersonDay`. */
+export const physics: SystemPhysics<HotWaterSpec> = {
+  stores: (spec) => [
+    { store: "hotWaterHeat", capacity: TOP_C * WATER_WH_L_K * spec.litres, initial: COLD_C / TOP_C },
+  ],
+  start: (spec, context) => [startHeating(spec, context), startUse(spec, context)],
+  keep: keepWarm,
+};

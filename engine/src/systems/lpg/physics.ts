@@ -1,4 +1,58 @@
-import type { SystemPhysics } from "../contract.ts";
+import type { Keeping, PhysicsContext, SystemPhysics } from "../contract.ts";
+import { readTank } from "../read-level.ts";
 import type { LpgSpec } from "./spec.ts";
 
-export const physics: SystemPhysics<LpgSpec> = { stores: () => [] };
+/**
+ * Temperature at which the vapour still pushes through the regulator, °C: where the saturation pressure is
+ * 1.05 bar absolute (30 mbar appliances plus losses; the pressure is from memory), by the reference equations
+ * of propane (Lemmon, McLinden & Wagner 2009) and n-butane (Bücker & Wagner 2006).
+ */
+export const FLOW_STOPS_C = { propane: -41.2, butane: 0.4 } as const;
+/** latent heat near 0 °C, Wh/kg: propane 374.9 kJ/kg (equation of state), butane 385 (from memory) */
+const LATENT_WH_KG = { propane: 104.1, butane: 107 } as const;
+/**
+ * Heat that reaches the liquid through the wetted wall, W/K, for a full cylinder of 6 kg; grows with the wall
+ * (mass^⅔). Fitted to a printed draw-off chart of a 45 kg cylinder (flameengineering.com), optimistic for a
+ * small one: the shape (falls with level and cold) is meant, not the size.
+ */
+const WALL_W_K_6KG = 4.5;
+/** the last liquid wets the floor of the cylinder */
+const LEAST_WETTED = 0.15;
+
+export function contentKg(spec: LpgSpec): number {
+  return spec.cylinders * spec.kgEach;
+}
+
+/** Most gas that a cylinder can give off, kg/h, at a locker temperature and a share of its filling. */
+export function drawOffKgH(spec: LpgSpec, lockerC: number, filledShare: number): number {
+  const driving = lockerC - FLOW_STOPS_C[spec.fuel];
+  if (driving <= 0) return 0;
+  const wetted = filledShare > LEAST_WETTED ? filledShare : LEAST_WETTED;
+  return (WALL_W_K_6KG * (spec.kgEach / 6) ** (2 / 3) * wetted * driving) / LATENT_WH_KG[spec.fuel];
+}
+
+function keepGas(spec: LpgSpec, { n, dtH }: PhysicsContext): Keeping {
+  const capacity = contentKg(spec);
+  const stops = FLOW_STOPS_C[spec.fuel];
+  const perKelvin = (drawOffKgH(spec, stops + 1, 1) * dtH) / capacity;
+  const least = LEAST_WETTED * capacity;
+  return {
+    store: "lpg",
+    limit: (view, mostOut, mostIn) => {
+      const level = view.level("lpg");
+      mostIn.fill(Number.POSITIVE_INFINITY);
+      for (let i = 0; i < n; i++) {
+        const driving = view.outsideC[i]! - stops;
+        const wetted = level[i]! > least ? level[i]! : least;
+        mostOut[i] = driving > 0 ? perKelvin * wetted * driving : 0;
+      }
+    },
+  };
+}
+
+/** Bottled gas. The store is what the fitted cylinders hold; a refillable one holds its 80 % fill. The locker is as cold as outside. */
+export const physics: SystemPhysics<LpgSpec> = {
+  stores: (spec) => [{ store: "lpg", capacity: contentKg(spec), initial: 1 }],
+  keep: keepGas,
+  read: (spec, value, unit, sd) => readTank(contentKg(spec), "kg", value, unit, sd),
+};

@@ -1,4 +1,18 @@
 import type { SystemFaults } from "../contract.ts";
+import { cause, tryThis } from "../fault-finding.ts";
 import type { SolarSpec } from "./spec.ts";
 
-export const faults: SystemFaults<SolarSpec> = { symptoms: () => [] };
+export const faults: SystemFaults<SolarSpec> = {
+  symptoms: () => [
+    {
+      id: "solar.givesNothing",
+      dangerous: false,
+      causes: [cause("solar.shade", 4), cause("solar.dirt", 2), cause("solar.fuse", 1)],
+      checks: [
+        tryThis("solar.lookForShade", ["solar.shade"], 1, 0),
+        tryThis("solar.lookFromAfar", ["solar.dirt"], 2, 0),
+        tryThis("solar.testFuse", ["solar.fuse"], 15, 2),
+      ],
+    },
+  ],
+};

@@ -1,4 +1,38 @@
-import type { SystemPhysics } from "../contract.ts";
+import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
+import { createMode, createRunning, habitFactor } from "../running.ts";
 import type { SolarSpec } from "./spec.ts";
 
-export const physics: SystemPhysics<SolarSpec> = { stores: () => [] };
+/** shade, dirt and standing under trees differ between trips and days: common practice, no source */
+const SPREAD_TRIP = 0.1;
+const SPREAD_DAY = 0.15;
+
+/**
+ * Output of the panel lying flat, W: Pdc = G/1000 · P · (1 + γ (Tc − 25)) (PVWatts, NREL TP-6A20-62641) with
+ * the cell at Tc = Ta + (NOCT − 20) G / 800 (Ross), times the efficiency of controller and wiring.
+ */
+export function panelW(spec: SolarSpec, irradianceWm2: number, airC: number): number {
+  const cellC = airC + ((spec.noctC - 20) * irradianceWm2) / 800;
+  const power = (irradianceWm2 / 1000) * spec.peakW * (1 + spec.perKelvin * (cellC - 25)) * spec.efficiency;
+  return power > 0 ? power : 0;
+}
+
+function startSolar(spec: SolarSpec, { n, dtH }: PhysicsContext): Running {
+  const mode = createMode("sun", n, [], ["battery12"]);
+  const factor = habitFactor(n, "shade", SPREAD_TRIP, SPREAD_DAY);
+  const gives = mode.gives[0]!;
+  return createRunning(n, [mode], (view, demand) => {
+    const shade = factor(view);
+    let most = 0;
+    for (let i = 0; i < n; i++) {
+      const g = view.irradianceWm2[i]!;
+      if (g > most) most = g;
+      gives[i] = g > 0 ? panelW(spec, g, view.outsideC[i]!) * (shade[i]! < 1.15 ? shade[i]! : 1.15) * dtH : 0;
+    }
+    demand.fill(most > 0 ? 1 : 0);
+  });
+}
+
+export const physics: SystemPhysics<SolarSpec> = {
+  stores: () => [],
+  start: (spec, context) => [startSolar(spec, context)],
+};

@@ -1,0 +1,4 @@
+import type { SystemFaults } from "../contract.ts";
+import type { CabSpec } from "./spec.ts";
+
+export const faults: SystemFaults<CabSpec> = { symptoms: () => [] };

@@ -1,0 +1,82 @@
+/** Small parts from which the physics of the systems are built; see the contract. */
+import type { StoreId } from "../stores/stores.ts";
+import type { Mode, Running, StepView } from "./contract.ts";
+
+/** A mode with fresh arrays for its needs, gives and limit; the limit starts at 1. */
+export function createMode(
+  id: string,
+  n: number,
+  needStores: readonly StoreId[],
+  giveStores: readonly StoreId[],
+): Mode {
+  return {
+    id,
+    needStores,
+    needs: needStores.map(() => new Float64Array(n)),
+    giveStores,
+    gives: giveStores.map(() => new Float64Array(n)),
+    limit: new Float64Array(n).fill(1),
+  };
+}
+
+export function createRunning(
+  n: number,
+  modes: readonly Mode[],
+  prepare: (view: StepView, demand: Float64Array) => void,
+): Running {
+  const demand = new Float64Array(n);
+  return { modes, demand, prepare: (view) => prepare(view, demand) };
+}
+
+/**
+ * A factor around 1 for each life, e^(sdTrip z₁ + sdDay z₂): its middle is 1, so that with no spread it is 1.
+ * z₁ is drawn once per trip (this appliance, these people), z₂ each day.
+ */
+export function habitFactor(
+  n: number,
+  purpose: string,
+  sdTrip: number,
+  sdDay: number,
+): (view: StepView) => Float64Array {
+  const factor = new Float64Array(n);
+  let filledFor = -1;
+  return (view) => {
+    if (filledFor === view.day || (filledFor >= 0 && sdDay === 0)) return factor;
+    filledFor = view.day;
+    const trip = view.tripNormal(purpose);
+    const day = sdDay === 0 ? null : view.dayNormal(purpose);
+    for (let i = 0; i < n; i++) {
+      factor[i] = Math.exp(sdTrip * trip[i]! + (day === null ? 0 : sdDay * day[i]!));
+    }
+    return factor;
+  };
+}
+
+/** A time of the day in which a share of the day's use falls. */
+export interface Window {
+  readonly fromH: number;
+  readonly toH: number;
+  readonly share: number;
+}
+
+/** Share of the day's use that falls into a step, by overlap of the step with the windows, so that any step length adds up to the same day. */
+export function shareOfDay(windows: readonly Window[], clockH: number, dtH: number): number {
+  const from = clockH - dtH / 2;
+  const to = from + dtH;
+  let share = 0;
+  for (const window of windows) {
+    const overlap = Math.min(to, window.toH) - Math.max(from, window.fromH);
+    if (overlap > 0) share += (window.share * overlap) / (window.toH - window.fromH);
+  }
+  return share;
+}
+
+/** A setting of the hire as a number, where it is one. */
+export function numberSetting(value: number | string | boolean | undefined, fallback: number): number {
+  return typeof value === "number" ? value : fallback;
+}
+
+/** net heat of combustion of LPG, kWh/kg (Moran & Shapiro, table A-25, divided by 3600) */
+export const LPG_NET_KWH_KG = { propane: 12.87, butane: 12.7 } as const;
+/** net heat of combustion of diesel, kWh/L: 837 kg/m³ (Staffell 2011) at 42.9 MJ/kg (from memory) */
+export const DIESEL_NET_KWH_L = 9.97;

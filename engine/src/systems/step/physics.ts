@@ -1,0 +1,3 @@
+import type { NotApplicable } from "../contract.ts";
+
+export const physics: NotApplicable = { notApplicable: "the step draws on the battery for seconds only" };
