@@ -1,4 +1,5 @@
 /** The only door of the engine. */
+export type { FormulaValue } from "./formulas/entry.ts";
 export * from "./base/bad-input.ts";
 export * from "./base/figure.ts";
 export * from "./base/finding.ts";
@@ -14,13 +15,13 @@ export * from "./climate/station.ts";
 export * from "./climate/trip-weather.ts";
 export * from "./climate/weather.ts";
 export * from "./formulas/book.ts";
-export type { FormulaValue } from "./formulas/entry.ts";
 export * from "./formulas/nearest-ids.ts";
 export * from "./rooms/condition/types.ts";
 export * from "./rooms/diary/types.ts";
 export * from "./rooms/glass/may-override.ts";
 export * from "./rooms/glass/read-glass.ts";
 export * from "./rooms/glass/types.ts";
+export * from "./rooms/loading/check-load.ts";
 export * from "./rooms/loading/types.ts";
 export * from "./rooms/quote/types.ts";
 export * from "./rooms/rules/check-insurance.ts";

@@ -10,6 +10,7 @@ import { FUEL_FORMULAS } from "./fuel.ts";
 import { GAS_FORMULAS } from "./gas-book.ts";
 import { HEAT_FORMULAS } from "./heat.ts";
 import { LEVEL_FORMULAS } from "./level.ts";
+import { LOADING_FORMULAS } from "./loading.ts";
 import { MAINS_FORMULAS } from "./mains.ts";
 import { MASS_FORMULAS } from "./mass.ts";
 import { nearestIds } from "./nearest-ids.ts";
@@ -31,6 +32,7 @@ const BOOK: readonly FormulaEntry[] = [
   ...MAINS_FORMULAS,
   ...GAS_FORMULAS,
   ...MASS_FORMULAS,
+  ...LOADING_FORMULAS,
   ...TYRE_FORMULAS,
   ...FUEL_FORMULAS,
   ...LEVEL_FORMULAS,

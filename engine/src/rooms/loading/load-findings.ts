@@ -1,0 +1,121 @@
+import { figure } from "../../base/figure.ts";
+import type { Finding, Mend } from "../../base/finding.ts";
+import { ruleFigure } from "../../rules/rule-at.ts";
+import { makeFinding } from "../make-finding.ts";
+import type { MassLine } from "./load-lines.ts";
+import type { LoadAgainstLimit, LoadInput, LoadResult } from "./types.ts";
+
+/** What the load check has to say: over a limit (law), over the tyres (safety), a margin in doubt, defaults used. */
+export function loadFindings(
+  input: LoadInput,
+  lines: readonly MassLine[],
+  result: LoadResult,
+): readonly Finding[] {
+  const mends = mendsOf(result);
+  const over = (
+    code: string,
+    basis: "law" | "safety",
+    checked: LoadAgainstLimit,
+    about: string,
+  ): Finding[] => {
+    if (checked.margin.value >= -1e-9) return [];
+    const by = figure(-checked.margin.value, "kg", "mass.margin", checked.margin.inputs, "computed");
+    const share = figure(
+      by.value / checked.limit.value,
+      "share",
+      "-",
+      { overKg: by.value, limitKg: checked.limit.value },
+      "computed",
+    );
+    return [
+      makeFinding("masses", code, "refuse", basis, {
+        about,
+        facts: { load: checked.load, limit: checked.limit, over: by, share },
+        sources: ["mass.overload.enforced"],
+        mends,
+      }),
+    ];
+  };
+  const { total, front, rear, tyres } = result;
+  return [
+    ...over("masses.overMam", "law", total, "total"),
+    ...over("masses.overFrontAxle", "law", front, "front"),
+    ...over("masses.overRearAxle", "law", rear, "rear"),
+    ...(tyres === null
+      ? []
+      : [
+          ...over("masses.overFrontTyres", "safety", tyres.front, "frontTyres"),
+          ...over("masses.overRearTyres", "safety", tyres.rear, "rearTyres"),
+        ]),
+    ...(result.needsWeighbridge ? [weighbridge(input, result)] : []),
+    ...payloadRule(result),
+    ...defaultsUsed(lines),
+  ];
+}
+
+function mendsOf({ legal, leastChange, total }: LoadResult): Mend[] {
+  if (legal) return [];
+  if (leastChange.outcome === "none") return [{ code: "masses.secondVehicle", facts: {} }];
+  const kg = (value: number) => figure(value, "kg", "-", {}, "computed");
+  const steps = leastChange.steps.map((step): Mend => {
+    if (step.kind === "leaveItem")
+      return { code: "masses.leaveItem", facts: { item: step.name, by: kg(step.byKg) } };
+    if (step.kind === "fewerCylinders")
+      return { code: "masses.fewerCylinders", facts: { to: step.to, by: kg(step.byKg) } };
+    return {
+      code: "masses.lessWater",
+      facts: { to: figure(step.toLitres, "L", "-", {}, "computed"), by: kg(step.byKg) },
+    };
+  });
+  return [
+    ...steps,
+    { code: "masses.thenSpare", facts: { spare: kg(total.limit.value - leastChange.after.totalKg) } },
+    { code: "masses.thenWeigh", facts: {} },
+  ];
+}
+
+function weighbridge({ vehicle }: LoadInput, { total, front, rear }: LoadResult): Finding {
+  const { miroKg } = vehicle.masses;
+  const tolerance = ruleFigure("mass.runningOrder.toleranceShare", vehicle.validFrom);
+  const doubt = figure(
+    tolerance.value * miroKg,
+    "kg",
+    "-",
+    { miroKg, share: tolerance.value },
+    "computed",
+    tolerance.source,
+  );
+  const chance = [total, front, rear]
+    .map(({ chanceOver }) => chanceOver)
+    .sort((a, b) => b.value - a.value)[0]!;
+  const facts = { margin: total.margin, doubt, chance, frontMargin: front.margin, rearMargin: rear.margin };
+  return makeFinding("masses", "masses.weighbridgeNeeded", "condition", "law", {
+    about: "weighbridge",
+    facts,
+    sources: [tolerance.source!],
+    mends: ["masses.weigh"],
+  });
+}
+
+function payloadRule({ payload, minimumPayload }: LoadResult): Finding[] {
+  if (payload.value >= minimumPayload.value) return [];
+  return [
+    makeFinding("masses", "masses.payloadRule", "note", "law", {
+      facts: { payload, minimum: minimumPayload },
+      sources: ["mass.payload.kgPerPersonOrMetre"],
+    }),
+  ];
+}
+
+function defaultsUsed(lines: readonly MassLine[]): Finding[] {
+  const count = lines.filter(({ basis }) => basis === "default").length;
+  return count === 0
+    ? []
+    : [
+        makeFinding("masses", "masses.defaultsUsed", "note", "policy", {
+          facts: { count },
+          sources: ["practice"],
+          mends: ["masses.askMasses"],
+        }),
+      ];
+}
