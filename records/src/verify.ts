@@ -1,5 +1,6 @@
+import { findNotJson } from "./json.ts";
 import { hashOfReceipt, type Receipt } from "./receipt.ts";
-import { type AnyRecord, hashOfRecord, isErased } from "./record.ts";
+import { type AnyRecord, erasedRecordSchema, hashOfRecord, isErased, recordSchema } from "./record.ts";
 
 /** All records and receipts of one depot, as `export` gives them; in any order. */
 export interface RecordsExport {
@@ -19,8 +20,7 @@ export const BREAKS = [
   "recordOtherThanReceived",
   "chainSeq",
   "chainPrev",
-  "signedRecordMissing",
-  "signedRecordOther",
+  "listedRecordOther",
 ] as const;
 export type Break = (typeof BREAKS)[number];
 
@@ -28,9 +28,11 @@ export interface Verification {
   readonly ok: boolean;
   /** records whose hash was computed again and agreed */
   readonly checked: number;
-  /** records erased: their place in the chains was checked, their content cannot be */
+  /** records erased: id, hash and place in the chains were checked; content, refs and times can no longer be */
   readonly erased: number;
   readonly firstBroken: { readonly id: string; readonly why: Break } | null;
+  /** ids that a signature or addendum lists and that never arrived: another device still holds them, or they are lost */
+  readonly awaited: readonly string[];
   /** hash of the last receipt; null where there is none */
   readonly head: string | null;
 }
@@ -39,6 +41,7 @@ interface Walk {
   readonly byId: ReadonlyMap<string, AnyRecord>;
   readonly ends: Map<string, { seq: number; hash: string }>;
   readonly seen: Set<string>;
+  readonly awaited: Set<string>;
   checked: number;
   erased: number;
 }
@@ -46,7 +49,7 @@ interface Walk {
 /**
  * Goes along the depot's chain in order of arrival and stops at the first record that does not hold: the
  * receipt's own place, link and hash; the record's hash; its place in its device's chain; and, for a
- * signature or addendum, that the records it lists are there and are the same.
+ * signature or addendum, that the records it lists are the same; those that never arrived are `awaited`.
  */
 export function verifyRecords(all: RecordsExport): Verification {
   const receipts = [...all.receipts].sort((a, b) => a.seq - b.seq);
@@ -54,6 +57,7 @@ export function verifyRecords(all: RecordsExport): Verification {
     byId: new Map(all.records.map((r) => [r.id, r])),
     ends: new Map(),
     seen: new Set(),
+    awaited: new Set(),
     checked: 0,
     erased: 0,
   };
@@ -63,6 +67,7 @@ export function verifyRecords(all: RecordsExport): Verification {
     checked: walk.checked,
     erased: walk.erased,
     firstBroken: broken,
+    awaited: [...walk.awaited],
     head: last?.hash ?? null,
   });
   for (const receipt of receipts) {
@@ -86,13 +91,13 @@ function breakOfRecord(receipt: Receipt, walk: Walk): Break | null {
   const record = walk.byId.get(receipt.recordId);
   if (record === undefined) return "recordMissing";
   if (walk.seen.has(record.id)) return "recordTwice";
-  if (!isErased(record) && !hashHolds(record)) return "recordHash";
+  if (!holdsByItself(record)) return "recordHash";
   if (record.hash !== receipt.recordHash) return "recordOtherThanReceived";
   const key = JSON.stringify([record.deviceId, record.chain]);
   const end = walk.ends.get(key);
   if (record.seq !== (end?.seq ?? 0) + 1) return "chainSeq";
   if (record.prev !== (end?.hash ?? null)) return "chainPrev";
-  const listed = breakOfListed(record, walk.byId);
+  const listed = breakOfListed(record, walk);
   if (listed !== null) return listed;
   walk.ends.set(key, { seq: record.seq, hash: record.hash });
   walk.seen.add(record.id);
@@ -101,24 +106,23 @@ function breakOfRecord(receipt: Receipt, walk: Walk): Break | null {
   return null;
 }
 
-function hashHolds(record: Exclude<AnyRecord, { erasedAt: string }>): boolean {
-  try {
-    return hashOfRecord(record) === record.hash;
-  } catch {
-    return false; // not canonicalisable or no hex salt: such a record was never made by makeRecord
-  }
+/** Exactly the fields of an envelope, and the hash that follows from them; of an erased record only the fields. */
+function holdsByItself(record: AnyRecord): boolean {
+  if (findNotJson(record) !== null) return false;
+  if (isErased(record)) return erasedRecordSchema.safeParse(record).success;
+  return recordSchema.safeParse(record).success && hashOfRecord(record) === record.hash;
 }
 
-function breakOfListed(record: AnyRecord, byId: Walk["byId"]): Break | null {
+function breakOfListed(record: AnyRecord, walk: Walk): Break | null {
   if (isErased(record) || (record.kind !== "signature" && record.kind !== "addendum")) return null;
   const { records, to } = record.content as {
     records: { id: string; hash: string }[];
     to?: { id: string; hash: string };
   };
   for (const pointer of to === undefined ? records : [to, ...records]) {
-    const listed = byId.get(pointer.id);
-    if (listed === undefined) return "signedRecordMissing";
-    if (listed.hash !== pointer.hash) return "signedRecordOther";
+    const listed = walk.byId.get(pointer.id);
+    if (listed === undefined) walk.awaited.add(pointer.id);
+    else if (listed.hash !== pointer.hash) return "listedRecordOther";
   }
   return null;
 }

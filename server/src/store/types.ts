@@ -466,7 +466,8 @@ export interface Store {
   readonly jobs: { add(job: NewJob): Promise<{ readonly added: boolean }> };
   readonly audit: {
     add(entry: { by: string; act: string; about: string; document?: JsonObject }): Promise<void>;
-    list(page?: Page): Promise<Paged<AuditRow>>;
+    /** Newest first; `about` keeps to one thing, e.g. a hire's id. */
+    list(filter?: Page & { readonly about?: string }): Promise<Paged<AuditRow>>;
   };
 }
 

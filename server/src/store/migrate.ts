@@ -1,0 +1,19 @@
+import { type Kysely, type Migration, Migrator } from "kysely";
+import type { StoreKind } from "./dialects.ts";
+import { firstTables } from "./migrations/0001-first-tables.ts";
+
+/** In this order, for ever; a migration that was released is never changed. */
+export function migrationsFor(kind: StoreKind): Record<string, Migration> {
+  return { "0001-first-tables": { up: (db) => firstTables(db, kind) } };
+}
+
+/** Brings the tables up to date, all or nothing. @throws the migration's own error; nothing of the batch is left behind */
+export async function migrate(
+  db: Kysely<unknown>,
+  migrations: Record<string, Migration>,
+): Promise<readonly string[]> {
+  const migrator = new Migrator({ db, provider: { getMigrations: async () => migrations } });
+  const { error, results } = await migrator.migrateToLatest();
+  if (error !== undefined) throw error;
+  return (results ?? []).map(({ migrationName }) => migrationName);
+}

@@ -1,0 +1,56 @@
+import { auditStore } from "./audit-store.ts";
+import { bookingsStore } from "./bookings-store.ts";
+import { fromText } from "./codec.ts";
+import { customersStore } from "./customers-store.ts";
+import { datedStore } from "./dated-store.ts";
+import type { Door } from "./door.ts";
+import {
+  frozenStore,
+  linksStore,
+  notesStore,
+  overridesStore,
+  paymentsStore,
+  photographsStore,
+} from "./evidence-store.ts";
+import { hiresStore } from "./hires-store.ts";
+import { addJob } from "./jobs-store.ts";
+import { licencesStore } from "./licences-store.ts";
+import { accountsStore, depotStore } from "./place-store.ts";
+import { recordsStore } from "./records-store.ts";
+import type { Store } from "./types.ts";
+
+/** All that one depot may see, behind one door. */
+export function scopedStore(door: Door): Store {
+  return {
+    scope: door.scope,
+    within: (work) => door.within((inner) => work(scopedStore(inner))),
+    firm: {
+      async get() {
+        const row = await door.firm();
+        return {
+          id: row.firm_id,
+          name: row.name,
+          document: fromText(row.document),
+          createdAt: row.created_at,
+        };
+      },
+    },
+    depot: depotStore(door),
+    accounts: accountsStore(door),
+    vehicles: datedStore(door, "vehicle_version"),
+    terms: datedStore(door, "terms_version"),
+    customers: customersStore(door),
+    hires: hiresStore(door),
+    bookings: bookingsStore(door),
+    records: recordsStore(door),
+    photographs: photographsStore(door),
+    payments: paymentsStore(door),
+    overrides: overridesStore(door),
+    notes: notesStore(door),
+    links: linksStore(door),
+    frozen: frozenStore(door),
+    licences: licencesStore(door),
+    jobs: { add: (job) => addJob(door, job) },
+    audit: auditStore(door),
+  };
+}

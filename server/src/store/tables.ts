@@ -1,0 +1,236 @@
+/**
+ * The tables as Kysely sees them. The same on SQLite and PostgreSQL: text, integers and nothing else.
+ * JSON documents are text on both, so that what was written is read again to the letter; everything that is
+ * filtered by has a column of its own. Instants are ISO 8601 UTC text with milliseconds.
+ */
+export interface Scoped {
+  firm_id: string;
+  depot_id: string;
+}
+
+export interface AccountTable extends Scoped {
+  id: string;
+  login: string;
+  name: string;
+  role: string;
+  password_hash: string;
+  disabled_at: string | null;
+  created_at: string;
+}
+export interface SessionTable extends Scoped {
+  token_hash: string;
+  account_id: string;
+  created_at: string;
+  expires_at: string;
+}
+export interface VersionTable extends Scoped {
+  id: string;
+  of_id: string;
+  valid_from: string;
+  /** order of writing within the thing */
+  seq: number;
+  document: string;
+  hash: string;
+  created_at: string;
+}
+export interface CustomerTable extends Scoped {
+  id: string;
+  name: string;
+  document: string;
+  version: number;
+  erased_at: string | null;
+  created_at: string;
+}
+export interface WordTable extends Scoped {
+  word: string;
+  target_id: string;
+}
+export interface HireTable extends Scoped {
+  id: string;
+  number: string;
+  stage: string;
+  customer_id: string | null;
+  customer_name: string;
+  vehicle_id: string | null;
+  registration: string;
+  from_at: string;
+  to_at: string;
+  version: number;
+  created_at: string;
+  updated_at: string;
+}
+export interface HirePartTable extends Scoped {
+  hire_id: string;
+  name: string;
+  document: string;
+  version: number;
+  updated_at: string;
+  updated_by: string;
+}
+export interface BookingTable extends Scoped {
+  hire_id: string;
+  vehicle_id: string;
+  from_at: string;
+  to_at: string;
+  /** to_at and the turnaround: until then the vehicle is taken */
+  ready_at: string;
+  turnaround_minutes: number;
+}
+/** One row per thing that only one transaction at a time may change; writing it is the lock. */
+export interface GuardTable extends Scoped {
+  name: string;
+  counter: number;
+}
+export interface RecordTable extends Scoped {
+  id: string;
+  hash: string;
+  device_id: string;
+  chain: string;
+  seq: number;
+  kind: string;
+  hire_id: string | null;
+  vehicle_id: string | null;
+  person_id: string | null;
+  receipt_seq: number;
+  /** the whole record as JSON, without salt and content once erased */
+  body: string;
+  erased_at: string | null;
+}
+export interface ReceiptTable extends Scoped {
+  seq: number;
+  record_id: string;
+  record_hash: string;
+  prev: string | null;
+  at: string;
+  hash: string;
+}
+export interface PhotographTable extends Scoped {
+  sha256: string;
+  bytes: number;
+  width_px: number;
+  height_px: number;
+  hire_id: string | null;
+  taken_at: string | null;
+  received_at: string;
+}
+export interface PaymentTable extends Scoped {
+  id: string;
+  hire_id: string;
+  kind: string;
+  currency: string;
+  pence: number;
+  document: string;
+  by_id: string;
+  at: string;
+}
+export interface OverrideTable extends Scoped {
+  id: string;
+  hire_id: string;
+  finding_code: string;
+  about: string;
+  basis: string;
+  reason: string;
+  by_id: string;
+  at: string;
+}
+export interface NoteTable extends Scoped {
+  id: string;
+  hire_id: string;
+  kind: string;
+  body: string;
+  due_at: string | null;
+  done_at: string | null;
+  by_id: string;
+  at: string;
+}
+export interface HirerLinkTable extends Scoped {
+  id: string;
+  token_hash: string;
+  hire_id: string;
+  expires_at: string;
+  revoked_at: string | null;
+  created_at: string;
+}
+export interface FrozenTable extends Scoped {
+  id: string;
+  hire_id: string;
+  room: string;
+  document: string;
+  hash: string;
+  by_id: string;
+  at: string;
+}
+export interface LicenceTable extends Scoped {
+  hire_id: string;
+  driver_id: string;
+  /** nonce, tag and cipher text; null once erased */
+  sealed: string | null;
+  erase_at: string;
+  erased_at: string | null;
+}
+export interface JobTable extends Scoped {
+  id: string;
+  kind: string;
+  payload: string;
+  run_at: string;
+  attempts: number;
+  state: string;
+  locked_until: string | null;
+  last_error: string | null;
+  dedupe_key: string | null;
+  created_at: string;
+  finished_at: string | null;
+}
+export interface AuditTable extends Scoped {
+  id: string;
+  at: string;
+  by_id: string;
+  act: string;
+  about: string;
+  document: string;
+}
+export interface ErasureTable extends Scoped {
+  kind: string;
+  target_id: string;
+  at: string;
+}
+export interface DepotTable extends Scoped {
+  name: string;
+  time_zone: string;
+  document: string;
+  version: number;
+}
+
+/** Every table of a depot; all carry firm_id and depot_id and are reached through the door only. */
+export interface ScopedTables {
+  depot: DepotTable;
+  account: AccountTable;
+  session: SessionTable;
+  vehicle_version: VersionTable;
+  terms_version: VersionTable;
+  customer: CustomerTable;
+  customer_word: WordTable;
+  hire: HireTable;
+  hire_word: WordTable;
+  hire_part: HirePartTable;
+  booking: BookingTable;
+  guard: GuardTable;
+  record: RecordTable;
+  receipt: ReceiptTable;
+  photograph: PhotographTable;
+  payment: PaymentTable;
+  finding_override: OverrideTable;
+  note: NoteTable;
+  hirer_link: HirerLinkTable;
+  frozen: FrozenTable;
+  licence: LicenceTable;
+  job: JobTable;
+  audit: AuditTable;
+  erasure: ErasureTable;
+}
+
+/** A firm stands above its depots; a set-up link comes before there is a firm. */
+export interface Tables extends ScopedTables {
+  firm: { firm_id: string; name: string; document: string; created_at: string };
+  setup_link: { token_hash: string; created_at: string; expires_at: string; used_at: string | null };
+}
