@@ -1,11 +1,11 @@
 /**
- * Estimates a monthly value at a place from stations: weights 1/d^1.5 of the 8 nearest that have the value
- * (d at least 10 km), each first carried to the place along a local gradient. The gradient is fitted by
+ * Estimates a monthly value at a place from stations: weights 1/d + 20 km/d² of the 8 nearest that have the value
+ * (d in km, at least 5), each first carried to the place along a local gradient. The gradient is fitted by
  * weighted least squares with a Gaussian of 400 km and held small by a ridge.
  */
 const NEAREST = 8;
-const POWER = 1.5;
-const FLOOR_KM = 10;
+const NEAR_KM = 20;
+const FLOOR_KM = 5;
 const REACH_KM = 400;
 const RIDGE_KM2 = 0.3 * 100 ** 2;
 const RAD = Math.PI / 180;
@@ -52,7 +52,10 @@ export function byDistance<T>(
 /** The nearest stations that have the value, with weights that add to 1. */
 export function weigh<T>(near: readonly Near<T>[], value: (of: T) => number | null) {
   const used = near.filter((at) => value(at.of) !== null).slice(0, NEAREST);
-  const raw = used.map((at) => Math.max(FLOOR_KM, at.distanceKm) ** -POWER);
+  const raw = used.map(({ distanceKm: d }) => {
+    const km = Math.max(FLOOR_KM, d);
+    return 1 / km + NEAR_KM / km ** 2;
+  });
   const total = raw.reduce((sum, weight) => sum + weight, 0);
   return used.map((at, k) => ({ at, weight: raw[k]! / total }));
 }

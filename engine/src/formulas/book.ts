@@ -73,7 +73,23 @@ export function formula(id: string, args: unknown): FormulaAnswer {
     const near = nearestIds(id, [...BY_ID.keys()]);
     throw new BadInput([{ path: "id", expected: `no formula "${id}"; near it: ${near.join(", ")}` }]);
   }
-  return { value: found.compute(args), unit: found.unit, source: sourceLine(found) };
+  const value = found.compute(args);
+  if (!isFinitely(value)) {
+    const names = Object.keys(Object(args)).join(", ");
+    throw new BadInput([
+      {
+        path: names,
+        expected: "expected values that are not so near 0 or so large that the answer is no number",
+      },
+    ]);
+  }
+  return { value, unit: found.unit, source: sourceLine(found) };
+}
+
+function isFinitely(value: FormulaValue | null | readonly number[]): boolean {
+  if (typeof value === "number") return Number.isFinite(value);
+  if (value === null || typeof value === "string") return true;
+  return Object.values(value).every(isFinitely);
 }
 
 /** All formulas, in the order of the book. */

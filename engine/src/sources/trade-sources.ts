@@ -4,7 +4,20 @@ import type { Source } from "./source.ts";
 export const TRADE_SOURCES = {
   practice: { title: "Common practice of the trade, no source", how: "practice" },
   "from memory": { title: "From memory, unchecked", how: "from memory" },
-  "mass-balance": { title: "Masses add up; payload is what the plated maximum leaves over the mass in running order", how: "practice" },
-  "gum-2008": { title: "Guide to the expression of uncertainty in measurement, 4.3.7: known bounds alone give a rectangular distribution", number: "JCGM 100", year: 2008, how: "from memory" },
-  "normal-tail": { title: "Handbook of Mathematical Functions (Abramowitz, Stegun), 7.1.26: error function", year: 1964, how: "from memory" },
+  "mass-balance": {
+    title: "Masses add up; payload is what the plated maximum leaves over the mass in running order",
+    how: "practice",
+  },
+  "gum-2008": {
+    title:
+      "Guide to the expression of uncertainty in measurement, 4.3.7: known bounds alone give a rectangular distribution",
+    number: "JCGM 100",
+    year: 2008,
+    how: "from memory",
+  },
+  "normal-tail": {
+    title: "Handbook of Mathematical Functions (Abramowitz, Stegun), 7.1.26: error function",
+    year: 1964,
+    how: "from memory",
+  },
 } as const satisfies Record<string, Source>;
