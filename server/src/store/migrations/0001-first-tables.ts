@@ -219,6 +219,7 @@ const INDEXES: readonly (readonly [string, string, readonly string[], boolean])[
   ["job_id", "job", ["id"], true],
   ["job_due", "job", ["state", "run_at"], false],
   ["job_dedupe", "job", ["firm_id", "depot_id", "dedupe_key"], true],
+  ["audit_about", "audit", ["firm_id", "depot_id", "about", "id"], false],
   ["session_expires", "session", ["expires_at"], false],
 ];
 
