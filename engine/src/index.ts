@@ -17,6 +17,8 @@ export * from "./climate/weather.ts";
 export * from "./formulas/book.ts";
 export * from "./formulas/nearest-ids.ts";
 export * from "./rooms/condition/types.ts";
+export * from "./rooms/diary/check-due-dates.ts";
+export * from "./rooms/diary/feasible-vehicles.ts";
 export * from "./rooms/diary/types.ts";
 export * from "./rooms/glass/may-override.ts";
 export * from "./rooms/glass/read-glass.ts";

@@ -145,13 +145,13 @@ describe("the load of six with bicycles in the overcab", () => {
     expect(findings[0]?.mends.at(-1)).toEqual({ code: "masses.thenWeigh", facts: {} });
   });
 
-  it("with 20 L of water instead has 12 kg to spare and 1,926 kg on the rear axle, and goes only with a ticket", () => {
+  it("with 20 L of water instead has 12 kg to spare and 1,926.5 kg on the rear axle, and goes only with a ticket", () => {
     const kept = family().load.items.filter(({ id }) => !["bicycles and rack", "awning"].includes(id));
     const few = family({}, kept);
     const { result } = checkLoad({ ...few, load: { ...few.load, waterLitres: 20, lpgCylinders: 1 } });
     expect(result.total.load.value).toBeCloseTo(3488, 9);
     expect(result.total.margin.value).toBeCloseTo(12, 9);
-    expect(Math.round(result.rear.load.value)).toBe(1926);
+    expect(result.rear.load.value).toBeCloseTo(1926.5, 9);
     expect(result).toMatchObject({ legal: true, needsWeighbridge: true });
   });
 

@@ -77,7 +77,10 @@ function walk(
 ): void {
   state.nodes += 1;
   if (state.nodes >= MOST_NODES || (state.best !== null && kg >= state.best.kg)) return;
-  if (left === 0) return finish(state, excess, ids, kg, withStepped);
+  if (left === 0) {
+    finish(state, excess, ids, kg, withStepped);
+    return;
+  }
   if (!mayClear(state, excess, from, left, withStepped)) return;
   for (let k = from; k + left <= state.things.length; k++) {
     const thing = state.things[k]!;

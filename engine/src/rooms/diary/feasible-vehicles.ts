@@ -1,0 +1,112 @@
+import { BadInput } from "../../base/bad-input.ts";
+import type { Finding } from "../../base/finding.ts";
+import { type IsoLocal, Temporal } from "../../base/time.ts";
+import { makeFinding } from "../make-finding.ts";
+import { checkSeats } from "../rules/check-seats.ts";
+import { checkDueDates } from "./check-due-dates.ts";
+import { nearestShifts, overlaps, type Span } from "./nearest-shift.ts";
+import type {
+  FeasibleInput,
+  FeasibleVehicles,
+  FleetVehicle,
+  NearestChange,
+  VehicleFeasibility,
+} from "./types.ts";
+
+/** facts that a change can lift; anything else refuses the vehicle for good */
+type Fits = readonly Finding[];
+
+/**
+ * Which vehicles can take a party on these dates, and for each that cannot: why not and the nearest changes
+ * that would do. Periods are half open: one hire may start when another ends plus the turnaround.
+ * @throws BadInput where the hire ends before it starts
+ */
+export const feasibleVehicles: FeasibleVehicles = (input) => {
+  if (input.to <= input.from)
+    throw new BadInput([{ path: "to", expected: `expected a time after ${input.from}` }]);
+  const vehicles = input.vehicles.map((each) => judge(each, input));
+  return {
+    result: { vehicles },
+    findings: vehicles.some(({ possible }) => possible) ? [] : [noneFits(vehicles.length)],
+  };
+};
+
+const noneFits = (count: number) =>
+  makeFinding("diary", "diary.noneFits", "refuse", "policy", {
+    facts: { count },
+    mends: ["diary.changeSomething"],
+  });
+
+function judge(fleet: FleetVehicle, input: FeasibleInput): VehicleFeasibility {
+  const asked = spanOf(input.from, input.to, input.timeZone);
+  const turnaroundMs = input.turnaroundMinutes * 60_000;
+  const bookings = fleet.bookings.filter(({ hireId }) => hireId !== input.hireId);
+  const taken = bookings.map((booking) => ({
+    ...spanOf(booking.from, booking.to, input.timeZone),
+    hireId: booking.hireId,
+    from: booking.from,
+    to: booking.to,
+  }));
+  const clashes = taken
+    .filter((booking) => overlaps(asked, booking, turnaroundMs))
+    .map(({ hireId, from, to }) =>
+      makeFinding("diary", "diary.taken", "refuse", "policy", {
+        about: hireId,
+        facts: { from, to, turnaroundMinutes: input.turnaroundMinutes },
+        mends: ["diary.shift"],
+      }),
+    );
+  const seats = checkSeats({
+    vehicle: fleet.vehicle,
+    party: input.party,
+    today: input.today,
+    petPolicy: { maxDogs: fleet.maxDogs ?? 0 },
+  }).findings;
+  const due = checkDueDates({
+    vehicle: fleet.vehicle,
+    dueDates: fleet.dueDates,
+    to: input.to,
+    today: input.today,
+  }).findings;
+  const findings: Fits = [...seats, ...clashes, ...due];
+  const possible = findings.every(({ severity }) => severity !== "refuse");
+  return {
+    vehicleId: fleet.vehicle.id,
+    possible,
+    findings,
+    nearestChanges: possible ? [] : changes(findings, asked, taken, turnaroundMs, input, fleet),
+  };
+}
+
+function spanOf(from: IsoLocal, to: IsoLocal, timeZone: string): Span {
+  const at = (local: IsoLocal) =>
+    Temporal.PlainDateTime.from(local).toZonedDateTime(timeZone).epochMilliseconds;
+  return { start: at(from), end: at(to) };
+}
+
+function changes(
+  findings: Fits,
+  asked: Span,
+  taken: readonly Span[],
+  turnaroundMs: number,
+  input: FeasibleInput,
+  fleet: FleetVehicle,
+): NearestChange[] {
+  const has = (code: string) => findings.some((each) => each.code === code && each.severity === "refuse");
+  const found: NearestChange[] = [];
+  if (has("diary.taken")) found.push(...nearestShifts(asked, taken, turnaroundMs, input.timeZone));
+  if (has("seats.tooFewBelts") || has("seats.tooFewBerths")) {
+    const { belts, berths } = checkSeats({
+      vehicle: fleet.vehicle,
+      party: input.party,
+      today: input.today,
+    }).result;
+    found.push({
+      kind: "smallerParty",
+      people: Math.min(belts.value, has("seats.tooFewBerths") ? berths.value : belts.value),
+    });
+  }
+  if (has("seats.noPets") || has("seats.tooManyDogs")) found.push({ kind: "waivePets" });
+  if (has("due.lapses") || has("due.lapsed")) found.push({ kind: "renewDue" });
+  return found;
+}
