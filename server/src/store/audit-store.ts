@@ -29,7 +29,7 @@ export async function writeAudit(
 export function auditStore(door: Door): Store["audit"] {
   return {
     add: ({ by, act, about, document }) => writeAudit(door, by, act, about, document),
-    async list({ about, ...page } = {}) {
+    async list(page = {}) {
       const limit = rowsOf(page);
       let query = door
         .from("audit")
@@ -37,7 +37,6 @@ export function auditStore(door: Door): Store["audit"] {
         .orderBy("id", "desc")
         .limit(limit + 1);
       if (page.about !== undefined) query = query.where("about", "=", page.about);
-      if (about !== undefined) query = query.where("about", "=", about);
       if (page.after !== undefined) query = query.where("id", "<", readCursor(page.after)[1]);
       const rows = await query.execute();
       const shown = rows.slice(0, limit).map(read);

@@ -1,0 +1,16 @@
+import { ERASE_LICENCES } from "../store/licences-store.ts";
+import type { JobRow, Store } from "../store/types.ts";
+
+/**
+ * Does a job. It may be begun more than once, so doing it twice must come to the same; a thrown error tries it
+ * again later. `store` is the depot's own.
+ */
+export type JobHandler = (job: JobRow, store: Store) => Promise<void>;
+export type JobHandlers = Readonly<Record<string, JobHandler>>;
+
+/** The store's own jobs; mail and others are added by whoever starts the worker. */
+export const storeJobs: JobHandlers = {
+  [ERASE_LICENCES]: async (_job, store) => {
+    await store.licences.eraseDue();
+  },
+};
