@@ -29,7 +29,15 @@ export type TripInput = z.input<typeof tripInputSchema>;
 /** What the hirer reads on the panel. */
 export const READING_UNITS = ["V", "%", "Ah", "Wh", "L", "kg"] as const;
 export type ReadingUnit = (typeof READING_UNITS)[number];
-export const READABLE_STORES = ["battery12", "lpg", "freshWater", "wasteWater", "cassette", "fuel", "def"] as const;
+export const READABLE_STORES = [
+  "battery12",
+  "lpg",
+  "freshWater",
+  "wasteWater",
+  "cassette",
+  "fuel",
+  "def",
+] as const;
 
 export const readingSchema = z.strictObject({
   store: z.enum(READABLE_STORES),

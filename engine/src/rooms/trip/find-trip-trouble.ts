@@ -1,0 +1,228 @@
+import { type Figure, figure } from "../../base/figure.ts";
+import type { Finding, Mend, Severity } from "../../base/finding.ts";
+import type { StoreId } from "../../stores/stores.ts";
+import { isOffered } from "./live-trip.ts";
+import type { TripPlan } from "./plan-trip.ts";
+import type { TripRecorder } from "./record-trip.ts";
+import { shownPct } from "./spread-of.ts";
+import type { StoreForecast, TripForecast } from "./types.ts";
+
+/** From this chance on the trip only goes with a change; below the other nothing is said: policy of the tool, practice. */
+const CONDITION_FROM = 0.2;
+const NOTE_FROM = 0.05;
+/** butane gives no gas below this, °C: where its saturation pressure is 1.05 bar absolute */
+const BUTANE_STOPS_C = 0.4;
+
+const CODES: Readonly<Partial<Record<StoreId, string>>> = {
+  battery12: "trip.batteryTrouble",
+  lpg: "trip.lpgTrouble",
+  freshWater: "trip.freshWaterTrouble",
+  wasteWater: "trip.wasteWaterTrouble",
+  cassette: "trip.cassetteTrouble",
+  fuel: "trip.fuelTrouble",
+  def: "trip.defTrouble",
+  tractionBattery: "trip.tractionBatteryTrouble",
+  starterBattery: "trip.starterBatteryTrouble",
+};
+
+/** Findings of the gates `resources` and `season`. */
+export function findTripTrouble(plan: TripPlan, recorder: TripRecorder, forecast: TripForecast): Finding[] {
+  return [
+    ...forecast.stores.flatMap((store) => storeTrouble(plan, store)),
+    ...frost(plan, recorder),
+    ...butane(plan, recorder),
+    ...actsNotOffered(plan),
+    ...weakClimate(forecast),
+  ];
+}
+
+function severityOf(chance: number): Severity | null {
+  return chance >= CONDITION_FROM ? "condition" : chance >= NOTE_FROM ? "note" : null;
+}
+
+function chanceFigure(chance: number, runs: number): Figure {
+  return figure(shownPct(chance), "%", "trip.chance", { chance, runs }, "computed");
+}
+
+function storeTrouble(plan: TripPlan, store: StoreForecast): Finding[] {
+  const { chance, p10At, p50At } = store.trouble;
+  const severity = severityOf(chance);
+  const code = CODES[store.store];
+  if (severity === null || code === undefined) return [];
+  const at = p50At ?? p10At;
+  const battery = store.store === "battery12";
+  return [
+    {
+      code,
+      gate: "resources",
+      severity,
+      basis: "physics",
+      about: store.store,
+      facts: {
+        chance: chanceFigure(chance, plan.input.runs),
+        usable: battery ? store.capacityAh! : store.capacity,
+        usePerDay: battery ? store.usePerDayAh! : store.usePerDay,
+        at: at ?? "",
+        night: at === null ? 0 : nightOf(plan, at),
+        stop: at === null ? "" : placeAt(plan, at),
+        mainDraw: store.draws[0]?.kind ?? "",
+        mainShare: figure(
+          Math.round((store.draws[0]?.share ?? 0) * 100),
+          "%",
+          "trip.meanUse",
+          {},
+          "computed",
+        ),
+      },
+      sources: [],
+      mends: mendsFor(plan, store, at),
+    },
+  ];
+}
+
+/** Nights are counted from noon to noon, the first from the day of departure. */
+function nightOf({ input, timeline }: TripPlan, at: string): number {
+  const step = Math.min(timeline.stepAt(at), timeline.steps - 1);
+  const noonShift = timeline.clockH[0]! < 12 ? 0 : 0.5;
+  const days = timeline.day[step]! + timeline.clockH[step]! / 24 - 0.5;
+  return Math.max(1, Math.floor(days) + 1, input.trip.stops.length === 0 ? 1 : Math.ceil(days - noonShift));
+}
+
+function placeAt({ input, timeline }: TripPlan, at: string): string {
+  const step = timeline.stepAt(at);
+  const stop = timeline.stops.findIndex(({ arrive, leave }) => step >= arrive && step <= leave);
+  return stop < 0 ? "" : input.trip.stops[stop]!.place.name;
+}
+
+function mendsFor({ input, timeline }: TripPlan, store: StoreForecast, at: string | null): Mend[] {
+  const step = at === null ? timeline.steps : timeline.stepAt(at);
+  const before = input.trip.stops.filter((_, index) => timeline.stops[index]!.arrive <= step);
+  const without = (
+    act: "plugIn" | "fillWater" | "emptyWaste" | "emptyCassette" | "exchangeLpg",
+    mend: string,
+  ): Mend[] =>
+    before
+      .filter((stop) => !stop.acts.includes(act) && isOffered(stop, act))
+      .map((stop): Mend => ({ code: mend, facts: { stop: stop.place.name } }));
+  const plain = (code: string): Mend => ({ code, facts: {} });
+  switch (store.store) {
+    case "battery12":
+      return [
+        ...without("plugIn", "trip.plugIn"),
+        plain("trip.hookUpEverySecondNight"),
+        plain("trip.lowerNightHeating"),
+      ];
+    case "lpg":
+      return [
+        ...without("exchangeLpg", "trip.exchangeLpg"),
+        plain("trip.fullCylinders"),
+        plain("trip.lowerNightHeating"),
+      ];
+    case "freshWater":
+      return [...without("fillWater", "trip.fillWater"), plain("trip.useLessWater")];
+    case "wasteWater":
+      return [...without("emptyWaste", "trip.emptyWaste"), plain("trip.addServicePoint")];
+    case "cassette":
+      return [...without("emptyCassette", "trip.emptyCassette"), plain("trip.addServicePoint")];
+    case "fuel":
+      return [plain("trip.fillFuel")];
+    case "def":
+      return [plain("trip.fillDef")];
+    default:
+      return [];
+  }
+}
+
+/** The frost valve drops the water where the cabin falls below its temperature: heating off, or out of gas or battery. */
+function frost({ input, systems }: TripPlan, { spread, cabinLeast }: TripRecorder): Finding[] {
+  const valve = systems.find(({ spec }) => typeof spec.frostValveC === "number" && spec.frostValveC > 0);
+  if (valve === undefined) return [];
+  const opensC = valve.spec.frostValveC as number;
+  const chance = spread.chance((i) => cabinLeast[i]! < opensC);
+  const severity = severityOf(chance);
+  if (severity === null) return [];
+  const [p10] = spread.quantiles(cabinLeast, [0.1]);
+  return [
+    {
+      code: "trip.frostValve",
+      gate: "season",
+      severity,
+      basis: "physics",
+      about: valve.id,
+      facts: {
+        chance: chanceFigure(chance, input.runs),
+        opensAt: figure(opensC, "°C", "-", {}, "declared"),
+        coldestCabin: figure(Math.round(p10!), "°C", "trip.cabin", { share: 0.1 }, "computed"),
+      },
+      sources: [],
+      mends: [
+        { code: "trip.heatAtNight", facts: {} },
+        { code: "trip.drainWater", facts: {} },
+      ],
+    },
+  ];
+}
+
+function butane({ input, systems }: TripPlan, { spread, coldest }: TripRecorder): Finding[] {
+  const gas = systems.find(({ kind, spec }) => kind === "lpg" && spec.fuel === "butane");
+  if (gas === undefined) return [];
+  const chance = spread.chance((i) => coldest.some((least) => least[i]! < BUTANE_STOPS_C));
+  const severity = severityOf(chance);
+  if (severity === null) return [];
+  return [
+    {
+      code: "trip.butaneCold",
+      gate: "season",
+      severity,
+      basis: "physics",
+      about: gas.id,
+      facts: {
+        chance: chanceFigure(chance, input.runs),
+        stopsAt: figure(
+          BUTANE_STOPS_C,
+          "°C",
+          "gas.vapourPressure",
+          { fuel: "butane", barAbsolute: 1.05 },
+          "computed",
+        ),
+      },
+      sources: [],
+      mends: [{ code: "trip.takePropane", facts: {} }],
+    },
+  ];
+}
+
+function actsNotOffered({ input }: TripPlan): Finding[] {
+  return input.trip.stops.flatMap((stop, index) =>
+    stop.acts
+      .filter((act) => !isOffered(stop, act))
+      .map(
+        (act): Finding => ({
+          code: "trip.actNotOffered",
+          gate: "resources",
+          severity: "condition",
+          basis: "policy",
+          about: `stops.${index}`,
+          facts: { stop: stop.place.name, act },
+          sources: [],
+          mends: [],
+        }),
+      ),
+  );
+}
+
+function weakClimate({ notes }: TripForecast): Finding[] {
+  const weak = notes.filter((note) => note.weak);
+  if (weak.length === 0) return [];
+  return [
+    {
+      code: "trip.weakClimate",
+      gate: "resources",
+      severity: "note",
+      basis: "physics",
+      facts: { places: weak.length, station: weak[0]!.nearestStation, distance: weak[0]!.distance },
+      sources: [],
+      mends: [],
+    },
+  ];
+}

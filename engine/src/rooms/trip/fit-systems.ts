@@ -1,0 +1,60 @@
+import {
+  applies,
+  type Keeping,
+  type PhysicsContext,
+  type Running,
+  type Setting,
+  type StoreShare,
+  type SystemPhysics,
+} from "../../systems/contract.ts";
+import {
+  isSystemKind,
+  type ParsedSpec,
+  parseSpec,
+  type SystemKind,
+  systemModule,
+} from "../../systems/registry.ts";
+import type { VehicleDescription } from "../../vehicle/description.ts";
+import { settlementRank } from "./settlement-order.ts";
+
+/** One fitted system as the trip room uses it. */
+export interface FittedPhysics {
+  readonly id: string;
+  readonly kind: SystemKind;
+  readonly spec: ParsedSpec;
+  readonly physics: SystemPhysics<ParsedSpec>;
+  readonly shares: readonly StoreShare[];
+}
+
+/** The fitted systems that take part in the forecast, in the order of settlement. Throws BadInput that names the field. */
+export function fitSystems(vehicle: VehicleDescription): readonly FittedPhysics[] {
+  return vehicle.systems
+    .map((fitted, index): FittedPhysics | null => {
+      const spec = parseSpec(fitted.kind, fitted.spec, `vehicle.systems.${index}`);
+      const { physics } = systemModule(fitted.kind);
+      if (!isSystemKind(fitted.kind) || !applies(physics)) return null;
+      return { id: fitted.id, kind: fitted.kind, spec, physics, shares: physics.stores(spec) };
+    })
+    .filter((fitted) => fitted !== null)
+    .map((fitted, place) => ({ fitted, place }))
+    .sort((a, b) => settlementRank(a.fitted.kind) - settlementRank(b.fitted.kind) || a.place - b.place)
+    .map(({ fitted }) => fitted);
+}
+
+export interface Started {
+  readonly running: readonly Running[];
+  readonly keeping: Keeping | null;
+}
+
+/** Sets a fitted system to work for one forecast. */
+export function startSystem(
+  fitted: FittedPhysics,
+  context: Omit<PhysicsContext, "setting">,
+  setting: Setting | undefined,
+): Started {
+  const own: PhysicsContext = { ...context, setting: setting ?? {} };
+  return {
+    running: fitted.physics.start?.(fitted.spec, own) ?? [],
+    keeping: fitted.physics.keep?.(fitted.spec, own) ?? null,
+  };
+}

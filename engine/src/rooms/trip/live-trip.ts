@@ -1,0 +1,293 @@
+import { keyedNormal, purposeKey } from "../../base/random.ts";
+import type { WeatherNote } from "../../climate/trip-weather.ts";
+import { liveWeather } from "../../climate/weather.ts";
+import { cabinCapacityWh, cabinHeatWh, startCabin } from "../../stores/cabin.ts";
+import {
+  beginStep,
+  bookLoss,
+  boundStep,
+  createEnsemble,
+  type Ensemble,
+  indexOf,
+  type StoreAtStart,
+  setLevel,
+} from "../../stores/ensemble.ts";
+import { type CompiledRunning, compileRunning, settleRunning } from "../../stores/settle.ts";
+import { STORES, type StoreId } from "../../stores/stores.ts";
+import type { Keeping } from "../../systems/contract.ts";
+import type { VehicleDescription } from "../../vehicle/description.ts";
+import type { Stop, Trip } from "../situation.ts";
+import { type FittedPhysics, startSystem } from "./fit-systems.ts";
+import { SharedStep, SystemView } from "./step-view.ts";
+import type { Timeline } from "./timeline.ts";
+
+/** A level set from a reading in the middle of the trip. */
+export interface Restart {
+  readonly step: number;
+  readonly store: StoreId;
+  readonly level: number;
+  readonly sd: number;
+}
+
+export interface LiveOptions {
+  readonly runs: number;
+  readonly people: number;
+  readonly seed: number;
+  readonly spread: boolean;
+  readonly restarts: readonly Restart[];
+}
+
+/** Called at every boundary of steps, before the acts that are done there and after them. */
+export interface Recorder {
+  before(step: number, live: LiveState): void;
+  after(step: number, live: LiveState): void;
+}
+
+export interface LiveState {
+  readonly ensemble: Ensemble;
+  readonly outsideC: Float64Array;
+  readonly cabinC: Float64Array;
+}
+
+/** Systems at work with what they drew and gave over the trip. */
+export interface SystemTotals {
+  readonly id: string;
+  readonly kind: string;
+  /** sums over lives by index of the store, in its unit */
+  readonly drawn: Float64Array;
+  readonly given: Float64Array;
+}
+
+export interface Lived {
+  readonly ensemble: Ensemble;
+  readonly totals: readonly SystemTotals[];
+  readonly weather: readonly WeatherNote[];
+}
+
+/** sd of the logarithm of the cabin's loss between lives: wind, doors, how the maker's figure is met (practice) */
+const LOSS_SD = 0.1;
+const START_CABIN_C = 15;
+/** after a reading that the forecast did not expect, the systems at that store are this much less certain */
+const WIDENED = 2;
+
+interface AtWork {
+  readonly fitted: FittedPhysics | null;
+  readonly view: SystemView;
+  readonly running: readonly CompiledRunning[];
+  readonly keeping: Keeping | null;
+  readonly lost: Float64Array;
+}
+
+/** Levels and capacities at departure, by what holds each store and how full the hire says it is. */
+export function storesAtStart(
+  vehicle: VehicleDescription,
+  systems: readonly FittedPhysics[],
+  trip: Trip,
+): ReadonlyMap<StoreId, StoreAtStart> {
+  const held = new Map<StoreId, StoreAtStart>();
+  for (const { store, capacity, initial } of systems.flatMap(({ shares }) => shares)) {
+    const before = held.get(store) ?? { capacity: 0, level: 0 };
+    held.set(store, { capacity: before.capacity + capacity, level: before.level + capacity * initial });
+  }
+  for (const [store, share] of Object.entries(trip.departWith)) {
+    const id = store as StoreId;
+    const before = held.get(id);
+    if (before !== undefined && share !== undefined)
+      held.set(id, { ...before, level: before.capacity * share });
+  }
+  held.set("cabinHeat", {
+    capacity: cabinCapacityWh(vehicle.body),
+    level: cabinHeatWh(vehicle.body, START_CABIN_C),
+  });
+  return held;
+}
+
+/** Lives the trip `runs` times in one sweep over its steps. */
+export function liveTrip(
+  vehicle: VehicleDescription,
+  systems: readonly FittedPhysics[],
+  trip: Trip,
+  timeline: Timeline,
+  options: LiveOptions,
+  recorder: Recorder,
+): Lived {
+  const { runs, seed, spread } = options;
+  const ensemble = createEnsemble(runs, storesAtStart(vehicle, systems, trip));
+  const weather = liveWeather(timeline.days, { runs, seed, spread });
+  const lossKey = purposeKey("body.loss");
+  const factor = new Float64Array(runs).map((_, i) =>
+    spread ? Math.exp(LOSS_SD * keyedNormal(seed, i, 0, lossKey)) : 1,
+  );
+  const cabin = startCabin(vehicle.body, runs, timeline.dtH, factor);
+  const shared = new SharedStep(ensemble, timeline.dtH, cabin, seed, spread);
+  const work = setToWork(vehicle, systems, trip, shared, options, cabin);
+  const cabinHeat = ensemble.level[indexOf("cabinHeat")]!;
+  cabin.temperature(cabinHeat, shared.cabinC);
+  weather.fill(timeline.day[0]!, timeline.clockH[0]!, timeline.dtH, shared.outsideC, shared.irradianceWm2);
+  for (let step = 0; step <= timeline.steps; step++) {
+    recorder.before(step, shared);
+    doActs(trip, timeline, step, ensemble);
+    restartLevels(options, step, ensemble);
+    recorder.after(step, shared);
+    if (step === timeline.steps) break;
+    fillStep(shared, timeline, step);
+    weather.fill(
+      timeline.day[step]!,
+      timeline.clockH[step]!,
+      timeline.dtH,
+      shared.outsideC,
+      shared.irradianceWm2,
+    );
+    runStep(work, ensemble);
+    cabin.temperature(cabinHeat, shared.cabinC);
+  }
+  return { ensemble, totals: work.map(total), weather: weather.notes };
+}
+
+function setToWork(
+  vehicle: VehicleDescription,
+  systems: readonly FittedPhysics[],
+  trip: Trip,
+  shared: SharedStep,
+  { restarts, people }: LiveOptions,
+  cabin: ReturnType<typeof startCabin>,
+): readonly AtWork[] {
+  const { ensemble } = shared;
+  const context = {
+    n: ensemble.n,
+    dtH: shared.dtH,
+    people,
+    vehicle: {
+      floorAreaM2: vehicle.body.floorAreaM2,
+      consumptionLPer100Km: vehicle.consumption.litresPer100Km,
+    },
+  };
+  const widened = new Set(restarts.map(({ store }) => store));
+  const body: AtWork = {
+    fitted: null,
+    view: new SystemView(shared, "body", 1),
+    running: [compileRunning(cabin.running, ensemble)],
+    keeping: cabin.keeping,
+    lost: new Float64Array(ensemble.level.length),
+  };
+  return [
+    body,
+    ...systems.map((fitted): AtWork => {
+      const { running, keeping } = startSystem(fitted, context, trip.settings[fitted.id]);
+      const touches = running.some(({ modes }) =>
+        modes.some(({ needStores, giveStores }) =>
+          [...needStores, ...giveStores].some((store) => widened.has(store)),
+        ),
+      );
+      return {
+        fitted,
+        view: new SystemView(shared, fitted.id, touches ? WIDENED : 1),
+        running: running.map((one) => compileRunning(one, ensemble)),
+        keeping,
+        lost: new Float64Array(ensemble.level.length),
+      };
+    }),
+  ];
+}
+
+function fillStep(shared: SharedStep, timeline: Timeline, step: number): void {
+  shared.hour = step * timeline.dtH;
+  shared.clockH = timeline.clockH[step]! + timeline.dtH / 2;
+  shared.day = timeline.day[step]!;
+  shared.driving = timeline.driving[step] === 1;
+  shared.distanceKm = timeline.distanceKm[step]!;
+  shared.people = timeline.people[step]!;
+  shared.postAmperes = timeline.postAmperes[step]!;
+}
+
+/** One step of the whole ensemble: everybody prepares on the state at its start, then all settle in their order. */
+function runStep(work: readonly AtWork[], ensemble: Ensemble): void {
+  beginStep(ensemble);
+  const { scratchA, scratchB, n } = ensemble;
+  for (const { running, view, keeping } of work) {
+    for (const { running: one } of running) one.prepare(view);
+    if (keeping?.limit === undefined) continue;
+    keeping.limit(view, scratchA, scratchB);
+    boundStep(ensemble, indexOf(keeping.store), scratchA, scratchB);
+  }
+  for (const { running } of work) for (const one of running) settleRunning(one, ensemble);
+  for (const { keeping, view, lost } of work) {
+    if (keeping?.lose === undefined) continue;
+    const s = indexOf(keeping.store);
+    const level = ensemble.level[s]!;
+    const start = ensemble.atStart[s]!;
+    for (let i = 0; i < n; i++) scratchA[i] = level[i]! - start[i]!;
+    keeping.lose(view, scratchA, scratchB);
+    lost[s] = lost[s]! + bookLoss(ensemble, s, scratchB);
+  }
+}
+
+type Act = Stop["acts"][number];
+const ACTS: Readonly<
+  Record<Exclude<Act, "plugIn">, { readonly store: StoreId; readonly onLeaving: boolean }>
+> = {
+  fillWater: { store: "freshWater", onLeaving: false },
+  emptyWaste: { store: "wasteWater", onLeaving: true },
+  emptyCassette: { store: "cassette", onLeaving: true },
+  exchangeLpg: { store: "lpg", onLeaving: false },
+  fillFuel: { store: "fuel", onLeaving: false },
+  fillDef: { store: "def", onLeaving: false },
+};
+
+/** Whether the pitch offers what an act needs; fuel and DEF are had on the way. */
+export function isOffered(stop: Stop, act: Act): boolean {
+  const { pitch } = stop;
+  switch (act) {
+    case "plugIn":
+      return pitch.postAmperes > 0;
+    case "fillWater":
+      return pitch.freshWater;
+    case "emptyWaste":
+      return pitch.wasteDrain;
+    case "emptyCassette":
+      return pitch.cassettePoint;
+    case "exchangeLpg":
+      return pitch.lpgExchange;
+    default:
+      return true;
+  }
+}
+
+/** Fills and empties on arriving and each morning of a longer stay; waste and cassette once more before leaving. */
+function doActs(trip: Trip, timeline: Timeline, step: number, ensemble: Ensemble): void {
+  const at = timeline.actsAt.get(step);
+  if (at === undefined) return;
+  const stop = trip.stops[at.stop]!;
+  for (const act of stop.acts) {
+    if (act === "plugIn" || !isOffered(stop, act)) continue;
+    const { store, onLeaving } = ACTS[act];
+    const s = indexOf(store);
+    if (!ensemble.present[s] || (at.why === "leave" && !onLeaving)) continue;
+    const full = STORES[store].trouble === "empty";
+    for (let i = 0; i < ensemble.n; i++) setLevel(ensemble, s, i, full ? ensemble.capacity[s]![i]! : 0);
+  }
+}
+
+function restartLevels({ restarts, seed, spread }: LiveOptions, step: number, ensemble: Ensemble): void {
+  for (const restart of restarts) {
+    if (restart.step !== step) continue;
+    const key = purposeKey(`reading.${restart.store}`);
+    const s = indexOf(restart.store);
+    for (let i = 0; i < ensemble.n; i++) {
+      const error = spread ? restart.sd * keyedNormal(seed, i, step, key) : 0;
+      setLevel(ensemble, s, i, restart.level + error);
+    }
+  }
+}
+
+function total({ fitted, running, lost }: AtWork): SystemTotals {
+  const sum = (pick: (one: CompiledRunning) => Float64Array) =>
+    lost.map((_, s) => running.reduce((all, one) => all + pick(one)[s]!, 0));
+  const drawn = sum(({ drawSum }) => drawSum).map((value, s) => value + lost[s]!);
+  return {
+    id: fitted?.id ?? "body",
+    kind: fitted?.kind ?? "body",
+    drawn,
+    given: sum(({ giveSum }) => giveSum),
+  };
+}

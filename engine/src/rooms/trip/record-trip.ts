@@ -1,0 +1,140 @@
+import { indexOf } from "../../stores/ensemble.ts";
+import { STORES, type StoreId } from "../../stores/stores.ts";
+import type { LiveState, Recorder } from "./live-trip.ts";
+import type { SpreadOf } from "./spread-of.ts";
+import type { Timeline } from "./timeline.ts";
+import type { StoreBand } from "./types.ts";
+
+const SHARES = [0.1, 0.5, 0.9] as const;
+/** within this share of the capacity of empty or full a store is in trouble */
+export const TROUBLE_SHARE = 0.005;
+/** night, by the clock: coldest between these hours counts as the night of the stop */
+const NIGHT_FROM_H = 21;
+const NIGHT_TO_H = 9;
+
+interface Points {
+  readonly p10: number[];
+  readonly p50: number[];
+  readonly p90: number[];
+}
+const points = (): Points => ({ p10: [], p50: [], p90: [] });
+
+export interface LevelAt {
+  readonly p10: number;
+  readonly p50: number;
+  readonly p90: number;
+}
+
+/** What one store did, over the lives. */
+export class StoreRecord {
+  readonly band: Points = points();
+  /** hour of the first trouble; infinite where it never came */
+  readonly troubleH: Float64Array;
+  readonly arrive: LevelAt[] = [];
+  readonly leave: (LevelAt | null)[] = [];
+
+  constructor(
+    readonly store: StoreId,
+    n: number,
+  ) {
+    this.troubleH = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
+  }
+}
+
+/** Watches a trip being lived: bands each hour, levels at stops, first trouble, cold nights, levels at the steps of readings. */
+export class TripRecorder implements Recorder {
+  readonly hours: number[] = [];
+  readonly outside: Points = points();
+  readonly cabin: Points = points();
+  readonly stores: readonly StoreRecord[];
+  readonly coldest: readonly Float64Array[];
+  readonly cabinLeast: Float64Array;
+  /** levels of all lives at the steps asked for, by `store@step` */
+  readonly kept = new Map<string, Float64Array>();
+  private readonly perHour: number;
+
+  constructor(
+    tracked: readonly StoreId[],
+    private readonly timeline: Timeline,
+    readonly spread: SpreadOf,
+    private readonly keep: readonly { readonly store: StoreId; readonly step: number }[] = [],
+  ) {
+    const { n } = spread;
+    this.stores = tracked.map((store) => new StoreRecord(store, n));
+    this.coldest = timeline.stops.map(() => new Float64Array(n).fill(Number.POSITIVE_INFINITY));
+    this.cabinLeast = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
+    this.perHour = Math.round(1 / timeline.dtH);
+  }
+
+  before(step: number, live: LiveState): void {
+    if (step % this.perHour === 0 || step === this.timeline.steps) this.mark(step, live);
+    for (const record of this.stores) this.watch(record, step, live);
+    this.watchCold(step, live);
+    this.timeline.stops.forEach(({ arrive }, stop) => {
+      if (arrive === step)
+        for (const record of this.stores) record.arrive[stop] = this.levelAt(record.store, live);
+    });
+    for (const { store, step: at } of this.keep) {
+      if (at === step) this.kept.set(`${store}@${step}`, live.ensemble.level[indexOf(store)]!.slice());
+    }
+    if (step === this.timeline.steps) {
+      for (const record of this.stores) record.arrive.push(this.levelAt(record.store, live));
+    }
+  }
+
+  after(step: number, live: LiveState): void {
+    this.timeline.stops.forEach(({ leave }, stop) => {
+      if (leave === step)
+        for (const record of this.stores) record.leave[stop] = this.levelAt(record.store, live);
+    });
+  }
+
+  private mark(step: number, live: LiveState): void {
+    this.hours.push(step * this.timeline.dtH);
+    this.push(this.outside, live.outsideC);
+    this.push(this.cabin, live.cabinC);
+    for (const { store, band } of this.stores) this.push(band, live.ensemble.level[indexOf(store)]!);
+  }
+
+  private push(band: Points, values: Float64Array): void {
+    const [p10, p50, p90] = this.spread.quantiles(values, SHARES);
+    band.p10.push(p10!);
+    band.p50.push(p50!);
+    band.p90.push(p90!);
+  }
+
+  private levelAt(store: StoreId, live: LiveState): LevelAt {
+    const [p10, p50, p90] = this.spread.quantiles(live.ensemble.level[indexOf(store)]!, SHARES);
+    return { p10: p10!, p50: p50!, p90: p90! };
+  }
+
+  private watch({ store, troubleH }: StoreRecord, step: number, { ensemble }: LiveState): void {
+    const level = ensemble.level[indexOf(store)]!;
+    const capacity = ensemble.capacity[indexOf(store)]![0]!;
+    const hour = step * this.timeline.dtH;
+    const sign = STORES[store].trouble === "full" ? -1 : 1;
+    const edge =
+      STORES[store].trouble === "full" ? -(1 - TROUBLE_SHARE) * capacity : TROUBLE_SHARE * capacity;
+    for (let i = 0; i < level.length; i++) {
+      if (sign * level[i]! <= edge && hour < troubleH[i]!) troubleH[i] = hour;
+    }
+  }
+
+  private watchCold(step: number, { outsideC, cabinC }: LiveState): void {
+    for (let i = 0; i < cabinC.length; i++)
+      if (cabinC[i]! < this.cabinLeast[i]!) this.cabinLeast[i] = cabinC[i]!;
+    if (step === 0) return;
+    const clock = this.timeline.clockH[step - 1]!;
+    if (clock < NIGHT_FROM_H && clock >= NIGHT_TO_H) return;
+    const stop = this.timeline.stops.findIndex(({ arrive, leave }) => step > arrive && step <= leave);
+    if (stop < 0) return;
+    const least = this.coldest[stop]!;
+    for (let i = 0; i < least.length; i++) if (outsideC[i]! < least[i]!) least[i] = outsideC[i]!;
+  }
+}
+
+/** The points as plain rounded numbers: thousandths carry no meaning and cost bytes. */
+export function roundBand({ p10, p50, p90 }: StoreBand): StoreBand {
+  const round = (values: readonly number[]) => values.map((value) => Math.round(value * 1000) / 1000);
+  return { p10: round(p10), p50: round(p50), p90: round(p90) };
+}

@@ -1,0 +1,32 @@
+import type { SystemKind } from "../../systems/registry.ts";
+
+/**
+ * The one fixed order in which systems settle within a step. First what fills the supplies of the step
+ * (running engine, post), then what charges, then the consumers by who comes first when there is too little:
+ * the charger before the rest, so that a weak post still keeps 12 V alive; cold food before warmth; warmth
+ * before hot water; hot water before cooking. Read from the end it is the order of shedding at a weak post.
+ * A kind that is not listed settles last, in the order of the vehicle's description.
+ */
+export const SETTLEMENT_ORDER: readonly SystemKind[] = [
+  "fuel",
+  "def",
+  "hookUp",
+  "solar",
+  "charging",
+  "leisureBattery",
+  "lights",
+  "freshWater",
+  "cassetteToilet",
+  "fridge",
+  "heating",
+  "hotWater",
+  "cooking",
+  "lpg",
+  "wasteWater",
+];
+
+/** Place of a kind in the settlement; unlisted kinds come last. */
+export function settlementRank(kind: SystemKind): number {
+  const rank = SETTLEMENT_ORDER.indexOf(kind);
+  return rank < 0 ? SETTLEMENT_ORDER.length : rank;
+}

@@ -1,0 +1,127 @@
+import { keyedNormal, purposeKey } from "../../base/random.ts";
+import type { Cabin } from "../../stores/cabin.ts";
+import { type Ensemble, indexOf } from "../../stores/ensemble.ts";
+import type { StoreId } from "../../stores/stores.ts";
+import type { StepView } from "../../systems/contract.ts";
+
+/** What all systems see of one step; filled anew for each. */
+export class SharedStep {
+  hour = 0;
+  clockH = 0;
+  day = 0;
+  driving = false;
+  distanceKm = 0;
+  people = 0;
+  postAmperes = 0;
+  readonly outsideC: Float64Array;
+  readonly irradianceWm2: Float64Array;
+  readonly cabinC: Float64Array;
+
+  constructor(
+    readonly ensemble: Ensemble,
+    readonly dtH: number,
+    readonly cabin: Cabin,
+    readonly seed: number,
+    readonly spread: boolean,
+  ) {
+    const { n } = ensemble;
+    this.outsideC = new Float64Array(n);
+    this.irradianceWm2 = new Float64Array(n);
+    this.cabinC = new Float64Array(n);
+  }
+}
+
+/** The step as one system sees it: its draws are keyed by its own id, so that no other system shifts them. */
+export class SystemView implements StepView {
+  private readonly byDay = new Map<
+    string,
+    { readonly normal: Float64Array; readonly key: number; day: number }
+  >();
+  private readonly byTrip = new Map<string, Float64Array>();
+
+  constructor(
+    private readonly step: SharedStep,
+    private readonly system: string,
+    /** spread of this system's draws: 1, or wider after a reading that the forecast did not expect */
+    private readonly width: number,
+  ) {}
+
+  get n(): number {
+    return this.step.ensemble.n;
+  }
+  get dtH(): number {
+    return this.step.dtH;
+  }
+  get hour(): number {
+    return this.step.hour;
+  }
+  /** at the middle of the step */
+  get clockH(): number {
+    return this.step.clockH;
+  }
+  get day(): number {
+    return this.step.day;
+  }
+  get driving(): boolean {
+    return this.step.driving;
+  }
+  get distanceKm(): number {
+    return this.step.distanceKm;
+  }
+  get people(): number {
+    return this.step.people;
+  }
+  get postAmperes(): number {
+    return this.step.postAmperes;
+  }
+  get outsideC(): Float64Array {
+    return this.step.outsideC;
+  }
+  get irradianceWm2(): Float64Array {
+    return this.step.irradianceWm2;
+  }
+  get cabinC(): Float64Array {
+    return this.step.cabinC;
+  }
+
+  level(store: StoreId): Float64Array {
+    return this.step.ensemble.level[indexOf(store)]!;
+  }
+  capacity(store: StoreId): Float64Array {
+    return this.step.ensemble.capacity[indexOf(store)]!;
+  }
+  drawn(store: StoreId): Float64Array {
+    return this.step.ensemble.drawn[indexOf(store)]!;
+  }
+  heatToReach(setC: Float64Array, out: Float64Array): void {
+    this.step.cabin.heatToReach(setC, this.step.outsideC, this.step.cabinC, out);
+  }
+
+  dayNormal(purpose: string): Float64Array {
+    let entry = this.byDay.get(purpose);
+    if (entry === undefined) {
+      entry = { normal: new Float64Array(this.n), key: purposeKey(`${this.system}.${purpose}.day`), day: -1 };
+      this.byDay.set(purpose, entry);
+    }
+    if (entry.day !== this.day) {
+      entry.day = this.day;
+      this.fill(entry.normal, this.day, entry.key);
+    }
+    return entry.normal;
+  }
+
+  tripNormal(purpose: string): Float64Array {
+    let normal = this.byTrip.get(purpose);
+    if (normal === undefined) {
+      normal = new Float64Array(this.n);
+      this.fill(normal, 0, purposeKey(`${this.system}.${purpose}.trip`));
+      this.byTrip.set(purpose, normal);
+    }
+    return normal;
+  }
+
+  private fill(normal: Float64Array, day: number, key: number): void {
+    if (!this.step.spread) return;
+    for (let i = 0; i < normal.length; i++) normal[i] = this.width * keyedNormal(this.step.seed, i, day, key);
+  }
+}

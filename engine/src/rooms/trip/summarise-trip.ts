@@ -1,0 +1,227 @@
+import { type Figure, figure } from "../../base/figure.ts";
+import { indexOf, residual } from "../../stores/ensemble.ts";
+import { STORES, type StoreId } from "../../stores/stores.ts";
+import { type Lived, storesAtStart } from "./live-trip.ts";
+import type { TripPlan } from "./plan-trip.ts";
+import { roundBand, type StoreRecord, type TripRecorder } from "./record-trip.ts";
+import { shownPct } from "./spread-of.ts";
+import type {
+  ClimateNote,
+  Draw,
+  ReadingUse,
+  StopForecast,
+  StopLevel,
+  StoreAudit,
+  StoreForecast,
+  TripForecast,
+  Trouble,
+} from "./types.ts";
+
+const NOMINAL_V = 12;
+
+/** Turns what was recorded into the answer that is shown. */
+export function summariseTrip(
+  plan: TripPlan,
+  lived: Lived,
+  recorder: TripRecorder,
+  readings: readonly ReadingUse[],
+): TripForecast {
+  const { input, timeline } = plan;
+  const lasts = recorder.spread.chance((i) =>
+    recorder.stores.every(({ troubleH }) => troubleH[i] === Number.POSITIVE_INFINITY),
+  );
+  return {
+    runs: input.runs,
+    seed: input.seed,
+    stepMinutes: input.stepMinutes,
+    timeZone: input.trip.timeZone,
+    axis: { hours: recorder.hours, at: recorder.hours.map(timeline.localAt) },
+    stores: recorder.stores.map((record) => summariseStore(plan, lived, recorder, record)),
+    stops: input.trip.stops.map((_, stop) => summariseStop(plan, recorder, stop)),
+    outsideC: roundBand(recorder.outside),
+    cabinC: roundBand(recorder.cabin),
+    lastsChance: lasts,
+    lastsShownPct: shownPct(lasts),
+    notes: summariseNotes(plan, lived),
+    readings,
+  };
+}
+
+function summariseStore(
+  plan: TripPlan,
+  lived: Lived,
+  recorder: TripRecorder,
+  record: StoreRecord,
+): StoreForecast {
+  const { store } = record;
+  const { unit, trouble } = STORES[store];
+  const start = storesAtStart(plan.input.vehicle, plan.systems, plan.input.trip).get(store)!;
+  const holders = plan.systems.filter(({ shares }) => shares.some((share) => share.store === store));
+  const inputs = { systems: holders.map(({ id }) => id).join(", ") };
+  const capacity = figure(
+    start.capacity,
+    unit,
+    "-",
+    { ...inputs, ...batteryInputs(holders[0]?.spec) },
+    "declared",
+  );
+  const { draws, perDay } = summariseDraws(plan, lived, store);
+  const battery = store === "battery12";
+  return {
+    store,
+    unit,
+    capacity,
+    ...(battery ? { capacityAh: inAmpereHours(capacity) } : {}),
+    atDeparture: figure(
+      start.level,
+      unit,
+      "-",
+      { shareFull: start.capacity > 0 ? start.level / start.capacity : 0 },
+      "declared",
+    ),
+    troubleAt: trouble === "full" ? "full" : "empty",
+    band: roundBand(record.band),
+    trouble: summariseTrouble(plan, recorder, record),
+    stops: summariseLevels(plan, recorder, record),
+    draws,
+    usePerDay: perDay,
+    ...(battery ? { usePerDayAh: inAmpereHours(perDay) } : {}),
+    ...(plan.input.audit ? { audit: auditStore(lived, store) } : {}),
+  };
+}
+
+function batteryInputs(
+  spec: Readonly<Record<string, string | number | boolean>> | undefined,
+): Figure["inputs"] {
+  if (spec?.ratedAh === undefined || spec.usableShare === undefined) return {};
+  return { ratedAh: spec.ratedAh, usableShare: spec.usableShare };
+}
+
+function inAmpereHours({ value, inputs, basis }: Figure): Figure {
+  return figure(value / NOMINAL_V, "Ah", "-", { ...inputs, nominalV: NOMINAL_V }, basis);
+}
+
+function summariseTrouble(
+  { timeline }: TripPlan,
+  { spread }: TripRecorder,
+  { troubleH }: StoreRecord,
+): Trouble {
+  const at = (hour: number) => (Number.isFinite(hour) ? timeline.localAt(hour) : null);
+  const [p10, p50, p90] = spread.quantiles(troubleH, [0.1, 0.5, 0.9]);
+  return {
+    chance: spread.chance((i) => troubleH[i]! < Number.POSITIVE_INFINITY),
+    p10At: at(p10!),
+    p50At: at(p50!),
+    p90At: at(p90!),
+  };
+}
+
+function summariseLevels({ timeline }: TripPlan, { spread }: TripRecorder, record: StoreRecord): StopLevel[] {
+  return record.arrive.map((level, index): StopLevel => {
+    const home = index === timeline.stops.length;
+    const hour = (home ? timeline.steps : timeline.stops[index]!.arrive) * timeline.dtH;
+    const reachChance = spread.chance((i) => record.troubleH[i]! > hour);
+    return {
+      stop: home ? "home" : index,
+      arriveP10: level.p10,
+      arriveP50: level.p50,
+      arriveP90: level.p90,
+      leaveP50: home ? null : (record.leave[index]?.p50 ?? null),
+      reachChance,
+      reachShownPct: shownPct(reachChance),
+    };
+  });
+}
+
+function summariseDraws(
+  { input, timeline }: TripPlan,
+  { totals }: Lived,
+  store: StoreId,
+): { draws: Draw[]; perDay: Figure } {
+  const { unit, trouble } = STORES[store];
+  const amounts = totals.map(({ id, kind, drawn, given }) => ({
+    id,
+    kind,
+    amount: (trouble === "full" ? given : drawn)[indexOf(store)]! / input.runs,
+  }));
+  const all = amounts.reduce((sum, { amount }) => sum + amount, 0);
+  const days = (timeline.steps * timeline.dtH) / 24;
+  const draws = amounts
+    .filter(({ amount }) => amount > 1e-9)
+    .sort((a, b) => b.amount - a.amount)
+    .map(({ id, kind, amount }): Draw => {
+      const shown = figure(amount, unit, "trip.meanUse", { runs: input.runs, days }, "computed");
+      return { system: id, kind, amount: shown, share: all > 0 ? amount / all : 0 };
+    });
+  return { draws, perDay: figure(all / days, unit, "trip.meanUse", { total: all, days }, "computed") };
+}
+
+function auditStore({ ensemble }: Lived, store: StoreId): StoreAudit {
+  const s = indexOf(store);
+  const mean = (values: Float64Array) => values.reduce((sum, value) => sum + value, 0) / ensemble.n;
+  return {
+    in: mean(ensemble.into[s]!),
+    out: mean(ensemble.outOf[s]!),
+    change: mean(ensemble.level[s]!) - mean(ensemble.first[s]!),
+    residual: residual(ensemble, s),
+  };
+}
+
+function summariseStop({ input, timeline }: TripPlan, recorder: TripRecorder, stop: number): StopForecast {
+  const { spread, stores } = recorder;
+  const { place, arrive, leave, acts, pitch } = input.trip.stops[stop]!;
+  const hour = timeline.stops[stop]!.arrive * timeline.dtH;
+  const reachChance = spread.chance((i) => stores.every(({ troubleH }) => troubleH[i]! > hour));
+  const risks = stores
+    .map(({ store, troubleH }) => ({ store, risk: spread.chance((i) => troubleH[i]! <= hour) }))
+    .sort((a, b) => b.risk - a.risk);
+  const [p10, p50] = spread.quantiles(recorder.coldest[stop]!, [0.1, 0.5]);
+  const nights = nightsBetween(arrive, leave, timeline.stops[stop]!, timeline.day);
+  return {
+    stop,
+    name: place.name,
+    arrive,
+    leave,
+    nights,
+    onHookUp: acts.includes("plugIn") && pitch.postAmperes > 0,
+    coldestNightC: nights > 0 && Number.isFinite(p50!) ? { p10: p10!, p50: p50! } : null,
+    reachChance,
+    reachShownPct: shownPct(reachChance),
+    weakest: risks[0] !== undefined && risks[0].risk > 0 ? risks[0].store : null,
+  };
+}
+
+function nightsBetween(
+  _arrive: string,
+  _leave: string,
+  steps: { readonly arrive: number; readonly leave: number },
+  day: Int16Array,
+): number {
+  const last = day.length - 1;
+  return day[Math.min(steps.leave, last)]! - day[Math.min(steps.arrive, last)]!;
+}
+
+/** One note for each stop that gives a day its weather. */
+function summariseNotes({ timeline }: TripPlan, { weather }: Lived): ClimateNote[] {
+  const seen = new Set<number>();
+  return weather.flatMap((note): ClimateNote[] => {
+    const stop = timeline.dayStop[note.day]!;
+    if (seen.has(stop)) return [];
+    seen.add(stop);
+    return [
+      {
+        stop: stop < 0 ? "home" : stop,
+        nearestStation: note.nearestStation,
+        distance: figure(
+          Math.round(note.distanceKm),
+          "km",
+          "-",
+          { station: note.nearestStation },
+          "computed",
+        ),
+        fromMemoryShare: note.fromMemoryShare,
+        weak: note.weak,
+      },
+    ];
+  });
+}

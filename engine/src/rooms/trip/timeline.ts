@@ -1,0 +1,249 @@
+import { BadInput } from "../../base/bad-input.ts";
+import { hoursBetween, type IsoLocal, Temporal } from "../../base/time.ts";
+import type { DayPlace } from "../../climate/trip-weather.ts";
+import type { Place, Trip } from "../situation.ts";
+
+const MOST_DAYS = 120;
+/** hours in which part of the party is out of the vehicle, and the part that stays: common practice, no source */
+const OUT_FROM_H = 10;
+const OUT_TO_H = 16;
+const STAYS_IN = 0.4;
+/** acts of a longer stay are repeated at this hour of each morning */
+const MORNING_H = 10;
+/** the night's place gives a day its weather */
+const NIGHT_H = 4;
+
+export interface StopSteps {
+  readonly arrive: number;
+  readonly leave: number;
+}
+
+/** A trip cut into steps. Arrays are indexed by step. */
+export interface Timeline {
+  readonly dtH: number;
+  readonly steps: number;
+  /** clock at the beginning of the step, 0 to 24 */
+  readonly clockH: Float64Array;
+  readonly day: Int16Array;
+  readonly driving: Uint8Array;
+  readonly distanceKm: Float64Array;
+  readonly people: Float64Array;
+  readonly postAmperes: Float64Array;
+  readonly stops: readonly StopSteps[];
+  /** steps at whose beginning the acts of a stop are done: index of the stop, by step */
+  readonly actsAt: ReadonlyMap<
+    number,
+    { readonly stop: number; readonly why: "arrive" | "morning" | "leave" }
+  >;
+  readonly days: readonly DayPlace[];
+  /** index of the stop whose place gives the day its weather; −1 for the depot */
+  readonly dayStop: readonly number[];
+  localAt(hour: number): IsoLocal;
+  /** the step boundary nearest to a civil time */
+  stepAt(local: IsoLocal): number;
+}
+
+/** Cuts the trip into steps of `dtH` hours. Throws BadInput for reversed or overlapping times. */
+export function cutTimeline(trip: Trip, people: number, dtH: number): Timeline {
+  checkTimes(trip);
+  const clock = startClock(trip);
+  const steps = Math.max(1, Math.round(clock.hours / dtH));
+  const stepAt = (local: IsoLocal) =>
+    Math.min(steps, Math.max(0, Math.round(hoursBetween(trip.depart, local, trip.timeZone) / dtH)));
+  const stops = trip.stops.map(({ arrive, leave }) => ({ arrive: stepAt(arrive), leave: stepAt(leave) }));
+  const clockH = new Float64Array(steps);
+  const day = new Int16Array(steps);
+  for (let k = 0; k < steps; k++) {
+    const minutes = clock.civilMinutes(k * dtH);
+    day[k] = Math.floor(minutes / 1440);
+    clockH[k] = (minutes - 1440 * day[k]!) / 60;
+  }
+  const drives = markDrives(trip, stops, steps, dtH);
+  const { days, dayStop } = placeDays(trip, stops, clock, clockH, day);
+  return {
+    dtH,
+    steps,
+    clockH,
+    day,
+    ...drives,
+    people: clockH.map((h, k) => {
+      const middle = h + dtH / 2;
+      return drives.driving[k] === 0 && middle > OUT_FROM_H && middle < OUT_TO_H ? people * STAYS_IN : people;
+    }),
+    postAmperes: markPosts(trip, stops, steps),
+    stops,
+    actsAt: markActs(stops, clockH, dtH),
+    days,
+    dayStop,
+    localAt: clock.localAt,
+    stepAt,
+  };
+}
+
+function checkTimes(trip: Trip): void {
+  const problems: { path: string; expected: string }[] = [];
+  let before = trip.depart;
+  let what = "the departure";
+  trip.stops.forEach((stop, index) => {
+    if (stop.arrive < before) {
+      problems.push({
+        path: `trip.stops.${index}.arrive`,
+        expected: `expected a time not before ${what} (${before})`,
+      });
+    }
+    if (stop.leave < stop.arrive) {
+      problems.push({
+        path: `trip.stops.${index}.leave`,
+        expected: `expected a time not before arriving (${stop.arrive})`,
+      });
+    }
+    before = stop.leave;
+    what = `leaving stop ${index + 1}`;
+  });
+  if (trip.return < before || trip.return <= trip.depart) {
+    problems.push({ path: "trip.return", expected: `expected a time after ${what} (${before})` });
+  }
+  if (problems.length > 0) throw new BadInput(problems);
+}
+
+interface Clock {
+  readonly hours: number;
+  readonly dates: readonly string[];
+  civilMinutes(hour: number): number;
+  localAt(hour: number): IsoLocal;
+  offsetAt(hour: number): number;
+}
+
+/** Civil clock of the trip: minutes since midnight of the day of departure, with the change of the clock where one falls into the trip. */
+function startClock(trip: Trip): Clock {
+  const start = zoned(trip, trip.depart, "trip.depart");
+  const end = zoned(trip, trip.return, "trip.return");
+  const hours = (end.epochMilliseconds - start.epochMilliseconds) / 3_600_000;
+  if (!(hours > 0) || hours > MOST_DAYS * 24) {
+    throw new BadInput([
+      { path: "trip.return", expected: `expected at most ${MOST_DAYS} days after the departure` },
+    ]);
+  }
+  const next = start.getTimeZoneTransition("next");
+  const changeAt =
+    next === null ? Number.POSITIVE_INFINITY : (next.epochMilliseconds - start.epochMilliseconds) / 3_600_000;
+  const firstOffset = start.offsetNanoseconds / 3.6e12;
+  const laterOffset = next === null ? firstOffset : next.offsetNanoseconds / 3.6e12;
+  const startMinutes = start.hour * 60 + start.minute;
+  const offsetAt = (hour: number) => (hour >= changeAt ? laterOffset : firstOffset);
+  const civilMinutes = (hour: number) => startMinutes + hour * 60 + (offsetAt(hour) - firstOffset) * 60;
+  const first = start.toPlainDate();
+  const dates = Array.from({ length: Math.floor(civilMinutes(hours) / 1440) + 2 }, (_, days) =>
+    first.add({ days }).toString(),
+  );
+  const localAt = (hour: number) => {
+    const minutes = Math.round(civilMinutes(hour));
+    const inDay = ((minutes % 1440) + 1440) % 1440;
+    const two = (value: number) => String(value).padStart(2, "0");
+    return `${dates[Math.floor(minutes / 1440)]!}T${two(Math.floor(inDay / 60))}:${two(inDay % 60)}`;
+  };
+  return { hours, dates, civilMinutes, localAt, offsetAt };
+}
+
+function zoned(trip: Trip, local: IsoLocal, path: string): Temporal.ZonedDateTime {
+  let plain: Temporal.PlainDateTime;
+  try {
+    plain = Temporal.PlainDateTime.from(local);
+  } catch {
+    throw new BadInput([{ path, expected: "expected a date that exists, YYYY-MM-DDTHH:MM" }]);
+  }
+  try {
+    return plain.toZonedDateTime(trip.timeZone);
+  } catch {
+    throw new BadInput([
+      { path: "trip.timeZone", expected: "expected a time zone of the tz database, e.g. Europe/London" },
+    ]);
+  }
+}
+
+/** The drive to a stop ends on arriving; what is left of the time before is a halt on the way. */
+function markDrives(trip: Trip, stops: readonly StopSteps[], steps: number, dtH: number) {
+  const driving = new Uint8Array(steps);
+  const distanceKm = new Float64Array(steps);
+  const mark = (from: number, to: number, drive: { distanceKm: number; minutes: number }) => {
+    if (drive.distanceKm === 0 && drive.minutes === 0) return;
+    const length = Math.max(1, Math.round(drive.minutes / 60 / dtH));
+    // a drive squeezed into no time still covers its distance, in the step before arriving
+    const first = Math.max(0, Math.min(Math.max(from, to - length), to - 1));
+    const last = Math.min(steps, Math.max(to, first + 1));
+    for (let k = first; k < last; k++) {
+      driving[k] = 1;
+      distanceKm[k] = distanceKm[k]! + drive.distanceKm / (last - first);
+    }
+  };
+  let from = 0;
+  trip.stops.forEach((stop, index) => {
+    mark(from, stops[index]!.arrive, stop.drive);
+    from = stops[index]!.leave;
+  });
+  mark(from, steps, trip.returnDrive);
+  return { driving, distanceKm };
+}
+
+function markPosts(trip: Trip, stops: readonly StopSteps[], steps: number): Float64Array {
+  const posts = new Float64Array(steps);
+  trip.stops.forEach((stop, index) => {
+    if (stop.acts.includes("plugIn"))
+      posts.fill(stop.pitch.postAmperes, stops[index]!.arrive, stops[index]!.leave);
+  });
+  return posts;
+}
+
+function markActs(stops: readonly StopSteps[], clockH: Float64Array, dtH: number): Timeline["actsAt"] {
+  const acts = new Map<number, { stop: number; why: "arrive" | "morning" | "leave" }>();
+  stops.forEach(({ arrive, leave }, stop) => {
+    for (let k = arrive + 1; k < leave && k < clockH.length; k++) {
+      const h = clockH[k]!;
+      if (h >= MORNING_H && h < MORNING_H + dtH) acts.set(k, { stop, why: "morning" });
+    }
+    acts.set(leave, { stop, why: "leave" });
+    if (arrive < leave) acts.set(arrive, { stop, why: "arrive" });
+  });
+  return acts;
+}
+
+/** Each day has the weather of the place of its night; the first day that of its evening. */
+function placeDays(
+  trip: Trip,
+  stops: readonly StopSteps[],
+  clock: Clock,
+  clockH: Float64Array,
+  day: Int16Array,
+): { days: DayPlace[]; dayStop: number[] } {
+  const last = day[day.length - 1]!;
+  const dayStop = Array.from({ length: last + 1 }, (_, d) => {
+    const step = nightStep(d, clockH, day);
+    const at = stops.findIndex(({ arrive, leave }) => step >= arrive && step < leave);
+    if (at >= 0) return at;
+    // between stops: where the vehicle will be next
+    const next = stops.findIndex(({ arrive }) => arrive > step);
+    return next >= 0 ? next : -1;
+  });
+  const days = dayStop.map((stop, d) => {
+    const place: Place = stop < 0 ? trip.depot : trip.stops[stop]!.place;
+    const noon = d * 24 + 12 - clockH[0]!;
+    return {
+      latitudeDeg: place.latitudeDeg,
+      longitudeDeg: place.longitudeDeg,
+      elevationM: place.elevationM ?? 0,
+      date: clock.dates[d]!,
+      utcOffsetH: clock.offsetAt(noon),
+    };
+  });
+  return { days, dayStop };
+}
+
+function nightStep(d: number, clockH: Float64Array, day: Int16Array): number {
+  let found = day.indexOf(d);
+  for (let k = found; k < day.length && day[k] === d; k++) {
+    found = k;
+    if (d > 0 && clockH[k]! >= NIGHT_H) break;
+    if (d === 0 && clockH[k]! >= 22) break;
+  }
+  return found;
+}

@@ -1,0 +1,98 @@
+import type { Keeping, Running, StepView } from "../systems/contract.ts";
+
+/** cabin heat is counted above this temperature, °C */
+export const CABIN_ZERO_C = -40;
+/** the store ends at this temperature, °C; no cabin gets there */
+export const CABIN_TOP_C = 80;
+/** sensible heat of one person at rest, W (ISO 7730, seated at rest about 1 met less the latent part; from memory) */
+const PERSON_W = 75;
+/** part of the floor area that acts as glass facing the sun: common practice, no source */
+const SUN_APERTURE_PER_FLOOR = 0.05;
+/** heat capacity of air, Wh/m³K (MacKay, Sustainable Energy, table E: 1.2 kJ/m³K) */
+const AIR_WH_M3K = 0.333;
+
+export interface Body {
+  readonly floorAreaM2: number;
+  readonly volumeM3: number;
+  readonly lossWK: number;
+  readonly capacityWhK: number;
+  readonly airChangesPerHour: number;
+}
+
+export interface Cabin {
+  readonly running: Running;
+  readonly keeping: Keeping;
+  /** fills the temperature of every life from its heat, °C */
+  temperature(heat: Float64Array, out: Float64Array): void;
+  heatToReach(setC: Float64Array, outsideC: Float64Array, cabinC: Float64Array, out: Float64Array): void;
+}
+
+/**
+ * The living part as one thermal node: C dT/dt = −H (T − T_outside) + gains, solved exactly over a step in
+ * which gains and outside air stand still: T' = T∞ + (T − T∞) e^(−H dt / C), T∞ = T_outside + gains / H.
+ * All gains of the step enter the store; the loss booked at its end is what makes the exact T' come out, so
+ * that the store balances. H differs between lives by `lossFactor` (air changes, wind, open doors).
+ */
+export function startCabin(body: Body, n: number, dtH: number, lossFactor: Float64Array): Cabin {
+  const conductance = lossFactor.map(
+    (factor) => (body.lossWK + AIR_WH_M3K * body.airChangesPerHour * body.volumeM3) * factor,
+  );
+  const decay = conductance.map((h) => Math.exp((-h * dtH) / body.capacityWhK));
+  const free = new Float64Array(n);
+  const one = new Float64Array(n).fill(1);
+  const c = body.capacityWhK;
+  const aperture = SUN_APERTURE_PER_FLOOR * body.floorAreaM2;
+  return {
+    running: {
+      demand: one,
+      modes: [
+        { id: "gains", needStores: [], needs: [], giveStores: ["cabinHeat"], gives: [free], limit: one },
+      ],
+      prepare: (view) => {
+        const people = view.people * PERSON_W;
+        for (let i = 0; i < n; i++) free[i] = (people + view.irradianceWm2[i]! * aperture) * dtH;
+      },
+    },
+    keeping: {
+      store: "cabinHeat",
+      lose: (view, netIn, loss) => loseHeat(view, netIn, loss, conductance, decay, c),
+    },
+    temperature: (heat, out) => {
+      for (let i = 0; i < n; i++) out[i] = heat[i]! / c + CABIN_ZERO_C;
+    },
+    heatToReach: (setC, outsideC, cabinC, out) => {
+      for (let i = 0; i < n; i++) {
+        const a = decay[i]!;
+        const rest = (setC[i]! - outsideC[i]! - (cabinC[i]! - outsideC[i]!) * a) / (1 - a);
+        const heat = rest * conductance[i]! * dtH - free[i]!;
+        out[i] = heat > 0 ? heat : 0;
+      }
+    },
+  };
+}
+
+function loseHeat(
+  view: StepView,
+  netIn: Float64Array,
+  loss: Float64Array,
+  conductance: Float64Array,
+  decay: Float64Array,
+  capacity: number,
+): void {
+  const { cabinC, outsideC, dtH } = view;
+  for (let i = 0; i < view.n; i++) {
+    const settled = outsideC[i]! + netIn[i]! / (dtH * conductance[i]!);
+    const after = settled + (cabinC[i]! - settled) * decay[i]!;
+    loss[i] = netIn[i]! - capacity * (after - cabinC[i]!);
+  }
+}
+
+/** Capacity of the cabin's heat store, Wh. */
+export function cabinCapacityWh(body: Body): number {
+  return body.capacityWhK * (CABIN_TOP_C - CABIN_ZERO_C);
+}
+
+/** Heat of the cabin at a temperature, Wh. */
+export function cabinHeatWh(body: Body, temperatureC: number): number {
+  return body.capacityWhK * (temperatureC - CABIN_ZERO_C);
+}

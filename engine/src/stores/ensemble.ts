@@ -1,0 +1,143 @@
+import { STORE_IDS, STORES, type StoreId } from "./stores.ts";
+
+const COUNT = STORE_IDS.length;
+export const storeIndex: ReadonlyMap<StoreId, number> = new Map(STORE_IDS.map((id, index) => [id, index]));
+
+/** Index of a store in the arrays of an {@link Ensemble}. */
+export function indexOf(store: StoreId): number {
+  return storeIndex.get(store)!;
+}
+
+/**
+ * All the stores of N lives of one trip, over typed arrays indexed [store][life], in the unit of the store.
+ * `floor` and `ceil` bound the level within the step; `into` and `outOf` add up over the trip for the audit;
+ * `drawn` is what was drawn in the step before, `drawing` in this one.
+ */
+export interface Ensemble {
+  readonly n: number;
+  readonly present: readonly boolean[];
+  readonly supply: readonly boolean[];
+  readonly level: readonly Float64Array[];
+  readonly capacity: readonly Float64Array[];
+  readonly first: readonly Float64Array[];
+  readonly atStart: readonly Float64Array[];
+  readonly floor: readonly Float64Array[];
+  readonly ceil: readonly Float64Array[];
+  readonly into: readonly Float64Array[];
+  readonly outOf: readonly Float64Array[];
+  drawn: readonly Float64Array[];
+  drawing: readonly Float64Array[];
+  /** scratch of the settlement: demand left and activity chosen */
+  readonly left: Float64Array;
+  readonly activity: Float64Array;
+  readonly scratchA: Float64Array;
+  readonly scratchB: Float64Array;
+}
+
+export interface StoreAtStart {
+  readonly capacity: number;
+  readonly level: number;
+}
+
+/** Makes the stores of N lives; a store that nothing holds is absent: needs of it cannot be met, what is given to it is gone. */
+export function createEnsemble(n: number, held: ReadonlyMap<StoreId, StoreAtStart>): Ensemble {
+  const arrays = (fill: (store: StoreId) => number): Float64Array[] =>
+    STORE_IDS.map((store) => new Float64Array(n).fill(fill(store)));
+  const zero = () => arrays(() => 0);
+  const capacity = (store: StoreId) =>
+    STORES[store].kind === "supply" ? 1e12 : (held.get(store)?.capacity ?? 0);
+  const level = (store: StoreId) => held.get(store)?.level ?? 0;
+  return {
+    n,
+    present: STORE_IDS.map((store) => STORES[store].kind === "supply" || held.has(store)),
+    supply: STORE_IDS.map((store) => STORES[store].kind === "supply"),
+    level: arrays(level),
+    capacity: arrays(capacity),
+    first: arrays(level),
+    atStart: arrays(level),
+    floor: zero(),
+    ceil: arrays(capacity),
+    into: zero(),
+    outOf: zero(),
+    drawn: zero(),
+    drawing: zero(),
+    left: new Float64Array(n),
+    activity: new Float64Array(n),
+    scratchA: new Float64Array(n),
+    scratchB: new Float64Array(n),
+  };
+}
+
+/** Begins a step: supplies start empty, what was drawn before becomes the record of the last step. */
+export function beginStep(e: Ensemble): void {
+  const old = e.drawn;
+  e.drawn = e.drawing;
+  e.drawing = old;
+  for (let s = 0; s < COUNT; s++) {
+    if (!e.present[s]) continue;
+    e.drawing[s]!.fill(0);
+    if (e.supply[s]) e.level[s]!.fill(0);
+    e.atStart[s]!.set(e.level[s]!);
+  }
+}
+
+/** Bounds the level of one store within the step by the most that may be drawn and taken in. */
+export function boundStep(e: Ensemble, store: number, mostOut: Float64Array, mostIn: Float64Array): void {
+  const level = e.level[store]!;
+  const capacity = e.capacity[store]!;
+  const floor = e.floor[store]!;
+  const ceil = e.ceil[store]!;
+  for (let i = 0; i < e.n; i++) {
+    const now = level[i]!;
+    const low = now - mostOut[i]!;
+    const high = now + mostIn[i]!;
+    floor[i] = low > 0 ? low : 0;
+    ceil[i] = high < capacity[i]! ? high : capacity[i]!;
+  }
+}
+
+/** Books the own loss of a store at the end of a step (negative: a gain), never past empty or full. */
+export function bookLoss(e: Ensemble, store: number, loss: Float64Array): number {
+  const level = e.level[store]!;
+  const capacity = e.capacity[store]!;
+  const into = e.into[store]!;
+  const outOf = e.outOf[store]!;
+  let total = 0;
+  for (let i = 0; i < e.n; i++) {
+    const before = level[i]!;
+    let after = before - loss[i]!;
+    if (after < 0) after = 0;
+    else if (after > capacity[i]!) after = capacity[i]!;
+    level[i] = after;
+    const lost = before - after;
+    if (lost >= 0) outOf[i] = outOf[i]! + lost;
+    else into[i] = into[i]! - lost;
+    total += lost;
+  }
+  return total;
+}
+
+/** Sets a level from outside (filled, emptied, read on the panel) and books the difference. */
+export function setLevel(e: Ensemble, store: number, i: number, to: number): void {
+  const level = e.level[store]!;
+  const bounded = Math.min(Math.max(to, 0), e.capacity[store]![i]!);
+  const change = bounded - level[i]!;
+  if (change >= 0) e.into[store]![i] = e.into[store]![i]! + change;
+  else e.outOf[store]![i] = e.outOf[store]![i]! - change;
+  level[i] = bounded;
+}
+
+/**
+ * Largest |in − out − change| of any life, relative to the most that moved or stood in it. A store that
+ * balances gives rounding error only.
+ */
+export function residual(e: Ensemble, store: number): number {
+  let worst = 0;
+  for (let i = 0; i < e.n; i++) {
+    const change = e.level[store]![i]! - e.first[store]![i]!;
+    const gap = Math.abs(e.into[store]![i]! - e.outOf[store]![i]! - change);
+    const scale = Math.max(e.into[store]![i]!, e.outOf[store]![i]!, e.first[store]![i]!, 1e-9);
+    worst = Math.max(worst, gap / scale);
+  }
+  return worst;
+}
