@@ -25,6 +25,7 @@ export * from "./rooms/glass/read-glass.ts";
 export * from "./rooms/glass/types.ts";
 export * from "./rooms/loading/check-load.ts";
 export * from "./rooms/loading/types.ts";
+export * from "./rooms/quote/quote-hire.ts";
 export * from "./rooms/quote/types.ts";
 export * from "./rooms/rules/check-insurance.ts";
 export * from "./rooms/rules/check-licence.ts";

@@ -62,7 +62,6 @@ export const termsSchema = z.strictObject({
       capPence: z.optional(pence),
       stock: whole(0, 1000),
       vat: vatKindSchema,
-      each: z.optional(z.enum(["item", "person", "dog"])),
     }),
   ),
   bookingDepositPercent: percent,
