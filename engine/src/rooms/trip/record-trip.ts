@@ -41,7 +41,7 @@ export class StoreRecord {
   }
 }
 
-/** Watches a trip being lived: bands each hour, levels at stops, first trouble, cold nights, levels at the steps of readings. */
+/** Watches a trip being lived: bands each hour, levels at stops, first trouble, cold nights. */
 export class TripRecorder implements Recorder {
   readonly hours: number[] = [];
   readonly outside: Points = points();
@@ -49,15 +49,14 @@ export class TripRecorder implements Recorder {
   readonly stores: readonly StoreRecord[];
   readonly coldest: readonly Float64Array[];
   readonly cabinLeast: Float64Array;
-  /** levels of all lives at the steps asked for, by `store@step` */
-  readonly kept = new Map<string, Float64Array>();
   private readonly perHour: number;
 
   constructor(
     tracked: readonly StoreId[],
     private readonly timeline: Timeline,
     readonly spread: SpreadOf,
-    private readonly keep: readonly { readonly store: StoreId; readonly step: number }[] = [],
+    /** levels set from a reading: trouble forecast for the time before did not happen */
+    private readonly restarts: readonly { readonly store: StoreId; readonly step: number }[] = [],
   ) {
     const { n } = spread;
     this.stores = tracked.map((store) => new StoreRecord(store, n));
@@ -74,15 +73,16 @@ export class TripRecorder implements Recorder {
       if (arrive === step)
         for (const record of this.stores) record.arrive[stop] = this.levelAt(record.store, live);
     });
-    for (const { store, step: at } of this.keep) {
-      if (at === step) this.kept.set(`${store}@${step}`, live.ensemble.level[indexOf(store)]!.slice());
-    }
     if (step === this.timeline.steps) {
       for (const record of this.stores) record.arrive.push(this.levelAt(record.store, live));
     }
   }
 
   after(step: number, live: LiveState): void {
+    for (const restart of this.restarts) {
+      if (restart.step !== step) continue;
+      this.stores.find(({ store }) => store === restart.store)?.troubleH.fill(Number.POSITIVE_INFINITY);
+    }
     this.timeline.stops.forEach(({ leave }, stop) => {
       if (leave === step)
         for (const record of this.stores) record.leave[stop] = this.levelAt(record.store, live);

@@ -21,7 +21,9 @@ export class SpreadOf {
   chance(test: (life: number) => boolean): number {
     let share = 0;
     for (let i = 0; i < this.n; i++) if (test(i)) share += this.weights === null ? 1 : this.weights[i]!;
-    return this.weights === null ? share / this.n : Math.min(1, share);
+    if (this.weights === null) return share / this.n;
+    // weights add up to 1 but for rounding
+    return share > 1 - 1e-9 ? 1 : share;
   }
 
   mean(values: Float64Array): number {

@@ -106,7 +106,8 @@ function summariseTrouble(
   { spread }: TripRecorder,
   { troubleH }: StoreRecord,
 ): Trouble {
-  const at = (hour: number) => (Number.isFinite(hour) ? timeline.localAt(hour) : null);
+  const at = (hour: number) =>
+    Number.isFinite(hour) ? timeline.localAt(Math.round(hour / timeline.dtH) * timeline.dtH) : null;
   const [p10, p50, p90] = spread.quantiles(troubleH, [0.1, 0.5, 0.9]);
   return {
     chance: spread.chance((i) => troubleH[i]! < Number.POSITIVE_INFINITY),
