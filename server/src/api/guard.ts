@@ -1,6 +1,7 @@
+import "@fastify/cookie";
 import type { FastifyRequest } from "fastify";
 import { may } from "../auth/roles.ts";
-import { hashToken } from "../auth/tokens.ts";
+import { sessionOf } from "../auth/sign-in.ts";
 import type { AppContext } from "../context.ts";
 import type { Signed } from "./call.ts";
 import type { Operation } from "./operation.ts";
@@ -12,7 +13,7 @@ export const SESSION_COOKIE = "setfair_session";
 export async function whoSigned(context: AppContext, request: FastifyRequest): Promise<Signed | null> {
   const token = request.cookies[SESSION_COOKIE];
   if (token === undefined || token === "" || token.length > 200) return null;
-  const session = await context.database.system.session(hashToken(token));
+  const session = await sessionOf(context.database, token);
   if (session === null) return null;
   return { account: session.account, scope: session.scope, store: context.database.storeFor(session.scope) };
 }

@@ -383,10 +383,11 @@ export const operations = {
     method: "PUT",
     url: "/photos/:sha256",
     tag: "records",
-    summary: "The JPEG made on the device, under its hash",
+    summary: "The JPEG made on the device, under its hash; body image/jpeg, resumable",
     access: may("record.write"),
     params: photo,
-    answer: s.doneSchema,
+    query: z.object({ hire: s.idSchema.optional() }),
+    answer: s.photoStateSchema,
     bodyLimit: 12_000_000,
   }),
   readPhoto: operation({

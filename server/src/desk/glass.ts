@@ -17,13 +17,20 @@ export type GlassAnswer = z.input<typeof glassSchema>;
 const BEFORE_KEYS: readonly string[] = ["enquiry", "quote", "booked"];
 export const isBeforeKeys = (stage: string): boolean => BEFORE_KEYS.includes(stage);
 
-/** May the keys go? Computed from everything unsigned as it is now. */
-export function glassOf(data: HireData, forecast: RoomAnswer<TripForecast> | null): GlassReading {
+/**
+ * May the keys go? Computed from everything unsigned as it is now. `keysAt` is when they are to go: at the
+ * handover itself that is now, so that every gate counts however early it is.
+ */
+export function glassOf(
+  data: HireData,
+  forecast: RoomAnswer<TripForecast> | null,
+  keysAt: string = data.row.from,
+): GlassReading {
   const readiness = partOf(data, "readiness") ?? NO_READINESS;
   return readGlass({
     now: data.now,
     handedOver: isBeforeKeys(data.row.stage) ? null : (readiness.keysOutAt ?? data.row.from),
-    keysAt: data.row.from,
+    keysAt,
     gates: readGates(data, forecast),
     overrides: data.overrides.map(overrideOf),
   });

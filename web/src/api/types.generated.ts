@@ -560,7 +560,7 @@ export interface paths {
         };
         /** A smaller picture for screens (size: small, large), or the original */
         readonly get: operations["readPhoto"];
-        /** The JPEG made on the device, under its hash */
+        /** The JPEG made on the device, under its hash; body image/jpeg, resumable */
         readonly put: operations["putPhoto"];
         readonly post?: never;
         readonly delete?: never;
@@ -1121,6 +1121,7 @@ export interface components {
                 readonly telephone: string;
             };
             readonly vehicle: {
+                readonly id: string;
                 readonly name: string;
                 readonly registration: string;
                 /** @description engine: VehicleDescription */
@@ -1165,6 +1166,12 @@ export interface components {
             readonly receipts: readonly components["schemas"]["ReceiptInput"][];
         } & {
             readonly [key: string]: unknown;
+        };
+        readonly PhotoStateInput: {
+            /** @enum {string} */
+            readonly state: "kept" | "partial";
+            readonly received: number;
+            readonly again: boolean;
         };
         readonly SignInInput: {
             readonly login: string;
@@ -1262,8 +1269,6 @@ export interface components {
                     readonly stock: number;
                     /** @enum {string} */
                     readonly vat: "standard" | "exempt" | "outsideScope";
-                    /** @enum {string} */
-                    readonly each?: "item" | "person" | "dog";
                 }[];
                 readonly bookingDepositPercent: number;
                 readonly security: {
@@ -2042,6 +2047,7 @@ export interface components {
                 readonly telephone: string;
             };
             readonly vehicle: {
+                readonly id: string;
                 readonly name: string;
                 readonly registration: string;
                 /** @description engine: VehicleDescription */
@@ -2086,6 +2092,12 @@ export interface components {
             readonly receipts: readonly components["schemas"]["Receipt"][];
         } & {
             readonly [key: string]: unknown;
+        };
+        readonly PhotoState: {
+            /** @enum {string} */
+            readonly state: "kept" | "partial";
+            readonly received: number;
+            readonly again: boolean;
         };
         readonly SignIn: {
             readonly login: string;
@@ -2183,8 +2195,6 @@ export interface components {
                     readonly stock: number;
                     /** @enum {string} */
                     readonly vat: "standard" | "exempt" | "outsideScope";
-                    /** @enum {string} */
-                    readonly each?: "item" | "person" | "dog";
                 }[];
                 readonly bookingDepositPercent: number;
                 readonly security: {
@@ -5935,7 +5945,9 @@ export interface operations {
     };
     readonly putPhoto: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly hire?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly sha256: string;
@@ -5950,7 +5962,7 @@ export interface operations {
                     readonly [name: string]: unknown;
                 };
                 content: {
-                    readonly "application/json": components["schemas"]["Done"];
+                    readonly "application/json": components["schemas"]["PhotoState"];
                 };
             };
             /** @description Default Response */

@@ -18,6 +18,7 @@ export const guideSchema = named(
     firm: z.string(),
     depot: z.object({ name: z.string(), telephone: z.string() }),
     vehicle: z.object({
+      id: idSchema,
       name: z.string(),
       registration: z.string(),
       description: z.unknown().describe("engine: VehicleDescription"),

@@ -34,3 +34,13 @@ export const recordExportSchema = named(
   "RecordExport",
   z.looseObject({ records: z.array(recordSchema), receipts: z.array(receiptSchema) }),
 );
+export const photoStateSchema = named(
+  "PhotoState",
+  z.object({
+    /** partial: send on from `received`, with `Content-Range: bytes first-last/total` */
+    state: z.enum(["kept", "partial"]),
+    received: z.int(),
+    /** it was here before */
+    again: z.boolean(),
+  }),
+);

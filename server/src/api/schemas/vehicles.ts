@@ -27,7 +27,7 @@ export const vehiclePageSchema = named(
   z.object({
     summary: vehicleSummarySchema,
     description: descriptionSchema,
-    /** what follows from it: payload, axles, stores (engine: DerivedVehicle) */
+    /** what follows from it: payload, axles, stores (engine: VehicleFigures) */
     derived: roomResultSchema,
     findings: z.array(findingSchema),
     versions: z.array(z.object({ versionId: idSchema, validFrom: dateSchema, at: z.string() })),

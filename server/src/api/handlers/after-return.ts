@@ -1,0 +1,98 @@
+import { settleHire } from "@setfair/engine";
+import type { AppContext } from "../../context.ts";
+import { conditionOf, settlementInput, settlementOf } from "../../desk/after-hire.ts";
+import { NO_SETTLEMENT, toJson } from "../../desk/documents.ts";
+import { plainFinding } from "../../desk/glass.ts";
+import { partOf, readHireData } from "../../desk/hire-data.ts";
+import { moneyOfHire } from "../../desk/money-of-hire.ts";
+import { accountNames } from "../../desk/names.ts";
+import { differencesAnswer, settlementState } from "../../desk/page.ts";
+import { ENGINE_VERSION } from "../../desk/version.ts";
+import type { Handlers, Signed } from "../call.ts";
+import { badField, Refusal } from "../refusal.ts";
+import { changeHire, requireStage } from "./change-hire.ts";
+
+async function differences(context: AppContext, { store }: Signed, id: string) {
+  const data = await readHireData(store, id, context.now());
+  requireStage(data, "returned", "settled", "closed");
+  const answer = await conditionOf(store, data);
+  return {
+    differences: differencesAnswer(data, answer.result.differences, await accountNames(store)),
+    result: answer.result,
+    findings: answer.findings.map(plainFinding),
+  };
+}
+
+export const afterHandlers = {
+  readDifferences: ({ context, signed, params }) => differences(context, signed, params.id),
+
+  /** Decided at the desk on evidence, each with its reason; a difference that is not named stays as it was. */
+  async setClasses(call) {
+    await changeHire(call, ["returned"], async (hire) => {
+      const { classes } = call.body;
+      const known = new Set(
+        (await conditionOf(hire.store, hire.data)).result.differences.map(({ id }) => id),
+      );
+      classes.forEach(({ id }, k) => {
+        if (!known.has(id)) throw badField(`classes.${k}.id`, "expected a difference of this hire");
+      });
+      const kept = partOf(hire.data, "settlement") ?? NO_SETTLEMENT;
+      const decided = Object.fromEntries(
+        classes.map(({ id, reason, ...made }) => [
+          id,
+          { class: made.class, reason, by: hire.by, at: hire.data.now },
+        ]),
+      );
+      await hire.putPart("settlement", { ...kept, classes: { ...kept.classes, ...decided } });
+      for (const { id, reason, ...made } of classes)
+        await hire.audit("hire.markClassed", { difference: id, class: made.class, reason });
+    });
+    return differences(call.context, call.signed, call.params.id);
+  },
+
+  async readSettlement({ context, signed, params }) {
+    const data = await readHireData(signed.store, params.id, context.now());
+    requireStage(data, "returned", "settled", "closed");
+    return settlementState(data, await settlementOf(signed.store, data), await accountNames(signed.store));
+  },
+
+  settle: (call) =>
+    changeHire(call, ["returned"], async (hire) => {
+      const condition = await conditionOf(hire.store, hire.data);
+      const input = await settlementInput(hire.store, hire.data, condition.result);
+      const answer = settleHire(input);
+      const versions = {
+        terms: hire.data.terms?.version.versionId ?? null,
+        vehicle: hire.data.vehicle?.version.versionId ?? null,
+        engine: ENGINE_VERSION,
+      };
+      const frozen = await hire.store.frozen.add({
+        hireId: hire.data.row.id,
+        room: "settlement",
+        by: hire.by,
+        document: toJson({ input, answer, versions }),
+      });
+      const kept = partOf(hire.data, "settlement") ?? NO_SETTLEMENT;
+      await hire.putPart("settlement", {
+        ...kept,
+        answer,
+        frozenId: frozen.id,
+        frozenAt: hire.data.now,
+        frozenBy: hire.by,
+      });
+      await hire.update({ stage: "settled" });
+      await hire.audit("hire.settled", { pence: answer.result.total.pence });
+    }),
+
+  close: (call) =>
+    changeHire(call, ["settled"], async (hire) => {
+      const released = partOf(hire.data, "settlement")?.releasedAt ?? null;
+      if (released === null && moneyOfHire(hire.data).depositHeld.pence > 0) {
+        throw new Refusal("missing", {
+          problems: [{ path: "deposit", expected: "the deposit given back first" }],
+        });
+      }
+      await hire.update({ stage: "closed" });
+      await hire.audit("hire.closed");
+    }),
+} satisfies Partial<Handlers>;

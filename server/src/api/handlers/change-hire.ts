@@ -1,0 +1,69 @@
+import type { AppContext } from "../../context.ts";
+import { type PartDocuments, type PartName, toJson } from "../../desk/documents.ts";
+import { type HireData, readHireData } from "../../desk/hire-data.ts";
+import { type HirePage, pageAfterChange } from "../../desk/page.ts";
+import type { HireChange, HireStage, JsonObject, Store } from "../../store/types.ts";
+import type { Signed } from "../call.ts";
+import { Refusal } from "../refusal.ts";
+
+/** A hire open for one change, all of it in one transaction. */
+export interface OpenHire {
+  readonly store: Store;
+  readonly data: HireData;
+  readonly by: string;
+  putPart<Name extends PartName>(name: Name, document: PartDocuments[Name]): Promise<void>;
+  update(change: HireChange): Promise<void>;
+  audit(act: string, document?: JsonObject): Promise<void>;
+}
+
+interface HireCall {
+  readonly context: AppContext;
+  readonly signed: Signed;
+  readonly params: { readonly id: string };
+}
+
+function openHire(store: Store, data: HireData, by: string): OpenHire {
+  let version = data.row.version;
+  const must = (answer: { readonly ok: boolean }) => {
+    if (!answer.ok) throw new Refusal("stale");
+  };
+  return {
+    store,
+    data,
+    by,
+    async putPart(name, document) {
+      must(
+        await store.hires.putPart(data.row.id, name, toJson(document), data.parts[name]?.version ?? 0, by),
+      );
+    },
+    async update(change) {
+      const answer = await store.hires.update(data.row.id, change, version);
+      must(answer);
+      if (answer.ok) version = answer.version;
+    },
+    audit: (act, document) =>
+      store.audit.add({ by, act, about: data.row.id, ...(document === undefined ? {} : { document }) }),
+  };
+}
+
+/** Refuses unless the hire stands at one of these stages. */
+export function requireStage(data: HireData, ...stages: readonly HireStage[]): void {
+  if (stages.includes(data.row.stage)) return;
+  throw new Refusal("wrongStage", {
+    problems: [{ path: "stage", expected: `${stages.join(" or ")}, but it is ${data.row.stage}` }],
+  });
+}
+
+/** Reads the hire, changes it in one transaction, and answers with the page as it is then. */
+export async function changeHire(
+  { context, signed, params }: HireCall,
+  stages: readonly HireStage[],
+  work: (hire: OpenHire) => Promise<void>,
+): Promise<HirePage> {
+  await signed.store.within(async (store) => {
+    const data = await readHireData(store, params.id, context.now());
+    if (stages.length > 0) requireStage(data, ...stages);
+    await work(openHire(store, data, signed.account.id));
+  });
+  return pageAfterChange(signed.store, params.id, context.now(), signed.account.id);
+}

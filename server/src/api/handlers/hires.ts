@@ -1,0 +1,81 @@
+import { NO_READINESS, toJson } from "../../desk/documents.ts";
+import { listSummaries } from "../../desk/list-summaries.ts";
+import { checkPeriod } from "../../desk/local-time.ts";
+import { hirePage, pageAfterChange } from "../../desk/page.ts";
+import type { HireStage } from "../../store/types.ts";
+import type { Handlers } from "../call.ts";
+import { badField, Refusal } from "../refusal.ts";
+import { changeHire } from "./change-hire.ts";
+import { chooseVehicle } from "./choose-vehicle.ts";
+
+/** Stages in which what the hire asks for may still change. */
+export const OPEN_STAGES: readonly HireStage[] = ["enquiry", "quote", "booked"];
+
+export const hireHandlers = {
+  async listHires({ context, signed, query }) {
+    const { q, stage, after, limit } = query;
+    const page = { limit, ...(after === undefined ? {} : { after }) };
+    const words = q?.trim() ?? "";
+    const found =
+      words === ""
+        ? await signed.store.hires.list({ ...page, ...(stage === undefined ? {} : { stages: [stage] }) })
+        : await signed.store.hires.search(words, page);
+    const rows = stage === undefined ? found.rows : found.rows.filter((row) => row.stage === stage);
+    return { hires: await listSummaries(signed.store, rows, context.now()), next: found.next };
+  },
+
+  async newHire({ context, signed, body }) {
+    const { store, account } = signed;
+    const depot = await store.depot.get();
+    const period = checkPeriod(body.from, body.to, depot.timeZone);
+    const id = await store.within(async (inner) => {
+      const { name, ...contact } = body.customer;
+      const customer = await inner.customers.create({ name, document: toJson(contact) });
+      const row = await inner.hires.create({ ...period, customerId: customer.id, stage: "enquiry" });
+      await inner.hires.putPart(row.id, "party", toJson(body.party), 0, account.id);
+      await inner.hires.putPart(row.id, "contact", toJson({ wishes: body.wishes ?? null }), 0, account.id);
+      await inner.hires.putPart(row.id, "readiness", toJson(NO_READINESS), 0, account.id);
+      await inner.audit.add({ by: account.id, act: "hire.enquired", about: row.id });
+      if (body.vehicleId !== undefined)
+        await chooseVehicle(inner, row, body.vehicleId, account.id, context.now());
+      return row.id;
+    });
+    return pageAfterChange(store, id, context.now(), account.id);
+  },
+
+  readHire: ({ context, signed, params }) => hirePage(signed.store, params.id, context.now()),
+
+  setVehicle: (call) =>
+    changeHire(call, OPEN_STAGES, async ({ store, data, by }) => {
+      await chooseVehicle(store, data.row, call.body.vehicleId, by, call.context.now());
+    }),
+
+  setParty: (call) =>
+    changeHire(call, OPEN_STAGES, async (hire) => {
+      await hire.putPart("party", call.body);
+      await hire.audit("hire.partySet", { people: call.body.travellers.length, dogs: call.body.dogs });
+    }),
+
+  setDrivers: (call) =>
+    changeHire(call, OPEN_STAGES, async (hire) => {
+      const ids = call.body.drivers.map(({ id }) => id);
+      if (new Set(ids).size !== ids.length) throw badField("drivers", "expected every driver once");
+      if (call.body.drivers.filter(({ main }) => main).length > 1)
+        throw badField("drivers", "expected one main driver");
+      await hire.putPart("drivers", { drivers: call.body.drivers });
+      await hire.audit("hire.driversSet", { drivers: ids.length });
+    }),
+
+  endHire: (call) =>
+    changeHire(call, OPEN_STAGES, async (hire) => {
+      const { as, reason } = call.body;
+      const booked = hire.data.row.stage === "booked";
+      if (booked === (as === "lost"))
+        throw new Refusal("wrongStage", {
+          problems: [{ path: "as", expected: booked ? "cancelled or noShow" : "lost" }],
+        });
+      await hire.store.bookings.release(hire.data.row.id);
+      await hire.update({ stage: as });
+      await hire.audit(`hire.${as}`, { reason });
+    }),
+} satisfies Partial<Handlers>;

@@ -1,0 +1,37 @@
+import { SERVER_VERSION } from "../../desk/version.ts";
+import type { Handlers } from "../call.ts";
+import { afterHandlers } from "./after-return.ts";
+import { glassHandlers } from "./glass.ts";
+import { guideHandlers } from "./guide.ts";
+import { hireHandlers } from "./hires.ts";
+import { keyHandlers } from "./keys.ts";
+import { moneyHandlers } from "./money.ts";
+import { photographHandlers } from "./photographs.ts";
+import { quoteHandlers } from "./quote-and-book.ts";
+import { recordHandlers } from "./records.ts";
+import { sessionHandlers } from "./session.ts";
+import { setUpHandlers } from "./setup.ts";
+import { todayHandlers } from "./today.ts";
+import { tripHandlers } from "./trip-and-load.ts";
+import { vehicleHandlers } from "./vehicles.ts";
+import { yardHandlers } from "./yard.ts";
+
+/** What each operation does. */
+export const handlers: Handlers = {
+  health: async () => ({ ok: true, version: SERVER_VERSION }),
+  ...sessionHandlers,
+  ...setUpHandlers,
+  ...todayHandlers,
+  ...vehicleHandlers,
+  ...hireHandlers,
+  ...quoteHandlers,
+  ...tripHandlers,
+  ...glassHandlers,
+  ...moneyHandlers,
+  ...keyHandlers,
+  ...afterHandlers,
+  ...recordHandlers,
+  ...photographHandlers,
+  ...yardHandlers,
+  ...guideHandlers,
+};

@@ -1,0 +1,44 @@
+import { checkRecord, eraseRecord } from "@setfair/records";
+import type { Store } from "../../store/types.ts";
+import type { Handlers } from "../call.ts";
+import { badField, Refusal } from "../refusal.ts";
+import { appendRecords } from "./append-records.ts";
+
+export const recordHandlers = {
+  async addRecords({ signed, body }) {
+    for (const [k, sent] of body.records.entries()) {
+      const { record, problems } = checkRecord(sent);
+      if (record === null)
+        throw new Refusal("recordRefused", {
+          problems: problems.map(({ path, expected }) => ({ path: `records.${k}.${path}`, expected })),
+        });
+      await checkRefs(signed.store, record.refs, k);
+    }
+    return appendRecords(signed.store, body.records);
+  },
+
+  async exportRecords({ context, signed, params }) {
+    if ((await signed.store.hires.get(params.id)) === null) throw new Refusal("notFound");
+    const all = await signed.store.records.export();
+    // The receipts are one chain per depot, so a proof needs all of it. Records of other hires are given as an
+    // erasure would leave them: place and hash, no content.
+    const withheld = context.now().toISOString();
+    const records = all.records.map((record) =>
+      record.refs.hireId === params.id ? record : eraseRecord(record, withheld),
+    );
+    return { hireId: params.id, records, receipts: [...all.receipts] };
+  },
+} satisfies Partial<Handlers>;
+
+/** What a record refers to must be of this depot. */
+async function checkRefs(
+  store: Store,
+  refs: { readonly hireId?: string | undefined; readonly vehicleId?: string | undefined },
+  k: number,
+): Promise<void> {
+  if (refs.hireId !== undefined && (await store.hires.get(refs.hireId)) === null)
+    throw badField(`records.${k}.refs.hireId`, "expected a hire of this depot");
+  if (refs.vehicleId !== undefined && (await store.vehicles.versions(refs.vehicleId)).length === 0) {
+    throw badField(`records.${k}.refs.vehicleId`, "expected a vehicle of this depot");
+  }
+}

@@ -1,0 +1,49 @@
+import { hashPassword } from "../../auth/passwords.ts";
+import { hashToken } from "../../auth/tokens.ts";
+import { type DepotDocument, toJson } from "../../desk/documents.ts";
+import { dateOf, localOf } from "../../desk/local-time.ts";
+import type { Handlers } from "../call.ts";
+import { badField, Refusal } from "../refusal.ts";
+
+/** Minutes between a return and the next departure until the depot says otherwise (practice). */
+const TURNAROUND_MINUTES = 240;
+
+export const setUpHandlers = {
+  async readSetup({ context }) {
+    return { open: (await context.database.system.firmCount()) === 0 };
+  },
+
+  /** The link serves once; firm, depot, terms and manager are made together or not at all. */
+  async setUp({ context, params, body }) {
+    const { system } = context.database;
+    const { firm, depot, terms, insurance, manager } = body;
+    const { name, timeZone, ...rest } = depot;
+    let today: string;
+    try {
+      today = dateOf(localOf(context.now().toISOString(), timeZone));
+    } catch {
+      throw badField("depot.timeZone", "expected the name of a time zone, e.g. Europe/London");
+    }
+    if (rest.opens >= rest.closes) throw badField("depot.closes", "expected a time after it opens");
+    if ((await system.accountByLogin(manager.login)) !== null)
+      throw badField("manager.login", "expected a login that nobody else has");
+    const document: DepotDocument = { ...rest, turnaroundMinutes: TURNAROUND_MINUTES };
+    const answer = await system.setUp(hashToken(params.token), {
+      firm: { name: firm.name },
+      depot: { name, timeZone, document: toJson(document) },
+      terms: [
+        ...(terms === undefined ? [] : [{ of: "hire", validFrom: today, document: toJson(terms) }]),
+        ...(insurance === undefined
+          ? []
+          : [{ of: "insurance", validFrom: today, document: toJson(insurance) }]),
+      ],
+      manager: {
+        login: manager.login,
+        name: manager.name,
+        passwordHash: await hashPassword(manager.password),
+      },
+    });
+    if (!answer.ok) throw new Refusal("linkUnusable");
+    return { done: true as const };
+  },
+} satisfies Partial<Handlers>;

@@ -1,0 +1,128 @@
+import { BadInput, feasibleVehicles, parseVehicle, type VehicleDescription } from "@setfair/engine";
+import type { AppContext } from "../../context.ts";
+import { asDocument, type DepotDocument, toJson, type VehicleDocument } from "../../desk/documents.ts";
+import { fleetVehicle } from "../../desk/fleet.ts";
+import { plainFinding } from "../../desk/glass.ts";
+import { checkPeriod, dateOf, localOf } from "../../desk/local-time.ts";
+import { priceOf } from "../../desk/price-of.ts";
+import { type FleetView, vehiclePage, vehicleSummary } from "../../desk/vehicle-page.ts";
+import type { Store } from "../../store/types.ts";
+import type { Handlers } from "../call.ts";
+import { badField, Refusal } from "../refusal.ts";
+
+async function viewOf(context: AppContext, store: Store): Promise<FleetView> {
+  const { timeZone } = await store.depot.get();
+  return { timeZone, today: dateOf(localOf(context.now().toISOString(), timeZone)) };
+}
+
+async function pageOf(context: AppContext, store: Store, id: string) {
+  const view = await viewOf(context, store);
+  const version =
+    (await store.vehicles.on(id, view.today)) ?? (await store.vehicles.versions(id)).at(-1) ?? null;
+  if (version === null) throw new Refusal("notFound");
+  return vehiclePage(store, version, view);
+}
+
+const laterDate = (a: string, b: string) => [a, b].sort().at(-1) ?? b;
+
+function parseDescription(value: unknown): VehicleDescription {
+  try {
+    return parseVehicle(value);
+  } catch (error) {
+    if (!(error instanceof BadInput)) throw error;
+    throw new BadInput(
+      error.problems.map(({ path, expected }) => ({ path: `description.${path}`, expected })),
+    );
+  }
+}
+
+export const vehicleHandlers = {
+  async listVehicles({ context, signed }) {
+    const view = await viewOf(context, signed.store);
+    const versions = await signed.store.vehicles.allOn(view.today);
+    const vehicles = [];
+    for (const version of versions) vehicles.push(await vehicleSummary(signed.store, version, view));
+    return { vehicles: vehicles.sort((a, b) => a.name.localeCompare(b.name, "en")) };
+  },
+
+  readVehicle: ({ context, signed, params }) => pageOf(context, signed.store, params.id),
+
+  /** A new version that holds from its own date; the ones before stay, and so does what was signed under them. */
+  async putVehicle({ context, signed, params, body }) {
+    const { store, account } = signed;
+    if (body.description.id !== params.id)
+      throw badField("description.id", `expected ${params.id}, as in the address`);
+    const description = parseDescription(body.description);
+    const before = (await store.vehicles.versions(params.id)).at(-1);
+    const kept = before === undefined ? null : asDocument<VehicleDocument>(before.document);
+    const document: VehicleDocument = {
+      description,
+      dueDates: body.dueDates ?? kept?.dueDates ?? [],
+      maxDogs: body.maxDogs ?? kept?.maxDogs ?? 0,
+      vehicleClass: body.vehicleClass ?? kept?.vehicleClass ?? description.bodyStyle,
+    };
+    await store.within(async (inner) => {
+      const version = await inner.vehicles.put({
+        of: params.id,
+        validFrom: description.validFrom,
+        document: toJson(document),
+      });
+      await inner.audit.add({
+        by: account.id,
+        act: "vehicle.described",
+        about: params.id,
+        document: { versionId: version.versionId },
+      });
+    });
+    return pageOf(context, store, params.id);
+  },
+
+  /** Each vehicle: possible, or why not and what would have to change; nearest first in what they cost. */
+  async availability({ context, signed, body }) {
+    const { store } = signed;
+    const depot = await store.depot.get();
+    const { turnaroundMinutes } = asDocument<DepotDocument>(depot.document);
+    const today = dateOf(localOf(context.now().toISOString(), depot.timeZone));
+    const period = checkPeriod(body.from, body.to, depot.timeZone);
+    const versions = await store.vehicles.allOn(laterDate(dateOf(body.from), today));
+    const around = (instant: string, days: number) =>
+      new Date(Date.parse(instant) + days * 86_400_000).toISOString();
+    const bookings = await store.bookings.between(around(period.from, -30), around(period.to, 30));
+    const documents = versions.map(({ of, document }) => ({
+      id: of,
+      document: asDocument<VehicleDocument>(document),
+    }));
+    const answer = feasibleVehicles({
+      vehicles: documents.map(({ id, document }) =>
+        fleetVehicle(
+          document,
+          bookings.filter(({ vehicleId }) => vehicleId === id),
+          depot.timeZone,
+        ),
+      ),
+      party: body.party,
+      from: body.from,
+      to: body.to,
+      today,
+      turnaroundMinutes,
+      timeZone: depot.timeZone,
+    });
+    const vehicles = [];
+    for (const { vehicleId, possible, findings, nearestChanges } of answer.result.vehicles) {
+      const document = documents.find(
+        ({ id, document: each }) => id === vehicleId || each.description.id === vehicleId,
+      )?.document;
+      if (document === undefined) continue;
+      vehicles.push({
+        id: vehicleId,
+        name: document.description.name,
+        registration: document.description.registration,
+        possible,
+        findings: findings.map(plainFinding),
+        nearestChanges: nearestChanges.map((change) => ({ ...change })),
+        price: await priceOf(store, document.vehicleClass, body, today),
+      });
+    }
+    return { vehicles: vehicles.sort((a, b) => Number(b.possible) - Number(a.possible)) };
+  },
+} satisfies Partial<Handlers>;

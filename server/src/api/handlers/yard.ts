@@ -1,0 +1,74 @@
+import { composeWalkRound } from "@setfair/engine";
+import type { z } from "zod";
+import { briefingFor } from "../../desk/briefing.ts";
+import { forecastOf } from "../../desk/forecast.ts";
+import { glassOf, plainFinding } from "../../desk/glass.ts";
+import { type HireData, readRow } from "../../desk/hire-data.ts";
+import { knownMarks } from "../../desk/known-marks.ts";
+import { dateOf, localOf } from "../../desk/local-time.ts";
+import { missingSignatures } from "../../desk/paper-gates.ts";
+import { type Direction, directionOf, walkFacts, wholeRecords } from "../../desk/record-facts.ts";
+import type { Store } from "../../store/types.ts";
+import type { Handlers } from "../call.ts";
+import type { yardJobSchema } from "../schemas/yard.ts";
+
+type YardJob = z.input<typeof yardJobSchema>;
+const AWAY: readonly string[] = ["handedOver", "onHire", "returned"];
+
+async function jobOf(store: Store, data: HireData, walk: Direction): Promise<YardJob | null> {
+  if (data.vehicle === null) return null;
+  const { version, document } = data.vehicle;
+  const forecast = await forecastOf(store, data);
+  const own = wholeRecords(data.records);
+  return {
+    id: `${data.row.id}.${walk}`,
+    walk,
+    due: walk === "out" ? data.from : data.to,
+    hireId: data.row.id,
+    reference: data.row.number,
+    customer: data.row.customerName,
+    stage: data.row.stage,
+    vehicle: {
+      id: version.of,
+      versionId: version.versionId,
+      name: document.description.name,
+      registration: document.description.registration,
+      description: document.description,
+    },
+    walkRound: composeWalkRound(document.description, walk),
+    knownMarks: await knownMarks(store, version.of, data.row.id),
+    outRecords: walk === "back" ? own.filter((record) => directionOf(record) === "out") : [],
+    signaturesNeeded:
+      walk === "out"
+        ? [...missingSignatures(data)]
+        : walkFacts(data.records, "back").signed
+          ? []
+          : ["condition"],
+    briefing: walk === "out" ? (briefingFor(data, forecast?.answer ?? null)?.result ?? null) : null,
+    conditions: walk === "out" ? glassOf(data, forecast?.answer ?? null).conditions.map(plainFinding) : [],
+    done: walkFacts(data.records, walk).finished,
+  };
+}
+
+export const yardHandlers = {
+  /** Walk-rounds due by the end of the day, and those that are late; what came back early is there too. */
+  async yardJobs({ context, signed, query }) {
+    const { store } = signed;
+    const depot = await store.depot.get();
+    const date = query.date ?? dateOf(localOf(context.now().toISOString(), depot.timeZone));
+    const { rows } = await store.hires.list({
+      stages: ["booked", "handedOver", "onHire", "returned"],
+      limit: 200,
+    });
+    const jobs: YardJob[] = [];
+    for (const row of rows) {
+      const data = await readRow(store, row, depot, context.now());
+      const outDue = row.stage === "booked" && dateOf(data.from) <= date;
+      const backDue = row.stage === "returned" || (AWAY.includes(row.stage) && dateOf(data.to) <= date);
+      if (!outDue && !backDue) continue;
+      const job = await jobOf(store, data, outDue ? "out" : "back");
+      if (job !== null) jobs.push(job);
+    }
+    return { date, jobs: jobs.sort((a, b) => (a.due < b.due ? -1 : 1)) };
+  },
+} satisfies Partial<Handlers>;

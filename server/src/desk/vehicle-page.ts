@@ -1,0 +1,84 @@
+import { deriveVehicle } from "@setfair/engine";
+import type { z } from "zod";
+import type { vehiclePageSchema, vehicleSummarySchema } from "../api/schemas/vehicles.ts";
+import type { DatedVersion, HireRow, Store } from "../store/types.ts";
+import { asDocument, type VehicleDocument } from "./documents.ts";
+import { knownMarks } from "./known-marks.ts";
+import { localOf } from "./local-time.ts";
+
+export type VehicleSummary = z.input<typeof vehicleSummarySchema>;
+export type VehiclePage = z.input<typeof vehiclePageSchema>;
+const AWAY: readonly string[] = ["handedOver", "onHire"];
+
+export interface FleetView {
+  readonly today: string;
+  readonly timeZone: string;
+}
+
+const hiresOf = async (store: Store, vehicleId: string): Promise<readonly HireRow[]> =>
+  (await store.hires.list({ vehicleId, limit: 200 })).rows;
+
+export async function vehicleSummary(
+  store: Store,
+  version: DatedVersion,
+  view: FleetView,
+): Promise<VehicleSummary> {
+  const { description, dueDates } = asDocument<VehicleDocument>(version.document);
+  const hires = await hiresOf(store, version.of);
+  const next = hires
+    .filter(({ stage }) => stage === "booked")
+    .sort((a, b) => (a.from < b.from ? -1 : 1))
+    .at(0);
+  const days = (date: string) => Math.round((Date.parse(date) - Date.parse(view.today)) / 86_400_000);
+  const derived = deriveVehicle(description);
+  return {
+    id: version.of,
+    name: description.name,
+    registration: description.registration,
+    bodyStyle: description.bodyStyle,
+    belts: derived.belts.value,
+    berths: derived.berths.value,
+    mamKg: description.masses.mamKg,
+    now: hires.some(({ stage }) => AWAY.includes(stage)) ? "onHire" : "atDepot",
+    nextOut:
+      next === undefined
+        ? null
+        : { hireId: next.id, reference: next.number, from: localOf(next.from, view.timeZone) },
+    due: [...dueDates]
+      .sort((a, b) => (a.dueOn < b.dueOn ? -1 : 1))
+      .map(({ kind, dueOn }) => ({ kind, dueOn, days: days(dueOn) })),
+  };
+}
+
+export async function vehiclePage(
+  store: Store,
+  version: DatedVersion,
+  view: FleetView,
+): Promise<VehiclePage> {
+  const { description, dueDates, maxDogs, vehicleClass } = asDocument<VehicleDocument>(version.document);
+  const hires = await hiresOf(store, version.of);
+  const versions = await store.vehicles.versions(version.of);
+  return {
+    summary: await vehicleSummary(store, version, view),
+    description,
+    derived: deriveVehicle(description),
+    findings: [],
+    versions: versions.map(({ versionId, validFrom, createdAt }) => ({
+      versionId,
+      validFrom,
+      at: createdAt,
+    })),
+    hires: hires.map((row) => ({
+      hireId: row.id,
+      reference: row.number,
+      customer: row.customerName,
+      from: localOf(row.from, view.timeZone),
+      to: localOf(row.to, view.timeZone),
+      stage: row.stage,
+    })),
+    marks: await knownMarks(store, version.of, null),
+    dueDates: [...dueDates],
+    vehicleClass,
+    maxDogs,
+  };
+}

@@ -1,0 +1,25 @@
+/** The door of the server. */
+export { type AppOptions, buildApp } from "./app.ts";
+export { hashPassword } from "./auth/passwords.ts";
+export type { AppContext } from "./context.ts";
+export type {
+  CustomerDocument,
+  DepotDocument,
+  QuoteDocument,
+  ReadinessDocument,
+  SettlementDocument,
+  VehicleDocument,
+} from "./desk/documents.ts";
+export { NO_READINESS, toJson } from "./desk/documents.ts";
+export { openFiles } from "./files/open-files.ts";
+export {
+  type DemoSignIn,
+  type LoadDemo,
+  type Served,
+  type ServeOptions,
+  serve,
+  serveOptionsFromEnvironment,
+} from "./serve.ts";
+export { openDatabase } from "./store/open-database.ts";
+export type { Database, Scope, Store } from "./store/types.ts";
+export { findWebFolder } from "./web-pages.ts";
