@@ -10,6 +10,7 @@ import type { StoreForecast, TripForecast } from "./types.ts";
 /** From this chance on the trip only goes with a change; below the other nothing is said: policy of the tool, practice. */
 const CONDITION_FROM = 0.2;
 const NOTE_FROM = 0.05;
+const LOW_SHARE = 0.35;
 /** butane gives no gas below this, °C: where its saturation pressure is 1.05 bar absolute */
 const BUTANE_STOPS_C = 0.4;
 
@@ -48,7 +49,8 @@ function storeTrouble(plan: TripPlan, store: StoreForecast): Finding[] {
   const { chance, p10At, p50At } = store.trouble;
   const severity = severityOf(chance);
   const code = CODES[store.store];
-  if (severity === null || code === undefined) return [];
+  if (code === undefined) return [];
+  if (severity === null) return batteryLow(plan, store);
   const at = p50At ?? p10At;
   const battery = store.store === "battery12";
   return [
@@ -64,8 +66,8 @@ function storeTrouble(plan: TripPlan, store: StoreForecast): Finding[] {
         usePerDay: battery ? store.usePerDayAh! : store.usePerDay,
         at: at ?? "",
         night: at === null ? 0 : nightOf(plan, at),
-        stop: at === null ? "" : placeAt(plan, at),
-        mainDraw: store.draws[0]?.kind ?? "",
+        stop: at === null ? "none" : placeAt(plan, at),
+        mainDraw: store.draws[0]?.kind ?? "none",
         mainShare: figure(
           Math.round((store.draws[0]?.share ?? 0) * 100),
           "%",
@@ -76,6 +78,38 @@ function storeTrouble(plan: TripPlan, store: StoreForecast): Finding[] {
       },
       sources: [],
       mends: mendsFor(plan, store, at),
+    },
+  ];
+}
+
+/** No trouble, but little left at the worst hour of the lower tenth of the lives: worth saying, since habits differ. */
+function batteryLow(plan: TripPlan, store: StoreForecast): Finding[] {
+  const { input, timeline } = plan;
+  const { p10 } = store.band;
+  const least = p10.reduce((low, level) => Math.min(low, level), Number.POSITIVE_INFINITY);
+  if (store.store !== "battery12" || least > LOW_SHARE * store.capacity.value) return [];
+  const hour = p10.indexOf(least);
+  return [
+    {
+      code: "trip.batteryLow",
+      gate: "resources",
+      severity: "note",
+      basis: "physics",
+      about: store.store,
+      facts: {
+        left: figure(
+          Math.round((least / store.capacity.value) * 100),
+          "%",
+          "trip.level",
+          { runs: input.runs, share: 0.1 },
+          "computed",
+        ),
+        at: timeline.localAt(Math.min(hour, timeline.steps * timeline.dtH)),
+        usable: store.capacityAh!,
+        usePerDay: store.usePerDayAh!,
+      },
+      sources: [],
+      mends: mendsFor(plan, store, null),
     },
   ];
 }
@@ -91,7 +125,7 @@ function nightOf({ input, timeline }: TripPlan, at: string): number {
 function placeAt({ input, timeline }: TripPlan, at: string): string {
   const step = timeline.stepAt(at);
   const stop = timeline.stops.findIndex(({ arrive, leave }) => step >= arrive && step <= leave);
-  return stop < 0 ? "" : input.trip.stops[stop]!.place.name;
+  return stop < 0 ? "none" : input.trip.stops[stop]!.place.name;
 }
 
 function mendsFor({ input, timeline }: TripPlan, store: StoreForecast, at: string | null): Mend[] {

@@ -30,6 +30,8 @@ export class StoreRecord {
   readonly band: Points = points();
   /** hour of the first trouble; infinite where it never came */
   readonly troubleH: Float64Array;
+  /** mean over the lives of all that was used by each hour: drawn, or for waste and cassette put in */
+  readonly used: number[] = [];
   readonly arrive: LevelAt[] = [];
   readonly leave: (LevelAt | null)[] = [];
 
@@ -93,7 +95,11 @@ export class TripRecorder implements Recorder {
     this.hours.push(step * this.timeline.dtH);
     this.push(this.outside, live.outsideC);
     this.push(this.cabin, live.cabinC);
-    for (const { store, band } of this.stores) this.push(band, live.ensemble.level[indexOf(store)]!);
+    for (const { store, band, used } of this.stores) {
+      this.push(band, live.ensemble.level[indexOf(store)]!);
+      const moved = STORES[store].trouble === "full" ? live.ensemble.into : live.ensemble.outOf;
+      used.push(this.spread.mean(moved[indexOf(store)]!));
+    }
   }
 
   private push(band: Points, values: Float64Array): void {

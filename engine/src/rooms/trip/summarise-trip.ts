@@ -65,7 +65,8 @@ function summariseStore(
     { ...inputs, ...batteryInputs(holders[0]?.spec) },
     "declared",
   );
-  const { draws, perDay } = summariseDraws(plan, lived, store);
+  const draws = summariseDraws(plan, lived, store);
+  const perDay = usePerDay(plan, recorder, record);
   const battery = store === "battery12";
   return {
     store,
@@ -134,11 +135,7 @@ function summariseLevels({ timeline }: TripPlan, { spread }: TripRecorder, recor
   });
 }
 
-function summariseDraws(
-  { input, timeline }: TripPlan,
-  { totals }: Lived,
-  store: StoreId,
-): { draws: Draw[]; perDay: Figure } {
+function summariseDraws({ input, timeline }: TripPlan, { totals }: Lived, store: StoreId): Draw[] {
   const { unit, trouble } = STORES[store];
   const amounts = totals.map(({ id, kind, drawn, given }) => ({
     id,
@@ -147,14 +144,27 @@ function summariseDraws(
   }));
   const all = amounts.reduce((sum, { amount }) => sum + amount, 0);
   const days = (timeline.steps * timeline.dtH) / 24;
-  const draws = amounts
+  return amounts
     .filter(({ amount }) => amount > 1e-9)
     .sort((a, b) => b.amount - a.amount)
     .map(({ id, kind, amount }): Draw => {
       const shown = figure(amount, unit, "trip.meanUse", { runs: input.runs, days }, "computed");
-      return { system: id, kind, amount: shown, share: all > 0 ? amount / all : 0 };
+      return { system: id, kind, amount: shown, share: amount / all };
     });
-  return { draws, perDay: figure(all / days, unit, "trip.meanUse", { total: all, days }, "computed") };
+}
+
+/** Mean use per 24 hours while the store still serves: until the middle life is in trouble, else until the return. */
+function usePerDay(
+  plan: TripPlan,
+  { spread, hours }: TripRecorder,
+  { store, troubleH, used }: StoreRecord,
+): Figure {
+  const [p50] = spread.quantiles(troubleH, [0.5]);
+  // at least a day, where the trip has one
+  const until = Math.max(Math.min(p50!, hours.at(-1)!), Math.min(24, hours.at(-1)!));
+  const at = hours.findLastIndex((hour) => hour <= until);
+  const days = Math.max(hours[at]!, plan.timeline.dtH) / 24;
+  return figure(used[at]! / days, STORES[store].unit, "trip.meanUse", { used: used[at]!, days }, "computed");
 }
 
 function auditStore({ ensemble }: Lived, store: StoreId): StoreAudit {

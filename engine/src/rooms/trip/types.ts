@@ -116,7 +116,7 @@ export interface StoreForecast {
   readonly stops: readonly StopLevel[];
   /** largest first */
   readonly draws: readonly Draw[];
-  /** mean use per night (24 h from noon) over the trip, in the store's unit; for a battery also in Ah */
+  /** mean use per 24 hours while the store still serves, in its unit; for a battery also in Ah */
   readonly usePerDay: Figure;
   readonly usePerDayAh?: Figure;
   readonly audit?: StoreAudit;
