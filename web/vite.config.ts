@@ -2,6 +2,7 @@ import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
+import { markPages } from "./precache-pages.ts";
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -16,19 +17,21 @@ export default defineConfig({
     react(),
     VitePWA({
       strategies: "injectManifest",
-      srcDir: "src/pwa",
+      srcDir: "src",
       filename: "sw.ts",
       injectRegister: false,
       registerType: "prompt",
       manifest: false,
       injectManifest: {
         globPatterns: ["**/*.{js,css,html,woff2,svg,webmanifest}"],
+        manifestTransforms: [markPages(here("dist/.vite/manifest.json"))],
         maximumFileSizeToCacheInBytes: 4_000_000,
       },
     }),
   ],
   build: {
     outDir: "dist",
+    manifest: true,
     emptyOutDir: true,
     target: "es2023",
     sourcemap: true,

@@ -43,6 +43,12 @@ export interface KeptRound {
   readonly state: unknown;
 }
 
+/** A smaller copy of a photograph from the server, to compare with when there is no signal. */
+export interface KeptPicture {
+  readonly sha256: string;
+  readonly bytes: Uint8Array<ArrayBuffer>;
+}
+
 export interface KeptGuide {
   readonly token: string;
   readonly guide: Guide;
@@ -63,6 +69,7 @@ export class DeviceDatabase extends Dexie {
   readonly rounds!: Table<KeptRound, string>;
   readonly records!: Table<KeptRecord, string>;
   readonly photographs!: Table<KeptPhotograph, string>;
+  readonly pictures!: Table<KeptPicture, string>;
   readonly guides!: Table<KeptGuide, string>;
 
   constructor(name = "setfair-device") {
@@ -73,6 +80,7 @@ export class DeviceDatabase extends Dexie {
       rounds: "jobId",
       records: "id, [chain+seq], state",
       photographs: "sha256, chain, state",
+      pictures: "sha256",
       guides: "token",
     });
   }

@@ -27,3 +27,26 @@ export async function fetchJobs(db: DeviceDatabase, request: typeof fetch = fetc
   });
   return "fresh";
 }
+
+/** Brings smaller copies of the pictures of the walks out, so that they can be compared with no signal. */
+export async function fetchPictures(db: DeviceDatabase, request: typeof fetch = fetch): Promise<void> {
+  const wanted = new Set<string>();
+  for (const { job } of await db.jobs.toArray()) {
+    for (const record of job.outRecords as readonly { readonly content?: { readonly sha256?: unknown } }[]) {
+      if (typeof record.content?.sha256 === "string") wanted.add(record.content.sha256);
+    }
+  }
+  const here = new Set([
+    ...(await db.pictures.toCollection().primaryKeys()),
+    ...(await db.photographs.toCollection().primaryKeys()),
+  ]);
+  for (const sha256 of wanted) {
+    if (here.has(sha256)) continue;
+    try {
+      const response = await request(`/api/photos/${sha256}?size=small`, { credentials: "same-origin" });
+      if (response.ok) await db.pictures.put({ sha256, bytes: new Uint8Array(await response.arrayBuffer()) });
+    } catch {
+      return;
+    }
+  }
+}

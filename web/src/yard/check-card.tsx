@@ -1,0 +1,123 @@
+import type { WalkRoundCheck } from "@setfair/engine";
+import type { YardJob } from "../offline/database.ts";
+import { t } from "../parts/words.ts";
+import { draftAt } from "./draft-at.ts";
+import { checkWords } from "./names.ts";
+import { isWithin, NumberPad, numberOfTyped } from "./number-pad.tsx";
+import { Pictures } from "./pictures.tsx";
+import { Press } from "./press.tsx";
+import { lookContent } from "./side-page.tsx";
+import type { WalkActs } from "./use-walk.ts";
+import { photographsOf } from "./walk-state.ts";
+
+export interface CheckCardProps {
+  readonly job: YardJob;
+  readonly acts: WalkActs;
+  readonly check: WalkRoundCheck;
+  readonly onDone: () => unknown;
+}
+
+/** One check: photograph first, then what was seen, read or counted. */
+export function CheckCard({ job, acts, check, onDone }: CheckCardProps) {
+  const photographs = photographsOf(acts.walk, check);
+  const waits = check.photograph && photographs.length === 0;
+  return (
+    <section className="card stack-tight" aria-labelledby="check-name">
+      <div className="row spread">
+        <h2 id="check-name">{checkWords(check)}</h2>
+        <Press look="quiet" onPress={onDone}>
+          {t("yard.close")}
+        </Press>
+      </div>
+      <Pictures job={job} now={photographs} before={photographsOf(acts.out, check)} />
+      {waits && <p className="yard-note">{t("yard.photo.first")}</p>}
+      {check.kind === "look" ? (
+        <LookButtons
+          job={job}
+          acts={acts}
+          check={check}
+          photographs={photographs}
+          waits={waits}
+          onDone={onDone}
+        />
+      ) : (
+        <Measure job={job} acts={acts} check={check} photographs={photographs} onDone={onDone} />
+      )}
+    </section>
+  );
+}
+
+interface Inner extends CheckCardProps {
+  readonly photographs: readonly string[];
+}
+
+function LookButtons({ job, acts, check, photographs, waits, onDone }: Inner & { readonly waits: boolean }) {
+  const { place, walk } = acts;
+  const answer = async (outcome: "same" | "tooWetOrDirty") => {
+    await acts.keep("look", lookContent(check, outcome, photographs));
+    await onDone();
+  };
+  const mark = () => acts.goTo({ ...place, mark: draftAt(check.part ?? null) });
+  const now = walk.answers.get(check.id)?.outcome;
+  return (
+    <>
+      {now !== undefined && now !== null && (
+        <p className="yard-note">{t("yard.saw.now", { saw: t(`yard.saw.${now}`) })}</p>
+      )}
+      <div className="three">
+        <Press onPress={() => answer("same")} disabled={waits}>
+          {t(job.walk === "out" ? "yard.look.fine" : "yard.look.same")}
+        </Press>
+        <Press onPress={mark}>{t(job.walk === "out" ? "yard.look.markOut" : "yard.look.mark")}</Press>
+        <Press onPress={() => answer("tooWetOrDirty")}>{t("yard.look.tooWet")}</Press>
+      </div>
+    </>
+  );
+}
+
+/** A reading or a count with its unit, its range and what it was when it left. */
+function Measure({ job, acts, check, photographs, onDone }: Inner) {
+  const { place } = acts;
+  const reading = check.reading;
+  const range = reading ?? { unit: "", min: 0, max: 999, step: 1 };
+  const value = numberOfTyped(place.typed);
+  const before = acts.out.answers.get(check.id);
+  const keepIt = async () => {
+    if (!isWithin(value, range.min, range.max)) return;
+    const shots = photographs.length === 0 ? {} : { photographs: [...photographs] };
+    const next = { ...place, open: null, typed: "" };
+    const about = { about: check.id, checkId: check.id, view: check.view, ...shots };
+    if (check.kind === "count")
+      await acts.keep("count", { ...about, found: value, expected: check.expected ?? 0 }, [], next);
+    else await acts.keep("reading", { ...about, value, unit: range.unit }, [], next);
+  };
+  const wet = async () => {
+    await acts.keep("look", lookContent(check, "tooWetOrDirty", photographs));
+    await onDone();
+  };
+  return (
+    <>
+      {job.walk === "back" && before?.value !== null && before !== undefined && (
+        <p className="yard-note">{t("yard.reading.out", { value: before.value, unit: range.unit })}</p>
+      )}
+      {check.kind === "count" && (
+        <p className="yard-note">{t("yard.count.expected", { n: check.expected ?? 0 })}</p>
+      )}
+      <NumberPad
+        typed={place.typed}
+        unit={range.unit}
+        min={range.min}
+        max={range.max}
+        whole={range.step >= 1}
+        label={checkWords(check)}
+        onType={(typed) => acts.goTo({ ...place, typed })}
+      />
+      <div className="two">
+        <Press onPress={wet}>{t("yard.reading.cannot")}</Press>
+        <Press look="main" onPress={keepIt} disabled={!isWithin(value, range.min, range.max)}>
+          {t("yard.reading.keep")}
+        </Press>
+      </div>
+    </>
+  );
+}

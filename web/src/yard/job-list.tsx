@@ -1,0 +1,111 @@
+import { useLiveQuery } from "dexie-react-hooks";
+import { useCallback, useEffect, useState } from "react";
+import type { YardJob } from "../offline/database.ts";
+import { type FetchAnswer, fetchJobs, fetchPictures } from "../offline/fetch-jobs.ts";
+import { dateText, t } from "../parts/words.ts";
+import { device } from "./device.ts";
+import { useCare } from "./outbox-page.tsx";
+import { Press } from "./press.tsx";
+import { SignIn } from "./sign-in.tsx";
+
+interface Stage {
+  readonly begun: number;
+  readonly finished: boolean;
+  readonly waiting: number;
+}
+
+/** What is due out and back; from this device's own store, so that it is here with no signal. */
+export function JobList() {
+  const { db } = device();
+  const [answer, setAnswer] = useState<FetchAnswer | "asking">("asking");
+  const ask = useCallback(async () => {
+    const said = await fetchJobs(db);
+    setAnswer(said);
+    if (said === "fresh") void fetchPictures(db);
+  }, [db]);
+  useEffect(() => {
+    void ask();
+    const again = () => void ask();
+    addEventListener("online", again);
+    return () => removeEventListener("online", again);
+  }, [ask]);
+
+  const jobs = useLiveQuery(async () =>
+    (await db.jobs.toArray()).sort((a, b) => (a.job.due < b.job.due ? -1 : 1)),
+  );
+  const stages = useLiveQuery(async () => {
+    const found = new Map<string, Stage>();
+    for (const { chain, state, record } of await db.records.toArray()) {
+      const before = found.get(chain) ?? { begun: 0, finished: false, waiting: 0 };
+      found.set(chain, {
+        begun: before.begun + 1,
+        finished: before.finished || record.kind === "walkFinished",
+        waiting: before.waiting + (state === "waiting" ? 1 : 0),
+      });
+    }
+    return found;
+  });
+  const care = useCare();
+  if (jobs === undefined || stages === undefined) return <p className="state-box">{t("yard.loading")}</p>;
+  const fetchedAt = jobs[0]?.fetchedAt;
+  const of = (walk: "out" | "back") => jobs.filter(({ job }) => job.walk === walk);
+  return (
+    <main className="yard-main stack">
+      <div className="row spread">
+        <h1>{t("yard.list.title")}</h1>
+        <Press onPress={ask}>{t("yard.list.again")}</Press>
+      </div>
+      {care?.secure === false && <p className="yard-note yard-warn">{t("yard.care.notSecure")}</p>}
+      {care?.storage === "refused" && <p className="yard-note">{t("yard.care.refused")}</p>}
+      {answer === "kept" && fetchedAt !== undefined && (
+        <p className="yard-note" role="status">
+          {t("yard.list.kept", {
+            at: dateText(fetchedAt, "dayTime", Intl.DateTimeFormat().resolvedOptions().timeZone),
+          })}
+        </p>
+      )}
+      {answer === "signIn" && <SignIn onDone={ask} />}
+      {(["back", "out"] as const).map((walk) => (
+        <section key={walk} className="card" aria-labelledby={`jobs-${walk}`}>
+          <h2 id={`jobs-${walk}`}>{t(walk === "out" ? "yard.list.out" : "yard.list.back")}</h2>
+          {of(walk).length === 0 && <p>{answer === "asking" ? t("yard.loading") : t("yard.list.none")}</p>}
+          <ul>
+            {of(walk).map(({ job }) => (
+              <li key={job.id}>
+                <JobRow job={job} stage={stages.get(job.id)} />
+              </li>
+            ))}
+          </ul>
+        </section>
+      ))}
+    </main>
+  );
+}
+
+function JobRow({ job, stage }: { readonly job: YardJob; readonly stage: Stage | undefined }) {
+  const words =
+    stage === undefined
+      ? job.done
+        ? t("yard.job.doneElsewhere")
+        : t("yard.job.notBegun")
+      : stage.finished
+        ? t(stage.waiting > 0 ? "yard.job.finishedWaiting" : "yard.job.finished", { waiting: stage.waiting })
+        : t("yard.job.underWay");
+  return (
+    <a className="yard-row" href={`#/walk/${encodeURIComponent(job.id)}`}>
+      <span className="yard-row-time num">
+        {dateText(job.due, "time")}
+        <small>{dateText(job.due.slice(0, 10), "day")}</small>
+      </span>
+      <span className="yard-row-what">
+        <strong>
+          {job.vehicle.name} <span className="nowrap">{job.vehicle.registration}</span>
+        </strong>
+        <span>
+          {job.customer} · {job.reference}
+        </span>
+      </span>
+      <span className="yard-row-state">{words}</span>
+    </a>
+  );
+}

@@ -1,0 +1,13 @@
+import { StrictMode } from "react";
+import { createRoot } from "react-dom/client";
+import { registerWorker } from "../offline/register-worker.ts";
+import "../parts/styles.ts";
+import "./yard.css";
+import { YardApp } from "./app.tsx";
+
+registerWorker("yard");
+createRoot(document.getElementById("root")!).render(
+  <StrictMode>
+    <YardApp />
+  </StrictMode>,
+);

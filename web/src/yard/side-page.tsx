@@ -1,0 +1,170 @@
+import { partsOf } from "@setfair/drawing";
+import type { VehicleDescription, WalkRoundCheck, WalkRoundStep } from "@setfair/engine";
+import type { YardJob } from "../offline/database.ts";
+import { classes } from "../parts/classes.ts";
+import { t } from "../parts/words.ts";
+import { CheckCard } from "./check-card.tsx";
+import { DrawingPane } from "./drawing-pane.tsx";
+import { MarkCard } from "./mark-card.tsx";
+import { checkWords, partWords, viewWords } from "./names.ts";
+import { PartCard } from "./part-card.tsx";
+import { PhotoButton } from "./photo-button.tsx";
+import { Press } from "./press.tsx";
+import type { WalkActs } from "./use-walk.ts";
+import { nextNeeded, photographsOf, stillNeeds } from "./walk-state.ts";
+
+export interface SideProps {
+  readonly job: YardJob;
+  readonly acts: WalkActs;
+  readonly step: WalkRoundStep;
+  readonly index: number;
+}
+
+/** One side of the vehicle: touch a part, answer it, or pass the whole side. The next step is always at the foot. */
+export function SidePage({ job, acts, step, index }: SideProps) {
+  const { place, walk, round, goTo } = acts;
+  const check = step.checks.find(({ id }) => id === place.open?.check) ?? null;
+  const part = place.open?.part ?? check?.part ?? null;
+  const open = (next: WalkRoundCheck) =>
+    goTo({ ...place, open: { check: next.id, part: next.part ?? null }, mark: null, typed: "" });
+  const close = () => goTo({ ...place, open: null, mark: null, typed: "" });
+  const touch = (touched: string) => {
+    const found = step.checks.filter(({ part: its }) => its === touched);
+    const next = found.find((one) => stillNeeds(walk, one) !== null) ?? found[0];
+    return goTo({ ...place, open: { check: next?.id ?? null, part: touched }, mark: null, typed: "" });
+  };
+  const about = check?.id ?? part ?? `view.${step.view}`;
+  return (
+    <>
+      <main className="yard-main stack side">
+        <div className="side-head">
+          <h1>{viewWords(step.view)}</h1>
+          <p>{t("yard.side.place", { n: index + 1, of: round.steps.length })}</p>
+        </div>
+        <DrawingPane job={job} acts={acts} view={step.view} chosen={part} onTouch={touch} />
+        {place.mark !== null ? (
+          <MarkCard acts={acts} step={step} check={check} part={part ?? `view.${step.view}`} />
+        ) : check !== null ? (
+          <CheckCard key={check.id} job={job} acts={acts} check={check} onDone={close} />
+        ) : part !== null ? (
+          <PartCard job={job} acts={acts} part={part} name={nameOf(job, step, part)} onClose={close} />
+        ) : (
+          <CheckRows step={step} acts={acts} onOpen={open} />
+        )}
+      </main>
+      <footer className="yard-foot">
+        <PhotoButton
+          label={t("yard.photo.take")}
+          onPhoto={(bytes) => acts.photograph(bytes, about, step.view, check)}
+        />
+        <NextButton step={step} index={index} acts={acts} onOpen={open} />
+      </footer>
+    </>
+  );
+}
+
+function nameOf(job: YardJob, step: WalkRoundStep, part: string): string {
+  const vehicle = job.vehicle.description as VehicleDescription;
+  return partWords(partsOf(vehicle, step.view).find((one) => one.part === part)?.name ?? `part.${part}`);
+}
+
+function CheckRows({
+  step,
+  acts,
+  onOpen,
+}: {
+  readonly step: WalkRoundStep;
+  readonly acts: WalkActs;
+  readonly onOpen: (check: WalkRoundCheck) => unknown;
+}) {
+  const { walk } = acts;
+  if (step.checks.length === 0) return <p className="card">{t("yard.side.noChecks")}</p>;
+  return (
+    <ul className="card check-rows">
+      {step.checks.map((check) => {
+        const needs = stillNeeds(walk, check);
+        const answer = walk.answers.get(check.id);
+        return (
+          <li key={check.id}>
+            <Press look="row" onPress={() => onOpen(check)}>
+              <span className="yard-row-what">{checkWords(check)}</span>
+              <span className={classes("yard-row-state", needs !== null && "needs")}>
+                {needs !== null
+                  ? t(`yard.needs.${needs}`)
+                  : answer === undefined
+                    ? t("yard.needs.look")
+                    : answer.value !== null
+                      ? `${answer.value} ${answer.unit ?? ""}`
+                      : t(`yard.saw.${answer.outcome ?? "same"}`)}
+              </span>
+            </Press>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+interface NextProps {
+  readonly step: WalkRoundStep;
+  readonly index: number;
+  readonly acts: WalkActs;
+  readonly onOpen: (check: WalkRoundCheck) => unknown;
+}
+
+/** Always in the same place: the next thing this side still needs, then the next side, then the summary. */
+function NextButton({ step, index, acts, onOpen }: NextProps) {
+  const { walk, round, place, keep, goTo } = acts;
+  const needed = nextNeeded(walk, step);
+  const next = round.steps[index + 1];
+  if (needed !== undefined && needed.id !== place.open?.check) {
+    return (
+      <Press look="main" onPress={() => onOpen(needed)}>
+        {t("yard.next.check", { what: checkWords(needed) })}
+      </Press>
+    );
+  }
+  const after = {
+    page: next === undefined ? ("summary" as const) : index + 1,
+    open: null,
+    mark: null,
+    typed: "",
+  };
+  if (needed !== undefined) {
+    return (
+      <Press onPress={() => goTo(after)}>
+        {next === undefined ? t("yard.next.laterEnd") : t("yard.next.later", { view: viewWords(next.view) })}
+      </Press>
+    );
+  }
+  const pass = async () => {
+    for (const check of step.checks) {
+      if (check.kind !== "look" || walk.answers.has(check.id)) continue;
+      await keep("look", lookContent(check, "same", photographsOf(walk, check)));
+    }
+    if (!walk.passed.has(step.view))
+      await keep("look", { about: `view.${step.view}`, saw: "looked", view: step.view });
+    await goTo(after);
+    scrollTo(0, 0);
+  };
+  return (
+    <Press look="main" onPress={pass} disabled={place.mark !== null}>
+      {next === undefined ? t("yard.next.end") : t("yard.next.side", { view: viewWords(next.view) })}
+    </Press>
+  );
+}
+
+export function lookContent(
+  check: WalkRoundCheck,
+  outcome: "same" | "mark" | "tooWetOrDirty",
+  photographs: readonly string[],
+) {
+  return {
+    about: check.id,
+    checkId: check.id,
+    saw: outcome,
+    outcome,
+    view: check.view,
+    photographs: [...photographs],
+  };
+}

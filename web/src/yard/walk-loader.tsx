@@ -1,0 +1,21 @@
+import { useLiveQuery } from "dexie-react-hooks";
+import { t } from "../parts/words.ts";
+import { device } from "./device.ts";
+import { WalkPage } from "./walk-page.tsx";
+
+/** Finds the job on this device. */
+export function WalkLoader({ jobId }: { readonly jobId: string }) {
+  const job = useLiveQuery(async () => (await device().db.jobs.get(jobId))?.job ?? null, [jobId]);
+  if (job === undefined) return <p className="state-box">{t("yard.loading")}</p>;
+  if (job === null) {
+    return (
+      <main className="yard-main stack">
+        <h1>{t("yard.walk.notHere")}</h1>
+        <a className="button" href="#/">
+          {t("yard.backToList")}
+        </a>
+      </main>
+    );
+  }
+  return <WalkPage job={job} />;
+}
