@@ -1,5 +1,5 @@
 /** The only door of the engine. */
-export type { FormulaValue } from "./formulas/entry.ts";
+
 export * from "./base/bad-input.ts";
 export * from "./base/figure.ts";
 export * from "./base/finding.ts";
@@ -15,7 +15,12 @@ export * from "./climate/station.ts";
 export * from "./climate/trip-weather.ts";
 export * from "./climate/weather.ts";
 export * from "./formulas/book.ts";
+export type { FormulaValue } from "./formulas/entry.ts";
 export * from "./formulas/nearest-ids.ts";
+export * from "./rooms/briefing/compose-briefing.ts";
+export * from "./rooms/briefing/types.ts";
+export * from "./rooms/condition/compare-condition.ts";
+export * from "./rooms/condition/compose-walk-round.ts";
 export * from "./rooms/condition/types.ts";
 export * from "./rooms/diary/check-due-dates.ts";
 export * from "./rooms/diary/feasible-vehicles.ts";
@@ -35,8 +40,8 @@ export * from "./rooms/rules/types.ts";
 export * from "./rooms/settlement/types.ts";
 export * from "./rooms/situation.ts";
 export * from "./rooms/trip/index.ts";
-export * from "./rules/rule-at.ts";
 export * from "./rules/rule.ts";
+export * from "./rules/rule-at.ts";
 export * from "./sources/register.ts";
 export * from "./sources/source.ts";
 export * from "./stores/stores.ts";

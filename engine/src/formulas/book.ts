@@ -3,6 +3,7 @@ import { BadInput } from "../base/bad-input.ts";
 import { describeSource } from "../sources/register.ts";
 import { AIR_FORMULAS } from "./air-book.ts";
 import { BATTERY_FORMULAS } from "./battery.ts";
+import { BRIEFING_FORMULAS } from "./briefing.ts";
 import { CABLE_FORMULAS } from "./cable.ts";
 import { CLIMATE_FORMULAS } from "./climate-book.ts";
 import type { FormulaEntry, FormulaValue } from "./entry.ts";
@@ -39,6 +40,7 @@ const BOOK: readonly FormulaEntry[] = [
   ...VIN_FORMULAS,
   ...STATISTICS_FORMULAS,
   ...CLIMATE_FORMULAS,
+  ...BRIEFING_FORMULAS,
 ];
 const BY_ID = new Map(BOOK.map((found) => [found.id, found]));
 if (BY_ID.size !== BOOK.length) throw new Error("formula book: an id is registered twice");

@@ -1,20 +1,53 @@
 /** What the checks of the systems share: the lines of the terms, and short ways to state a check. */
 import type { Check, CheckWhen, View } from "./contract.ts";
 
-/** Lines of the tariff to which a check may point when it comes back short or marked. */
-export const CHARGES = [
-  "damage",
-  "missingItem",
-  "key",
-  "cleaning",
-  "fuel",
-  "def",
-  "lpg",
-  "wasteWater",
-  "cassette",
-  "mileage",
-] as const;
-export type Charge = (typeof CHARGES)[number];
+/**
+ * Lines of the terms to which a check points when it comes back short or marked: a reading to its price, a
+ * counted thing to its value new (`tariff.kit`), a part to the repair matrix (`tariff.damage`).
+ */
+export const CHARGES = {
+  readings: ["mileage", "fuel", "def", "lpg"],
+  emptying: ["wasteWater", "cassette"],
+  cleaning: ["cleaning"],
+  kit: [
+    "keys.key",
+    "hookUp.lead",
+    "hookUp.adaptor",
+    "lpg.bottle",
+    "lpg.fillerCap",
+    "freshWater.cap",
+    "fuel.cap",
+    "def.cap",
+    "awning.crank",
+    "alarms.alarm",
+    "alarms.extinguisher",
+    "alarms.blanket",
+    "cab.ramp",
+    "cab.triangle",
+    "cab.vest",
+    "cassetteToilet.spare",
+    "tyres.spare",
+    "tyres.sealant",
+    "windows.blind",
+  ],
+  damage: [
+    "body",
+    "awning",
+    "window",
+    "rooflight",
+    "step",
+    "door",
+    "wheel",
+    "fridge",
+    "hob",
+    "flue",
+    "solar",
+    "inlet",
+    "toilet",
+    "wasteValve",
+  ],
+} as const;
+export type Charge = (typeof CHARGES)[keyof typeof CHARGES][number];
 
 export interface CheckTraits {
   readonly part?: string;

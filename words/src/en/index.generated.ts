@@ -7,6 +7,7 @@ import trip from "./trip.json" with { type: "json" };
 import yard from "./yard.json" with { type: "json" };
 import systemsAlarms from "./systems/alarms.json" with { type: "json" };
 import systemsAwning from "./systems/awning.json" with { type: "json" };
+import systemsBriefing from "./systems/briefing.json" with { type: "json" };
 import systemsCab from "./systems/cab.json" with { type: "json" };
 import systemsCassetteToilet from "./systems/cassetteToilet.json" with { type: "json" };
 import systemsCharging from "./systems/charging.json" with { type: "json" };
@@ -29,5 +30,5 @@ import systemsTyres from "./systems/tyres.json" with { type: "json" };
 import systemsWasteWater from "./systems/wasteWater.json" with { type: "json" };
 import systemsWindows from "./systems/windows.json" with { type: "json" };
 
-export const ENGLISH_FILES = { cli, core, parts, server, trip, yard, systemsAlarms, systemsAwning, systemsCab, systemsCassetteToilet, systemsCharging, systemsCooking, systemsDef, systemsFreshWater, systemsFridge, systemsFuel, systemsHeating, systemsHookUp, systemsHotWater, systemsKeys, systemsLeisureBattery, systemsLights, systemsLpg, systemsSeatsBelts, systemsSolar, systemsStep, systemsTyres, systemsWasteWater, systemsWindows } as const;
-export const ENGLISH = { ...cli, ...core, ...parts, ...server, ...trip, ...yard, ...systemsAlarms, ...systemsAwning, ...systemsCab, ...systemsCassetteToilet, ...systemsCharging, ...systemsCooking, ...systemsDef, ...systemsFreshWater, ...systemsFridge, ...systemsFuel, ...systemsHeating, ...systemsHookUp, ...systemsHotWater, ...systemsKeys, ...systemsLeisureBattery, ...systemsLights, ...systemsLpg, ...systemsSeatsBelts, ...systemsSolar, ...systemsStep, ...systemsTyres, ...systemsWasteWater, ...systemsWindows };
+export const ENGLISH_FILES = { cli, core, parts, server, trip, yard, systemsAlarms, systemsAwning, systemsBriefing, systemsCab, systemsCassetteToilet, systemsCharging, systemsCooking, systemsDef, systemsFreshWater, systemsFridge, systemsFuel, systemsHeating, systemsHookUp, systemsHotWater, systemsKeys, systemsLeisureBattery, systemsLights, systemsLpg, systemsSeatsBelts, systemsSolar, systemsStep, systemsTyres, systemsWasteWater, systemsWindows } as const;
+export const ENGLISH = { ...cli, ...core, ...parts, ...server, ...trip, ...yard, ...systemsAlarms, ...systemsAwning, ...systemsBriefing, ...systemsCab, ...systemsCassetteToilet, ...systemsCharging, ...systemsCooking, ...systemsDef, ...systemsFreshWater, ...systemsFridge, ...systemsFuel, ...systemsHeating, ...systemsHookUp, ...systemsHotWater, ...systemsKeys, ...systemsLeisureBattery, ...systemsLights, ...systemsLpg, ...systemsSeatsBelts, ...systemsSolar, ...systemsStep, ...systemsTyres, ...systemsWasteWater, ...systemsWindows };

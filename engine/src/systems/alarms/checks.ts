@@ -1,4 +1,33 @@
+import { countOf, DUE, look, OUT_AND_BACK, TURNAROUND } from "../checking.ts";
 import type { SystemChecks } from "../contract.ts";
 import type { AlarmsSpec } from "./spec.ts";
 
-export const checks: SystemChecks<AlarmsSpec> = { checks: () => [] };
+export const checks: SystemChecks<AlarmsSpec> = {
+  checks: (spec) => {
+    const alarms = spec.smoke + spec.carbonMonoxide + spec.gas;
+    return [
+      ...(alarms > 0
+        ? [
+            countOf("alarms.count", OUT_AND_BACK, "inside", alarms, {
+              part: "alarms.alarm",
+              charge: "alarms.alarm",
+            }),
+            look("alarms.test", ["out", "turnaround"], "inside", { part: "alarms.alarm" }),
+            look("alarms.replaceBy", DUE, "inside", { part: "alarms.alarm" }),
+          ]
+        : []),
+      ...(spec.extinguishers > 0
+        ? [
+            countOf("alarms.extinguishers", OUT_AND_BACK, "inside", spec.extinguishers, {
+              part: "alarms.extinguisher",
+              charge: "alarms.extinguisher",
+            }),
+            look("alarms.extinguisherGauge", TURNAROUND, "inside", { part: "alarms.extinguisher" }),
+          ]
+        : []),
+      ...(spec.fireBlanket
+        ? [look("alarms.blanket", OUT_AND_BACK, "inside", { charge: "alarms.blanket" })]
+        : []),
+    ];
+  },
+};

@@ -1,4 +1,14 @@
+import { countOf, look, OUT_AND_BACK, TURNAROUND } from "../checking.ts";
 import type { SystemChecks } from "../contract.ts";
 import type { KeysSpec } from "./spec.ts";
 
-export const checks: SystemChecks<KeysSpec> = { checks: () => [] };
+export const checks: SystemChecks<KeysSpec> = {
+  checks: (spec) => [
+    countOf("keys.count", OUT_AND_BACK, "cab", spec.sets * spec.keysPerSet, {
+      part: "keys.ignition",
+      photograph: true,
+      charge: "keys.key",
+    }),
+    look("keys.everyLock", TURNAROUND, "nearside"),
+  ],
+};

@@ -21,7 +21,7 @@ export const checks: SystemChecks<LpgSpec> = {
         ? [
             countOf("lpg.bottles", OUT_AND_BACK, spec.side, spec.cylinders, {
               ...locker,
-              charge: "missingItem",
+              charge: "lpg.bottle",
             }),
             look("lpg.strapped", EVERY_TIME, spec.side, { ...locker, photograph: true }),
           ]
@@ -29,7 +29,7 @@ export const checks: SystemChecks<LpgSpec> = {
             look("lpg.fillerCap", OUT_AND_BACK, spec.side, {
               part: "lpg.filler",
               photograph: true,
-              charge: "missingItem",
+              charge: "lpg.fillerCap",
             }),
           ]),
       look("lpg.leakFluid", TURNAROUND, spec.side, locker),

@@ -1,4 +1,39 @@
 import type { SystemBriefing } from "../contract.ts";
+import { COST, card, cardsWhere } from "../telling.ts";
 import type { TyresSpec } from "./spec.ts";
 
-export const briefing: SystemBriefing<TyresSpec> = { cards: () => [] };
+export const briefing: SystemBriefing<TyresSpec> = {
+  cards: (spec) =>
+    cardsWhere(
+      [
+        true,
+        card(`tyres.puncture${PUNCTURE[spec.spare]}`, "danger", {
+          chance: 0.05,
+          costPence: COST.small,
+          minutes: 1,
+          caution: true,
+        }),
+      ],
+      [
+        true,
+        card("tyres.pressures", "beforeDriving", {
+          chance: 0.1,
+          costPence: COST.middling,
+          minutes: 1,
+          facts: {
+            frontBar: spec.pressureFrontBar,
+            rearBar: spec.pressureRearBar,
+            frontPsi: toPsi(spec.pressureFrontBar),
+            rearPsi: toPsi(spec.pressureRearBar),
+          },
+        }),
+      ],
+    ),
+};
+
+const PUNCTURE = { spare: "Spare", sealant: "Sealant", none: "None" } as const;
+
+/** 1 bar = 14.504 psi (by definition of both units). */
+function toPsi(bar: number): number {
+  return Math.round(bar * 14.504);
+}

@@ -2,11 +2,11 @@ import type * as z from "zod/mini";
 import type { DrawnPart, SystemSpec } from "../contract.ts";
 import { defineFields } from "../define-fields.ts";
 import { acrossM } from "../draw.ts";
-import { behindFrontAxle, quantity, type Side } from "../fields.ts";
+import { behindFrontAxle, count, quantity, type Side } from "../fields.ts";
 
 const { fields, schema } = defineFields({
-  loadIndexFront: quantity("–", 70, 150, "practice"),
-  loadIndexRear: quantity("–", 70, 150, "practice"),
+  loadIndexFront: count(70, 130, "practice"),
+  loadIndexRear: count(70, 130, "practice"),
   /** cold, laden */
   pressureFrontBar: quantity("bar", 1.5, 7, "practice"),
   pressureRearBar: quantity("bar", 1.5, 7, "practice"),

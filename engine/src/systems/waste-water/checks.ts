@@ -1,4 +1,13 @@
+import { look, OUT_AND_BACK, TURNAROUND } from "../checking.ts";
 import type { SystemChecks } from "../contract.ts";
 import type { WasteWaterSpec } from "./spec.ts";
 
-export const checks: SystemChecks<WasteWaterSpec> = { checks: () => [] };
+const DRAIN = { part: "wasteWater.drain" } as const;
+
+export const checks: SystemChecks<WasteWaterSpec> = {
+  checks: () => [
+    look("wasteWater.isEmpty", OUT_AND_BACK, "underside", { ...DRAIN, charge: "wasteWater" }),
+    look("wasteWater.valve", OUT_AND_BACK, "underside", { ...DRAIN, photograph: true, charge: "wasteValve" }),
+    look("wasteWater.gauge", TURNAROUND, "inside"),
+  ],
+};

@@ -1,4 +1,39 @@
+import { countOf, look, OUT_AND_BACK, TURNAROUND } from "../checking.ts";
 import type { SystemChecks } from "../contract.ts";
 import type { WindowsSpec } from "./spec.ts";
 
-export const checks: SystemChecks<WindowsSpec> = { checks: () => [] };
+export const checks: SystemChecks<WindowsSpec> = {
+  checks: (spec) => [
+    ...(spec.hinged > 0
+      ? [
+          look("windows.panesNearside", OUT_AND_BACK, "nearside", {
+            part: "windows.nearside",
+            photograph: true,
+            charge: "window",
+          }),
+        ]
+      : []),
+    ...(spec.hinged > 1
+      ? [
+          look("windows.panesOffside", OUT_AND_BACK, "offside", {
+            part: "windows.offside",
+            photograph: true,
+            charge: "window",
+          }),
+        ]
+      : []),
+    ...(spec.rooflights > 0
+      ? [
+          look("windows.rooflights", OUT_AND_BACK, "roof", {
+            part: "windows.rooflight",
+            photograph: true,
+            charge: "rooflight",
+          }),
+        ]
+      : []),
+    ...(spec.blinds > 0
+      ? [countOf("windows.blinds", OUT_AND_BACK, "inside", spec.blinds, { charge: "windows.blind" })]
+      : []),
+    look("windows.damp", TURNAROUND, "inside"),
+  ],
+};
