@@ -95,6 +95,8 @@ export type Difference = {
       readonly tolerance: Figure;
     }
   | { readonly kind: "count"; readonly expected: number; readonly counted: number; readonly short: number }
+  /** looked at and not as it went, without a mark on the drawing: a tank not emptied, a hob not cleaned */
+  | { readonly kind: "look"; readonly view: View }
   | {
       readonly kind: "mark";
       readonly part: string;

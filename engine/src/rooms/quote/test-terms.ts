@@ -59,10 +59,10 @@ export function testTerms(change: Partial<Terms> = {}): Terms {
       cassetteNotEmptiedPence: 4000,
       latePencePerHour: 2500,
       lateGraceMinutes: 30,
-      kit: { "hookUp.lead": { newPence: 6000, lifeYears: 5, leastShare: 0.1 } },
+      kit: { "hookUp.leads": { newPence: 6000, lifeYears: 5, leastShare: 0.1 } },
       damage: [
         {
-          charge: "body",
+          of: "damage",
           kind: "scratch",
           upToMm: 100,
           pence: 9000,
@@ -70,8 +70,8 @@ export function testTerms(change: Partial<Terms> = {}): Terms {
           lifeYears: 10,
           leastShare: 0.2,
         },
-        { charge: "body", kind: "scratch", pence: 24000, part: "repair", lifeYears: 10, leastShare: 0.2 },
-        { charge: "awning", kind: "tear", pence: 60000, part: "replace", lifeYears: 8, leastShare: 0.1 },
+        { of: "damage", kind: "scratch", pence: 24000, part: "repair", lifeYears: 10, leastShare: 0.2 },
+        { of: "awning", kind: "tear", pence: 60000, part: "replace", lifeYears: 8, leastShare: 0.1 },
       ],
     },
     ...change,

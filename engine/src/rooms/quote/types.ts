@@ -85,12 +85,12 @@ export const termsSchema = z.strictObject({
     cassetteNotEmptiedPence: pence,
     latePencePerHour: pence,
     lateGraceMinutes: whole(0, 240),
-    /** value new of a counted thing, by the `charge` of its check */
+    /** value new of a thing, by the id of its check, else the kind of its system, else the check's `charge` */
     kit: z.record(z.string(), z.strictObject({ newPence: pence, ...wearing.shape })),
-    /** published repair matrix, by the `charge` of a check or a part, then by kind of mark */
+    /** published repair matrix: `of` is a part, a check, a kind of system or a check's `charge`, the first that has a line; then by kind and size of mark */
     damage: z.array(
       z.strictObject({
-        charge: text(60),
+        of: text(60),
         kind: z.enum(["scratch", "dent", "tear", "stain", "crack", "missing"]),
         upToMm: z.optional(whole(1, 5000)),
         pence,

@@ -47,6 +47,7 @@ export const differenceSchema = z.discriminatedUnion("kind", [
     counted: z.int(),
     short: z.int(),
   }),
+  z.strictObject({ ...evidence, kind: z.literal("look"), view: z.enum(VIEWS) }),
   z.strictObject({
     ...evidence,
     kind: z.literal("mark"),
@@ -73,13 +74,16 @@ export const settlementInputSchema = z.strictObject({
     fuel: z.enum(["diesel", "petrol", "electric", "hydrogen"]),
     /** tank of the vehicle, for a fuel reading given as a share */
     fuelTankLitres: z.optional(z.number().check(z.positive(), z.maximum(200))),
-    /** litres of DEF in the full tank, likewise */
-    defTankLitres: z.optional(z.number().check(z.positive(), z.maximum(60))),
-    /** age of the part or thing in whole or part years, by `charge`; without it the full life is taken as used, to the hirer's good */
+    /** for a DEF reading given as a range */
+    defLitresPer1000Km: z.optional(z.number().check(z.positive(), z.maximum(20))),
+    /** age of the part or thing in whole or part years, by the same id as the line of the terms; without it the full life is taken as used, to the hirer's good */
     ageYears: z.record(z.string(), z.number().check(z.minimum(0), z.maximum(60))),
   }),
   differences: z.array(differenceSchema),
-  /** by the id of the difference; a difference left out is unknown, hence not charged */
+  /**
+   * by the id of the difference; a mark, count or look left out is unknown, hence not charged. Metered
+   * readings (distance, fuel, gas, DEF) need no class and are charged unless one says otherwise.
+   */
   classes: z.record(z.string(), z.enum(MARK_CLASSES)),
   /** cleaning beyond the included standard, hours, with its evidence */
   cleaning: z.optional(
@@ -89,9 +93,6 @@ export const settlementInputSchema = z.strictObject({
       photographs: z.array(z.string()),
     }),
   ),
-  /** record ids for tank or cassette handed back unemptied; null where emptied */
-  wasteNotEmptied: z.optional(z.array(z.string())),
-  cassetteNotEmptied: z.optional(z.array(z.string())),
   /** real cost of repair by the id of the difference, pence, from an estimate; replaces the matrix where lower */
   estimates: z.optional(z.record(z.string(), pence)),
   /** held as security, pence */
@@ -112,6 +113,7 @@ export interface SettlementLine {
     | "fuel"
     | "fuelService"
     | "def"
+    | "lpg"
     | "cleaning"
     | "waste"
     | "cassette"
