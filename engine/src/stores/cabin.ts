@@ -65,7 +65,7 @@ export function startCabin(body: Body, n: number, dtH: number, lossFactor: Float
         const a = decay[i]!;
         const rest = (setC[i]! - outsideC[i]! - (cabinC[i]! - outsideC[i]!) * a) / (1 - a);
         const heat = rest * conductance[i]! * dtH - free[i]!;
-        out[i] = heat > 0 ? heat : 0;
+        out[i] = Math.max(heat, 0);
       }
     },
   };

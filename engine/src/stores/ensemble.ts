@@ -91,8 +91,8 @@ export function boundStep(e: Ensemble, store: number, mostOut: Float64Array, mos
     const now = level[i]!;
     const low = now - mostOut[i]!;
     const high = now + mostIn[i]!;
-    floor[i] = low > 0 ? low : 0;
-    ceil[i] = high < capacity[i]! ? high : capacity[i]!;
+    floor[i] = Math.max(low, 0);
+    ceil[i] = Math.min(high, capacity[i]!);
   }
 }
 

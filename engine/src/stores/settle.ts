@@ -1,13 +1,23 @@
 import type { Mode, Running } from "../systems/contract.ts";
 import { type Ensemble, indexOf } from "./ensemble.ts";
 
-/** A mode with its stores looked up; gives to stores that the vehicle does not have are dropped. */
+/** One store as a mode meets it: the amount at activity 1 and where it is booked. */
+interface Port {
+  /** index of the store; −1 where the mode has no such port */
+  readonly store: number;
+  readonly amount: Float64Array;
+  readonly level: Float64Array;
+  /** floor of what is drawn from, ceiling of what is given to */
+  readonly bound: Float64Array;
+  readonly booked: Float64Array;
+  readonly drawing: () => Float64Array;
+}
+
 interface CompiledMode {
   readonly limit: Float64Array;
-  readonly needStores: readonly number[];
-  readonly needs: readonly Float64Array[];
-  readonly giveStores: readonly number[];
-  readonly gives: readonly Float64Array[];
+  readonly first: Port;
+  readonly second: Port;
+  readonly gift: Port;
 }
 
 export interface CompiledRunning {
@@ -18,138 +28,135 @@ export interface CompiledRunning {
   readonly giveSum: Float64Array;
 }
 
-/** Looks the stores of a running system up once. A mode that needs an absent store can never run and is left out. */
+/**
+ * Looks the stores of a running system up once. A mode that needs an absent store can never run and is left
+ * out; gives to an absent store are dropped. A mode has at most two needs and one give that count.
+ */
 export function compileRunning(running: Running, e: Ensemble): CompiledRunning {
   const possible = (mode: Mode) => mode.needStores.every((store) => e.present[indexOf(store)]);
   return {
     running,
-    modes: running.modes.filter(possible).map((mode) => {
-      const kept = mode.giveStores.map((_, k) => k).filter((k) => e.present[indexOf(mode.giveStores[k]!)]);
-      return {
-        limit: mode.limit,
-        needStores: mode.needStores.map(indexOf),
-        needs: mode.needs,
-        giveStores: kept.map((k) => indexOf(mode.giveStores[k]!)),
-        gives: kept.map((k) => mode.gives[k]!),
-      };
-    }),
+    modes: running.modes.filter(possible).map((mode) => compileMode(mode, e)),
     drawSum: new Float64Array(e.level.length),
     giveSum: new Float64Array(e.level.length),
   };
 }
 
+function compileMode(mode: Mode, e: Ensemble): CompiledMode {
+  const gives = mode.giveStores.map((_, k) => k).filter((k) => e.present[indexOf(mode.giveStores[k]!)]);
+  if (mode.needStores.length > 2 || gives.length > 1) {
+    throw new RangeError(`mode ${mode.id}: at most two needs and one give`);
+  }
+  const needs = mode.needStores.map((store, k) => needPort(e, indexOf(store), mode.needs[k]!));
+  const given = gives[0];
+  return {
+    limit: mode.limit,
+    first: needs[0] ?? noPort(e.n, 0),
+    second: needs[1] ?? noPort(e.n, 0),
+    gift:
+      given === undefined
+        ? noPort(e.n, 1)
+        : givePort(e, indexOf(mode.giveStores[given]!), mode.gives[given]!),
+  };
+}
+
+function needPort(e: Ensemble, store: number, amount: Float64Array): Port {
+  const [level, bound, booked] = [e.level[store]!, e.floor[store]!, e.outOf[store]!];
+  return { store, amount, level, bound, booked, drawing: () => e.drawing[store]! };
+}
+
+function givePort(e: Ensemble, store: number, amount: Float64Array): Port {
+  const [level, bound, booked] = [e.level[store]!, e.ceil[store]!, e.into[store]!];
+  return { store, amount, level, bound, booked, drawing: () => e.scratchA };
+}
+
+/** A port that never binds and books nothing, so that every mode has the same shape and one loop serves all. */
+function noPort(n: number, bound: number): Port {
+  const zero = new Float64Array(n);
+  const drawing = () => zero;
+  return {
+    store: -1,
+    amount: zero,
+    level: new Float64Array(n),
+    bound: new Float64Array(n).fill(bound),
+    booked: zero,
+    drawing,
+  };
+}
+
+const sums = new Float64Array(3);
+
 /**
  * Settles one system for one step: each mode in its order takes, per life, the activity
- * min(demand left, its limit, what the stores it needs can yield, what the stores it gives to have room for).
+ * min(demand left, its limit, what the stores it needs can yield, what the store it gives to has room for).
  */
-export function settleRunning(compiled: CompiledRunning, e: Ensemble): void {
-  const { left, activity, n } = e;
-  left.set(compiled.running.demand);
-  for (const mode of compiled.modes) {
-    if (!wish(left, mode.limit, activity, n)) continue;
-    for (let k = 0; k < mode.needs.length; k++) {
-      const s = mode.needStores[k]!;
-      boundByNeed(activity, mode.needs[k]!, e.level[s]!, e.floor[s]!, n);
-    }
-    for (let k = 0; k < mode.gives.length; k++) {
-      const s = mode.giveStores[k]!;
-      if (!e.supply[s]) boundByRoom(activity, mode.gives[k]!, e.level[s]!, e.ceil[s]!, n);
-    }
-    for (let k = 0; k < mode.needs.length; k++) {
-      const s = mode.needStores[k]!;
-      const sum = take(activity, mode.needs[k]!, e.level[s]!, e.floor[s]!, e.outOf[s]!, e.drawing[s]!, n);
-      compiled.drawSum[s] = compiled.drawSum[s]! + sum;
-    }
-    for (let k = 0; k < mode.gives.length; k++) {
-      const s = mode.giveStores[k]!;
-      const sum = give(activity, mode.gives[k]!, e.level[s]!, e.ceil[s]!, e.into[s]!, n);
-      compiled.giveSum[s] = compiled.giveSum[s]! + sum;
-    }
-    for (let i = 0; i < n; i++) left[i] = left[i]! - activity[i]!;
+export function settleRunning({ running, modes, drawSum, giveSum }: CompiledRunning, e: Ensemble): void {
+  const { left, n } = e;
+  left.set(running.demand);
+  for (const { limit, first, second, gift } of modes) {
+    settleMode(left, limit, first, second, gift, first.drawing(), second.drawing(), n);
+    if (first.store >= 0) drawSum[first.store] = drawSum[first.store]! + sums[0]!;
+    if (second.store >= 0) drawSum[second.store] = drawSum[second.store]! + sums[1]!;
+    if (gift.store >= 0) giveSum[gift.store] = giveSum[gift.store]! + sums[2]!;
   }
 }
 
-/** Activity wished for, before the stores speak; false when no life wishes any. */
-function wish(left: Float64Array, limit: Float64Array, activity: Float64Array, n: number): boolean {
-  let most = 0;
+/** The inner loop of the whole forecast: one pass over the lives. Longer than most functions, so that it stays one loop. */
+function settleMode(
+  left: Float64Array,
+  limit: Float64Array,
+  first: Port,
+  second: Port,
+  gift: Port,
+  firstDrawing: Float64Array,
+  secondDrawing: Float64Array,
+  n: number,
+): void {
+  const { amount: need1, level: level1, bound: floor1, booked: out1 } = first;
+  const { amount: need2, level: level2, bound: floor2, booked: out2 } = second;
+  const { amount: give3, level: level3, bound: ceil3, booked: in3 } = gift;
+  let sum1 = 0;
+  let sum2 = 0;
+  let sum3 = 0;
   for (let i = 0; i < n; i++) {
     const wanted = left[i]!;
     const allowed = limit[i]!;
-    let a = wanted < allowed ? wanted : allowed;
-    if (!(a > 0)) a = 0;
-    activity[i] = a;
-    if (a > most) most = a;
-  }
-  return most > 0;
-}
-
-function boundByNeed(
-  activity: Float64Array,
-  need: Float64Array,
-  level: Float64Array,
-  floor: Float64Array,
-  n: number,
-): void {
-  for (let i = 0; i < n; i++) {
-    const available = level[i]! - floor[i]!;
-    if (activity[i]! * need[i]! > available) activity[i] = available > 0 ? available / need[i]! : 0;
-  }
-}
-
-function boundByRoom(
-  activity: Float64Array,
-  gift: Float64Array,
-  level: Float64Array,
-  ceil: Float64Array,
-  n: number,
-): void {
-  for (let i = 0; i < n; i++) {
-    const room = ceil[i]! - level[i]!;
-    if (activity[i]! * gift[i]! > room) activity[i] = room > 0 ? room / gift[i]! : 0;
-  }
-}
-
-function take(
-  activity: Float64Array,
-  need: Float64Array,
-  level: Float64Array,
-  floor: Float64Array,
-  outOf: Float64Array,
-  drawing: Float64Array,
-  n: number,
-): number {
-  let sum = 0;
-  for (let i = 0; i < n; i++) {
-    const before = level[i]!;
-    let after = before - activity[i]! * need[i]!;
+    let a = Math.min(wanted, allowed);
+    if (!(a > 0)) continue;
+    const before1 = level1[i]!;
+    const before2 = level2[i]!;
+    const before3 = level3[i]!;
+    const has1 = before1 - floor1[i]!;
+    if (a * need1[i]! > has1) a = has1 > 0 ? has1 / need1[i]! : 0;
+    const has2 = before2 - floor2[i]!;
+    if (a * need2[i]! > has2) a = has2 > 0 ? has2 / need2[i]! : 0;
+    const room = ceil3[i]! - before3;
+    if (a * give3[i]! > room) a = room > 0 ? room / give3[i]! : 0;
+    if (!(a > 0)) continue;
+    let after1 = before1 - a * need1[i]!;
+    let after2 = before2 - a * need2[i]!;
+    let after3 = before3 + a * give3[i]!;
     // rounding only: the activity was bounded by what is there
-    if (after < floor[i]! && before >= floor[i]!) after = floor[i]!;
-    const amount = before - after;
-    level[i] = after;
-    outOf[i] = outOf[i]! + amount;
-    drawing[i] = drawing[i]! + amount;
-    sum += amount;
+    if (after1 < floor1[i]!) after1 = floor1[i]!;
+    if (after2 < floor2[i]!) after2 = floor2[i]!;
+    if (after3 > ceil3[i]!) after3 = ceil3[i]!;
+    const drawn1 = before1 - after1;
+    const drawn2 = before2 - after2;
+    const given3 = after3 - before3;
+    level1[i] = after1;
+    level2[i] = after2;
+    level3[i] = after3;
+    out1[i] = out1[i]! + drawn1;
+    out2[i] = out2[i]! + drawn2;
+    in3[i] = in3[i]! + given3;
+    firstDrawing[i] = firstDrawing[i]! + drawn1;
+    secondDrawing[i] = secondDrawing[i]! + drawn2;
+    left[i] = wanted - a;
+    sum1 += drawn1;
+    sum2 += drawn2;
+    sum3 += given3;
   }
-  return sum;
-}
-
-function give(
-  activity: Float64Array,
-  gift: Float64Array,
-  level: Float64Array,
-  ceil: Float64Array,
-  into: Float64Array,
-  n: number,
-): number {
-  let sum = 0;
-  for (let i = 0; i < n; i++) {
-    const before = level[i]!;
-    let after = before + activity[i]! * gift[i]!;
-    if (after > ceil[i]! && before <= ceil[i]!) after = ceil[i]!;
-    const amount = after - before;
-    level[i] = after;
-    into[i] = into[i]! + amount;
-    sum += amount;
-  }
-  return sum;
+  sums[0] = sum1;
+  sums[1] = sum2;
+  sums[2] = sum3;
 }

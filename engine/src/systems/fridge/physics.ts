@@ -29,7 +29,7 @@ function startFridge(spec: FridgeSpec, context: PhysicsContext): Running {
     const habit = factor(view);
     for (let i = 0; i < n; i++) {
       const duty = perKelvin * (view.cabinC[i]! - INSIDE_C) * habit[i]!;
-      demand[i] = duty < LEAST_DUTY ? LEAST_DUTY : duty > 1 ? 1 : duty;
+      demand[i] = duty < LEAST_DUTY ? LEAST_DUTY : Math.min(duty, 1);
     }
     if (spec.type === "absorption") {
       const wanted = (id: string) => source === "auto" || source === id;

@@ -63,7 +63,7 @@ function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
     fillTarget(view, isNight(view.clockH) || view.people < people ? set.nightC : set.dayC, targetC);
     view.heatToReach(targetC, wanted);
     for (let i = 0; i < n; i++) {
-      const heat = wanted[i]! < full ? wanted[i]! : full;
+      const heat = Math.min(wanted[i]!, full);
       const share = heat / full;
       demand[i] = share;
       // the fan runs while the heater runs; per unit of activity, so that the whole comes out

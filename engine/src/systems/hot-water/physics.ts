@@ -59,7 +59,7 @@ function startHeating(spec: HotWaterSpec, { n, dtH, setting }: PhysicsContext): 
     const level = view.level("hotWaterHeat");
     for (let i = 0; i < n; i++) {
       const missing = (target - level[i]!) / full;
-      demand[i] = missing > 0 ? (missing < 1 ? missing : 1) : 0;
+      demand[i] = missing > 0 ? Math.min(missing, 1) : 0;
     }
   });
 }

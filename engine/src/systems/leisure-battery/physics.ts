@@ -66,7 +66,7 @@ function keepBattery(spec: LeisureBatterySpec, { n, dtH }: PhysicsContext): Keep
       mostOut.fill(Number.POSITIVE_INFINITY);
       for (let i = 0; i < n; i++) {
         const gap = (usable - level[i]!) * closing;
-        const accepted = gap < bulkWh ? gap : bulkWh;
+        const accepted = Math.min(gap, bulkWh);
         const allowed = spec.chemistry === "lfp" && view.cabinC[i]! < 0 ? 0 : accepted;
         // a source first carries what runs at the same time: as much as in the step before
         mostIn[i] = allowed + drawn[i]!;

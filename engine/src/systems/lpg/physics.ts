@@ -27,7 +27,7 @@ export function contentKg(spec: LpgSpec): number {
 export function drawOffKgH(spec: LpgSpec, lockerC: number, filledShare: number): number {
   const driving = lockerC - FLOW_STOPS_C[spec.fuel];
   if (driving <= 0) return 0;
-  const wetted = filledShare > LEAST_WETTED ? filledShare : LEAST_WETTED;
+  const wetted = Math.max(filledShare, LEAST_WETTED);
   return (WALL_W_K_6KG * (spec.kgEach / 6) ** (2 / 3) * wetted * driving) / LATENT_WH_KG[spec.fuel];
 }
 
@@ -43,7 +43,7 @@ function keepGas(spec: LpgSpec, { n, dtH }: PhysicsContext): Keeping {
       mostIn.fill(Number.POSITIVE_INFINITY);
       for (let i = 0; i < n; i++) {
         const driving = view.outsideC[i]! - stops;
-        const wetted = level[i]! > least ? level[i]! : least;
+        const wetted = Math.max(level[i]!, least);
         mostOut[i] = driving > 0 ? perKelvin * wetted * driving : 0;
       }
     },

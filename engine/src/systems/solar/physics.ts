@@ -13,7 +13,7 @@ const SPREAD_DAY = 0.15;
 export function panelW(spec: SolarSpec, irradianceWm2: number, airC: number): number {
   const cellC = airC + ((spec.noctC - 20) * irradianceWm2) / 800;
   const power = (irradianceWm2 / 1000) * spec.peakW * (1 + spec.perKelvin * (cellC - 25)) * spec.efficiency;
-  return power > 0 ? power : 0;
+  return Math.max(power, 0);
 }
 
 function startSolar(spec: SolarSpec, { n, dtH }: PhysicsContext): Running {
@@ -26,7 +26,7 @@ function startSolar(spec: SolarSpec, { n, dtH }: PhysicsContext): Running {
     for (let i = 0; i < n; i++) {
       const g = view.irradianceWm2[i]!;
       if (g > most) most = g;
-      gives[i] = g > 0 ? panelW(spec, g, view.outsideC[i]!) * (shade[i]! < 1.15 ? shade[i]! : 1.15) * dtH : 0;
+      gives[i] = g > 0 ? panelW(spec, g, view.outsideC[i]!) * Math.min(shade[i]!, 1.15) * dtH : 0;
     }
     demand.fill(most > 0 ? 1 : 0);
   });
