@@ -21,6 +21,7 @@ import { SUN_FORMULAS } from "./sun-book.ts";
 import { TYRE_FORMULAS } from "./tyre.ts";
 import { VIN_FORMULAS } from "./vin.ts";
 import { WATER_FORMULAS } from "./water.ts";
+import { WORTH_FORMULAS } from "./worth.ts";
 
 const BOOK: readonly FormulaEntry[] = [
   ...SUN_FORMULAS,
@@ -39,6 +40,7 @@ const BOOK: readonly FormulaEntry[] = [
   ...LEVEL_FORMULAS,
   ...VIN_FORMULAS,
   ...STATISTICS_FORMULAS,
+  ...WORTH_FORMULAS,
   ...CLIMATE_FORMULAS,
   ...BRIEFING_FORMULAS,
 ];

@@ -1,0 +1,115 @@
+import { figure } from "../../base/figure.ts";
+import { roundPence } from "../../base/money.ts";
+import { remainingShare } from "../../formulas/worth.ts";
+import { aboutOf, type InputDifference, notCharged, settlementLine } from "./settlement-line.ts";
+import type { SettlementInput, SettlementLine } from "./types.ts";
+
+type Found = Exclude<InputDifference, { kind: "reading" }>;
+type Tariff = SettlementInput["terms"]["tariff"];
+
+/**
+ * A mark, a short count or a look that was off. Only what the desk classed as the hirer's is charged: unknown
+ * is not, nor what another hire has paid for. No betterment: things at what is left of their value.
+ */
+export function damageLines(found: Found, input: SettlementInput): SettlementLine[] {
+  const decided = input.classes[found.id] ?? "unknown";
+  if (decided !== "hirer") return [notCharged(found, decided)];
+  if (found.backRecords.some((id) => input.chargedElsewhere.includes(id)))
+    return [notCharged(found, "chargedElsewhere")];
+  if (found.kind === "count") return [kitLine(found, found.short, input) ?? notCharged(found, "noTariff")];
+  if (found.charge === "wasteWater") return [fixed(found, "waste", input.terms.tariff.wasteNotEmptiedPence)];
+  if (found.charge === "cassette")
+    return [fixed(found, "cassette", input.terms.tariff.cassetteNotEmptiedPence)];
+  if (found.kind === "look") return [notCharged(found, "noTariff")];
+  const isGone = found.markKind === "missing" && found.charge !== "damage";
+  const line = markLine(found, input) ?? (isGone ? kitLine(found, 1, input) : null);
+  return [line ?? notCharged(found, "noTariff")];
+}
+
+const fixed = (from: Found, code: "waste" | "cassette", pence: number) =>
+  settlementLine({ id: from.id, code, about: aboutOf(from), pence, from });
+
+/** What a difference goes by in the terms, the nearest name first. */
+function namesOf(found: Found): string[] {
+  const part = found.kind === "mark" ? found.part : null;
+  return [part, found.checkId, found.systemKind, found.charge].filter((name) => name !== null);
+}
+
+function kitLine(found: Found, count: number, input: SettlementInput): SettlementLine | null {
+  const { kit } = input.terms.tariff;
+  const name = namesOf(found).find((each) => kit[each] !== undefined);
+  const thing = name === undefined ? undefined : kit[name];
+  if (name === undefined || thing === undefined) return null;
+  const share = shareLeft(name, thing, input);
+  const pence = roundPence(thing.newPence * share.value) * count;
+  const worth = figure(thing.newPence, "pence", "-", {}, "declared", input.terms.id);
+  const quantity = figure(count, "count", "-", {}, "measured");
+  return settlementLine({
+    id: found.id,
+    code: "kit",
+    about: aboutOf(found),
+    pence,
+    quantity,
+    from: found,
+    working: [worth, share],
+  });
+}
+
+/** Share of its value that a thing has left; without a known age the least, to the hirer's good. */
+function shareLeft(
+  name: string,
+  { lifeYears, leastShare }: { lifeYears: number; leastShare: number },
+  { hire }: SettlementInput,
+) {
+  const age = hire.ageYears[name];
+  const ageYears = age ?? lifeYears;
+  return figure(
+    remainingShare(ageYears, lifeYears, leastShare),
+    "share",
+    "worth.remainingShare",
+    { ageYears, lifeYears, leastShare },
+    age === undefined ? "default" : "computed",
+    "rental-code-2020",
+  );
+}
+
+function markLine(found: Extract<Found, { kind: "mark" }>, input: SettlementInput): SettlementLine | null {
+  const row = matrixRow(found, input.terms.tariff);
+  const estimate = input.estimates?.[found.id];
+  if (row === undefined && estimate === undefined) return null;
+  const share = row?.part === "replace" ? shareLeft(row.of, row, input) : null;
+  const byMatrix = row === undefined ? Infinity : roundPence(row.pence * (share?.value ?? 1));
+  const byEstimate = estimate === undefined ? Infinity : roundPence(estimate * (share?.value ?? 1));
+  const stated = [
+    ...(row === undefined
+      ? []
+      : [figure(row.pence, "pence", "-", { of: row.of, kind: row.kind }, "declared", input.terms.id)]),
+    ...(estimate === undefined ? [] : [figure(estimate, "pence", "-", { estimate: true }, "declared")]),
+    ...(share === null ? [] : [share]),
+  ];
+  return settlementLine({
+    id: found.id,
+    code: "damage",
+    about: found.part,
+    pence: Math.min(byMatrix, byEstimate),
+    from: found,
+    working: stated,
+    capped: true,
+  });
+}
+
+/** The line of the matrix for a mark: nearest name, kind, then the smallest size that holds it; of unknown size the cheapest. */
+function matrixRow(
+  found: Extract<Found, { kind: "mark" }>,
+  { damage }: Tariff,
+): Tariff["damage"][number] | undefined {
+  for (const name of namesOf(found)) {
+    const rows = damage.filter(({ of, kind }) => of === name && kind === found.markKind);
+    if (rows.length === 0) continue;
+    if (found.sizeMm === null) return [...rows].sort((a, b) => a.pence - b.pence)[0];
+    const size = found.sizeMm;
+    const holding = rows.filter(({ upToMm }) => upToMm === undefined || size <= upToMm);
+    return holding.sort((a, b) => (a.upToMm ?? Infinity) - (b.upToMm ?? Infinity))[0];
+  }
+  return undefined;
+}

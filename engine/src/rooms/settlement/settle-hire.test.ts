@@ -1,0 +1,306 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { figure } from "../../base/figure.ts";
+import { testTerms } from "../quote/test-terms.ts";
+import { addWorkingDays, settleHire } from "./settle-hire.ts";
+import type { InputDifference } from "./settlement-line.ts";
+import { MARK_CLASSES, type SettlementInput, settlementInputSchema } from "./types.ts";
+
+const photo = "b".repeat(64);
+const base = {
+  checkId: null,
+  systemKind: null,
+  charge: null,
+  outRecords: ["o1"],
+  backRecords: ["b1"],
+  photographs: [photo],
+};
+const read = (value: number, unit: string) => ({ ...figure(value, unit, "-", {}, "measured"), inputs: {} });
+const reading = (charge: string, out: number, back: number, unit: string): InputDifference => ({
+  ...base,
+  id: `reading:${charge}`,
+  kind: "reading",
+  checkId: charge,
+  charge,
+  out: read(out, unit),
+  back: read(back, unit),
+  change: read(back - out, unit),
+  tolerance: read(0, unit),
+});
+const mark = (
+  id: string,
+  more: Partial<Extract<InputDifference, { kind: "mark" }>> = {},
+): InputDifference => ({
+  ...base,
+  id,
+  kind: "mark",
+  charge: "damage",
+  part: "cab.bodyNearside",
+  view: "nearside",
+  markKind: "scratch",
+  sizeMm: 80,
+  xShare: 0.4,
+  yShare: 0.5,
+  backRecords: [`r-${id}`],
+  ...more,
+});
+const kit = (short: number): InputDifference => ({
+  ...base,
+  id: "count:leads",
+  kind: "count",
+  checkId: "hookUp.leads",
+  systemKind: "hookUp",
+  charge: "missingItem",
+  expected: 1,
+  counted: 1 - short,
+  short,
+});
+const input = (
+  differences: readonly InputDifference[],
+  change: Partial<SettlementInput> = {},
+): SettlementInput => ({
+  terms: testTerms(),
+  hire: {
+    id: "h1",
+    from: "2026-05-09T15:00",
+    to: "2026-05-16T10:00",
+    returnedAt: "2026-05-16T09:50",
+    timeZone: "Europe/London",
+    allowanceKm: 1680,
+    fuel: "diesel",
+    fuelTankLitres: 90,
+    defLitresPer1000Km: 1.5,
+    ageYears: {},
+  },
+  differences: [...differences],
+  classes: {},
+  depositPence: 100000,
+  disputed: [],
+  chargedElsewhere: [],
+  ...change,
+});
+const settle = (differences: readonly InputDifference[], change: Partial<SettlementInput> = {}) =>
+  settleHire(input(differences, change)).result;
+const amounts = (settlement: ReturnType<typeof settle>) =>
+  settlement.lines.map(({ code, amount }) => [code, amount.pence]);
+
+describe("a settlement", () => {
+  it("without differences gives the whole deposit back by the stated working day", () => {
+    expect(settle([])).toMatchObject({
+      lines: [],
+      total: { pence: 0 },
+      depositReturned: { pence: 100000 },
+      releaseBy: "2026-05-22",
+    });
+    expect(addWorkingDays("2026-05-15", 5)).toBe("2026-05-22");
+  });
+
+  it("charges distance beyond the allowance and its one per cent of grace", () => {
+    expect(amounts(settle([reading("mileage", 20000, 21696, "km")]))).toEqual([["mileage", 0]]);
+    const over = settle([reading("mileage", 20000, 21796.8, "km")]);
+    expect(amounts(over)).toEqual([["mileage", 1900]]);
+    expect(over.lines[0]?.evidence).toEqual({
+      records: ["o1", "b1"],
+      photographs: [photo],
+      differenceId: "reading:mileage",
+    });
+  });
+
+  it("charges fuel like for like with the stated service fee, and pays nothing for more", () => {
+    expect(amounts(settle([reading("fuel", 1, 0.75, "share")]))).toEqual([
+      ["fuel", 3375],
+      ["fuelService", 1000],
+    ]);
+    expect(amounts(settle([reading("fuel", 0.5, 1, "share")]))).toEqual([["notCharged", 0]]);
+    expect(amounts(settle([reading("lpg", 12, 10, "kg")]))).toEqual([["lpg", 500]]);
+    expect(amounts(settle([reading("def", 9000, 7000, "km")]))).toEqual([["def", 450]]);
+  });
+
+  it("charges a mark by the matrix when it is the hirer's, and not when nobody knows", () => {
+    expect(amounts(settle([mark("m1")], { classes: { m1: "hirer" } }))).toEqual([["damage", 9000]]);
+    expect(amounts(settle([mark("m1", { sizeMm: 300 })], { classes: { m1: "hirer" } }))).toEqual([
+      ["damage", 24000],
+    ]);
+    expect(amounts(settle([mark("m1", { sizeMm: null })], { classes: { m1: "hirer" } }))).toEqual([
+      ["damage", 9000],
+    ]);
+    const answer = settleHire(input([mark("m1")]));
+    expect(answer.result.lines[0]).toMatchObject({
+      code: "notCharged",
+      because: "unknown",
+      amount: { pence: 0 },
+    });
+    expect(answer.findings).toMatchObject([{ code: "settlement.undecided", facts: { count: 1 } }]);
+  });
+
+  it("takes the lower of the estimate and the matrix", () => {
+    expect(amounts(settle([mark("m1")], { classes: { m1: "hirer" }, estimates: { m1: 6500 } }))).toEqual([
+      ["damage", 6500],
+    ]);
+    expect(amounts(settle([mark("m1")], { classes: { m1: "hirer" }, estimates: { m1: 19500 } }))).toEqual([
+      ["damage", 9000],
+    ]);
+  });
+
+  it("charges no betterment: a torn awning of four years in eight at half, of unknown age at its least", () => {
+    const torn = mark("m1", { part: "awning.cassette", systemKind: "awning", markKind: "tear" });
+    const aged = input([torn], { classes: { m1: "hirer" } });
+    expect(amounts(settleHire({ ...aged, hire: { ...aged.hire, ageYears: { awning: 4 } } }).result)).toEqual([
+      ["damage", 30000],
+    ]);
+    expect(amounts(settleHire(aged).result)).toEqual([["damage", 6000]]);
+    expect(settleHire(aged).result.lines[0]?.working[1]).toMatchObject({
+      formula: "worth.remainingShare",
+      basis: "default",
+    });
+  });
+
+  it("charges missing kit at what is left of its value", () => {
+    const one = input([kit(1)], { classes: { "count:leads": "hirer" } });
+    expect(
+      amounts(settleHire({ ...one, hire: { ...one.hire, ageYears: { "hookUp.leads": 2 } } }).result),
+    ).toEqual([["kit", 3600]]);
+  });
+
+  it("charges a mark to one hire only", () => {
+    expect(
+      settle([mark("m1")], { classes: { m1: "hirer" }, chargedElsewhere: ["r-m1"] }).lines,
+    ).toMatchObject([{ code: "notCharged", because: "chargedElsewhere" }]);
+  });
+
+  it("charges waste that was not emptied once, cleaning by the hour and lateness beyond the grace", () => {
+    const waste: InputDifference = {
+      ...base,
+      id: "look:waste",
+      kind: "look",
+      charge: "wasteWater",
+      view: "underside",
+    };
+    const late = input([waste], {
+      classes: { "look:waste": "hirer" },
+      cleaning: { hours: 1.5, records: ["c1"], photographs: [] },
+    });
+    const answer = settleHire({ ...late, hire: { ...late.hire, returnedAt: "2026-05-16T12:30" } });
+    expect(amounts(answer.result)).toEqual([
+      ["waste", 3000],
+      ["cleaning", 4500],
+      ["late", 5000],
+    ]);
+  });
+
+  it("caps damage at the excess and nothing else", () => {
+    const marks = Array.from({ length: 8 }, (_, k) => mark(`m${k}`, { sizeMm: 500 }));
+    const classes = Object.fromEntries(marks.map(({ id }) => [id, "hirer" as const]));
+    const settlement = settle([...marks, reading("lpg", 12, 10, "kg")], { classes });
+    expect(settlement.total.pence).toBe(150000 + 500);
+    expect(settlement.overExcess.pence).toBe(-42000);
+    expect(settlement).toMatchObject({
+      depositKept: { pence: 100000 },
+      depositReturned: { pence: 0 },
+      stillOwed: { pence: 50500 },
+    });
+  });
+
+  it("holds only the disputed part of the deposit back", () => {
+    const settlement = settle([mark("m1"), reading("lpg", 12, 10, "kg")], {
+      classes: { m1: "hirer" },
+      disputed: ["m1"],
+    });
+    expect(settlement).toMatchObject({
+      disputed: { pence: 9000 },
+      depositKept: { pence: 500 },
+      depositWithheld: { pence: 9000 },
+      depositReturned: { pence: 90500 },
+    });
+  });
+
+  it("names a class or a dispute of something that is not there", () => {
+    expect(() => settle([], { classes: { m9: "hirer" } })).toThrow(
+      /^classes.m9: expected the id of a difference/,
+    );
+    expect(() => settle([], { disputed: ["m9"] })).toThrow(/^disputed.0: expected the id of a line/);
+    expect(() => settleHire({ ...input([]), hire: { ...input([]).hire, to: "2026-05-01T10:00" } })).toThrow(
+      /^hire.to/,
+    );
+  });
+
+  it("reads its own input by the published schema", () => {
+    expect(
+      settlementInputSchema.safeParse(input([mark("m1"), kit(1), reading("fuel", 1, 0.75, "share")])).error
+        ?.issues ?? [],
+    ).toEqual([]);
+  });
+
+  it("lines and cap sum to the total, damage stays at the excess, no refund is negative, unknown and existing cost nothing", () => {
+    const anyMark = fc.record({
+      decided: fc.option(fc.constantFrom(...MARK_CLASSES)),
+      sizeMm: fc.option(fc.integer({ min: 1, max: 900 })),
+      kind: fc.constantFrom("scratch" as const, "tear" as const, "dent" as const),
+      disputed: fc.boolean(),
+      estimate: fc.option(fc.integer({ min: 0, max: 900000 })),
+    });
+    const meters = fc.record({
+      km: fc.integer({ min: 0, max: 9000 }),
+      fuel: fc.double({ min: 0, max: 1, noNaN: true }),
+      kg: fc.double({ min: 0, max: 12, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(
+        fc.array(anyMark, { maxLength: 12 }),
+        meters,
+        fc.integer({ min: 0, max: 300000 }),
+        (marks, { km, fuel, kg }, depositPence) => {
+          const found = marks.map((each, k) =>
+            mark(`m${k}`, {
+              sizeMm: each.sizeMm,
+              markKind: each.kind,
+              systemKind: each.kind === "tear" ? "awning" : null,
+            }),
+          );
+          const pick = <T>(of: (each: (typeof marks)[number]) => T | null) =>
+            Object.fromEntries(
+              marks.flatMap((each, k) => (of(each) === null ? [] : [[`m${k}`, of(each) as T]])),
+            );
+          const settlement = settle(
+            [
+              ...found,
+              reading("mileage", 0, km, "km"),
+              reading("fuel", 1, fuel, "share"),
+              reading("lpg", 12, kg, "kg"),
+            ],
+            {
+              classes: pick(({ decided }) => decided),
+              estimates: pick(({ estimate }) => estimate),
+              disputed: marks.flatMap(({ disputed }, k) => (disputed ? [`m${k}`] : [])),
+              depositPence,
+            },
+          );
+          const {
+            lines,
+            total,
+            overExcess,
+            depositKept,
+            depositWithheld,
+            depositReturned,
+            stillOwed,
+            disputed,
+          } = settlement;
+          expect(lines.reduce((sum, { amount }) => sum + amount.pence, 0) + overExcess.pence).toBe(
+            total.pence,
+          );
+          const capped = lines
+            .filter((line) => line.capped)
+            .reduce((sum, { amount }) => sum + amount.pence, 0);
+          expect(capped + overExcess.pence).toBeLessThanOrEqual(testTerms().security.excessPence);
+          for (const money of [total, depositKept, depositWithheld, depositReturned, stillOwed, disputed])
+            expect(money.pence >= 0 && Number.isSafeInteger(money.pence)).toBe(true);
+          expect(depositKept.pence + depositWithheld.pence + depositReturned.pence).toBe(depositPence);
+          expect(depositKept.pence + stillOwed.pence + disputed.pence).toBe(total.pence);
+          for (const [k, each] of marks.entries())
+            if (each.decided !== "hirer")
+              expect(lines.find(({ id }) => id === `m${k}`)?.amount.pence).toBe(0);
+        },
+      ),
+    );
+  });
+});

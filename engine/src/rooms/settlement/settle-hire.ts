@@ -1,0 +1,168 @@
+import { BadInput, type InputProblem } from "../../base/bad-input.ts";
+import { figure } from "../../base/figure.ts";
+import type { Finding } from "../../base/finding.ts";
+import { gbp, roundPence } from "../../base/money.ts";
+import { hoursBetween, type IsoDate, Temporal } from "../../base/time.ts";
+import { makeFinding } from "../make-finding.ts";
+import { damageLines } from "./damage-lines.ts";
+import { meteredLines } from "./metered-lines.ts";
+import { settlementLine } from "./settlement-line.ts";
+import type { SettleHire, Settlement, SettlementInput, SettlementLine } from "./types.ts";
+
+/**
+ * Differences and the terms at booking become lines in whole pence, each with its evidence: only the hirer's
+ * are charged, damage at most the excess, no betterment, disputed lines held back apart. What is undisputed is
+ * kept from the deposit, the rest goes back by a stated day. Nothing is ever paid twice.
+ * @throws BadInput on reversed times, or on a class or dispute of something that is not there
+ */
+export const settleHire: SettleHire = (input) => {
+  const problems = misfits(input);
+  if (problems.length > 0) throw new BadInput(problems);
+  const found = input.differences.flatMap((each) =>
+    each.kind === "reading" ? meteredLines(each, input) : damageLines(each, input),
+  );
+  const plain = [...found, ...cleaningLines(input), ...lateLines(input)];
+  const unknown = input.disputed.filter((id) => plain.every((line) => line.id !== id));
+  if (unknown.length > 0)
+    throw new BadInput(
+      unknown.map((id) => ({
+        path: `disputed.${input.disputed.indexOf(id)}`,
+        expected: `expected the id of a line, not "${id}"`,
+      })),
+    );
+  const lines = plain.map((line) => ({ ...line, disputed: input.disputed.includes(line.id) }));
+  const result = sumUp(input, lines);
+  return { result, findings: findingsOf(input, result) };
+};
+
+function misfits({ hire, differences, classes }: SettlementInput): InputProblem[] {
+  const found: InputProblem[] = [];
+  if (hire.to <= hire.from) found.push({ path: "hire.to", expected: `expected a time after ${hire.from}` });
+  if (hire.returnedAt < hire.from)
+    found.push({ path: "hire.returnedAt", expected: `expected a time from ${hire.from} on` });
+  const ids = differences.map(({ id }) => id);
+  ids.forEach((id, k) => {
+    if (ids.indexOf(id) !== k)
+      found.push({ path: `differences.${k}.id`, expected: "expected an id of its own" });
+  });
+  for (const id of Object.keys(classes).filter((each) => !ids.includes(each))) {
+    found.push({ path: `classes.${id}`, expected: "expected the id of a difference" });
+  }
+  return found;
+}
+
+function cleaningLines({ cleaning, terms }: SettlementInput): SettlementLine[] {
+  if (cleaning === undefined || cleaning.hours === 0) return [];
+  const quantity = figure(cleaning.hours, "h", "-", {}, "measured");
+  const pence = roundPence(cleaning.hours * terms.tariff.cleaningPencePerHour);
+  return [
+    settlementLine({
+      id: "cleaning",
+      code: "cleaning",
+      about: "cleaning",
+      pence,
+      quantity,
+      records: cleaning.records,
+      photographs: cleaning.photographs,
+    }),
+  ];
+}
+
+function lateLines({ hire, terms }: SettlementInput): SettlementLine[] {
+  const lateMinutes =
+    hire.returnedAt <= hire.to ? 0 : Math.round(hoursBetween(hire.to, hire.returnedAt, hire.timeZone) * 60);
+  const charged = lateMinutes - terms.tariff.lateGraceMinutes;
+  if (charged <= 0) return [];
+  const quantity = figure(
+    charged / 60,
+    "h",
+    "-",
+    { lateMinutes, graceMinutes: terms.tariff.lateGraceMinutes },
+    "measured",
+  );
+  return [
+    settlementLine({
+      id: "late",
+      code: "late",
+      about: "late",
+      pence: roundPence((charged / 60) * terms.tariff.latePencePerHour),
+      quantity,
+    }),
+  ];
+}
+
+const sum = (lines: readonly SettlementLine[]) =>
+  lines.reduce((total, { amount }) => total + amount.pence, 0);
+
+function sumUp(input: SettlementInput, lines: readonly SettlementLine[]): Settlement {
+  const { terms, hire, depositPence } = input;
+  const excess = terms.security.excessPence;
+  const due = (some: readonly SettlementLine[]) =>
+    sum(some.filter(({ capped }) => !capped)) + Math.min(excess, sum(some.filter(({ capped }) => capped)));
+  const total = due(lines);
+  const undisputed = due(lines.filter(({ disputed }) => !disputed));
+  const kept = Math.min(depositPence, undisputed);
+  const withheld = Math.min(depositPence - kept, total - undisputed);
+  return {
+    hireId: hire.id,
+    termsId: terms.id,
+    lines,
+    overExcess: gbp(Math.min(0, total - sum(lines))),
+    total: gbp(total),
+    disputed: gbp(total - undisputed),
+    depositHeld: gbp(depositPence),
+    depositKept: gbp(kept),
+    depositWithheld: gbp(withheld),
+    depositReturned: gbp(depositPence - kept - withheld),
+    stillOwed: gbp(undisputed - kept),
+    releaseBy: addWorkingDays(hire.returnedAt.slice(0, 10), terms.security.releaseWorkingDays),
+  };
+}
+
+/** The day so many days from Monday to Friday later; public holidays are not known and so count as working days, to the hirer's good. */
+export function addWorkingDays(from: IsoDate, days: number): IsoDate {
+  let day = Temporal.PlainDate.from(from);
+  for (let left = days; left > 0; ) {
+    day = day.add({ days: 1 });
+    if (day.dayOfWeek <= 5) left -= 1;
+  }
+  return day.toString();
+}
+
+function findingsOf(input: SettlementInput, result: Settlement): Finding[] {
+  const undecided = input.differences.filter(
+    ({ kind, id }) => kind !== "reading" && input.classes[id] === undefined,
+  ).length;
+  const note = (code: string, facts: Finding["facts"], sources: string[] = []) =>
+    makeFinding("money", code, "note", "policy", { facts, sources });
+  const pence = (value: number) => figure(value, "pence", "-", {}, "computed");
+  const untold = result.lines.filter(
+    ({ code, because }) => code === "notCharged" && because === "noTariff",
+  ).length;
+  return [
+    ...(undecided === 0
+      ? []
+      : [
+          makeFinding("money", "settlement.undecided", "unchecked", "policy", {
+            facts: { count: undecided },
+            mends: ["settlement.decide"],
+          }),
+        ]),
+    ...(untold === 0 ? [] : [note("settlement.noTariff", { count: untold })]),
+    ...(result.overExcess.pence === 0
+      ? []
+      : [
+          note("settlement.capped", {
+            over: pence(-result.overExcess.pence),
+            excess: pence(input.terms.security.excessPence),
+          }),
+        ]),
+    ...(result.disputed.pence === 0
+      ? []
+      : [note("settlement.disputed", { disputed: pence(result.disputed.pence) })]),
+    ...(result.stillOwed.pence === 0
+      ? []
+      : [note("settlement.stillOwed", { owed: pence(result.stillOwed.pence) })]),
+    ...(result.total.pence === 0 ? [] : [note("settlement.tellHirer", {}, ["settlement.tellWithinDays"])]),
+  ];
+}

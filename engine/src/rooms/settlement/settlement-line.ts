@@ -1,0 +1,55 @@
+import type { Figure } from "../../base/figure.ts";
+import { gbp } from "../../base/money.ts";
+import type { SettlementInput, SettlementLine } from "./types.ts";
+
+export type InputDifference = SettlementInput["differences"][number];
+
+interface Made {
+  readonly id: string;
+  readonly code: SettlementLine["code"];
+  readonly about: string;
+  readonly pence: number;
+  readonly quantity?: Figure;
+  readonly working?: readonly Figure[];
+  readonly because?: SettlementLine["because"];
+  readonly capped?: boolean;
+  readonly from?: InputDifference;
+  readonly records?: readonly string[];
+  readonly photographs?: readonly string[];
+}
+
+/** A line of the settlement with its evidence; pence must be whole and not negative. */
+export function settlementLine(made: Made): SettlementLine {
+  if (made.pence < 0) throw new RangeError(`settlement line ${made.id}: negative`);
+  const { from } = made;
+  return {
+    id: made.id,
+    code: made.code,
+    about: made.about,
+    quantity: made.quantity ?? null,
+    amount: gbp(made.pence),
+    because: made.because ?? null,
+    capped: made.capped ?? false,
+    disputed: false,
+    evidence: {
+      records: made.records ?? (from === undefined ? [] : [...from.outRecords, ...from.backRecords]),
+      photographs: made.photographs ?? from?.photographs ?? [],
+      differenceId: from?.id ?? null,
+    },
+    working: made.working ?? [],
+  };
+}
+
+/** What is seen and not charged, with the reason. */
+export function notCharged(
+  from: InputDifference,
+  because: NonNullable<SettlementLine["because"]>,
+): SettlementLine {
+  return settlementLine({ id: from.id, code: "notCharged", about: aboutOf(from), pence: 0, because, from });
+}
+
+export function aboutOf(difference: InputDifference): string {
+  return difference.kind === "mark"
+    ? difference.part
+    : (difference.checkId ?? difference.charge ?? difference.id);
+}
