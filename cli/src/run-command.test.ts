@@ -1,0 +1,135 @@
+import { readFileSync } from "node:fs";
+import { gzipSync } from "node:zlib";
+import { makeReceipt, makeRecord, type Receipt } from "@setfair/records";
+import { describe, expect, it } from "vitest";
+import { runCommand } from "./run-command.ts";
+import { testIo } from "./test-io.ts";
+
+async function run(args: readonly string[], files: Readonly<Record<string, string | Uint8Array>> = {}, input = "") {
+  const { io, written } = testIo(files, input);
+  const exit = await runCommand(args, io);
+  return { exit, ...written };
+}
+const example = (name: string) => readFileSync(new URL(`../../examples/${name}`, import.meta.url), "utf8");
+
+describe("setfair", () => {
+  it("gives its help, and gives it with exit 2 for an unknown verb, flag or argument too many", async () => {
+    expect(await run(["--help"])).toMatchObject({ exit: 0, err: "" });
+    for (const args of [[], ["tripp"], ["load", "--fast", "-"], ["load", "a", "b"], ["trip", "-", "--runs", "many"], ["load"]]) {
+      const { exit, err, out } = await run(args, {}, "{}");
+      expect(exit, args.join(" ")).toBe(2);
+      expect(err).toContain("setfair <verb>");
+      expect(out).toBe("");
+    }
+    expect((await run(["tripp"])).err).toContain("trip");
+  });
+
+  it("says what is wrong with a file, by line and column where it is malformed", async () => {
+    expect((await run(["load", "none.json"])).err).toContain("none.json");
+    expect((await run(["load", "a.json"], { "a.json": "" })).err).toContain("empty");
+    expect((await run(["load", "a.json"], { "a.json": '{\n  "vehicle": {},\n  "party": oops\n}' })).err).toContain("line 3, column 12");
+    expect((await run(["load", "-"], {}, '{"a": 1')).err).toContain("line 1, column 8");
+    expect((await run(["load", "-"], {}, '{"a": 1,}')).err).toContain("line 1, column 9");
+    expect((await run(["load", "a.json.gz"], { "a.json.gz": "{}" })).err).toContain("gzip");
+    expect((await run(["load", "a.json"], { "a.json": new Uint8Array([0xff, 0xfe, 0x00]) })).err).toContain("UTF-8");
+  });
+
+  it("names every field that is wrong, with exit 2, and shows no stack", async () => {
+    const input = JSON.parse(example("load.input.json"));
+    input.load.waterLitres = -5;
+    input.vehicle.masses.miroKg = 9000;
+    const { exit, err } = await run(["load", "-"], {}, JSON.stringify(input));
+    expect(exit).toBe(2);
+    expect(err).toContain("load.waterLitres");
+    expect(err).toContain("vehicle.masses.miroKg");
+    expect(err).not.toContain("at ");
+    for (const text of ["null", "[]", "3", '"trip"', "{}"]) {
+      expect((await run(["trip", "-"], {}, text)).exit, text).toBe(2);
+      expect((await run(["settle", "-"], {}, text)).exit, text).toBe(2);
+      expect((await run(["briefing", "-"], {}, text)).exit, text).toBe(2);
+    }
+  });
+
+  it("reads a file ending in .gz as gzip, and - as standard input", async () => {
+    const text = example("load.input.json");
+    const plain = await run(["load", "-", "--json"], {}, text);
+    expect(await run(["load", "a.json.gz", "--json"], { "a.json.gz": gzipSync(text) })).toEqual(plain);
+    expect(plain.exit).toBe(0);
+  });
+
+  it("says an honest no with exit 1: a load that is over, and the change that makes it legal", async () => {
+    const { exit, out } = await run(["load", "a", "--json"], { a: example("load-over.input.json") });
+    expect(exit).toBe(1);
+    expect(JSON.parse(out).result).toMatchObject({ legal: false, leastChange: { outcome: "found" } });
+    expect((await run(["load", "a"], { a: example("load-over.input.json") })).exit).toBe(1);
+  });
+});
+
+describe("setfair formula", () => {
+  it("computes one as a line of JSON", async () => {
+    const { exit, out } = await run(["formula", "mass.minimumPayload", '{"people":4,"lengthM":7.45}']);
+    expect(exit).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({ value: 114.5, unit: "kg", source: expect.stringContaining("1230/2012") });
+  });
+
+  it("lists all of them, and exits 2 with the fields or near ids on a bad input", async () => {
+    expect((await run(["formula"])).out).toContain("sun.extraterrestrialDaily");
+    expect(JSON.parse((await run(["formula", "--json"])).out).length).toBeGreaterThan(33);
+    const missing = await run(["formula", "mains.current", '{"powerW":900}']);
+    expect(missing).toMatchObject({ exit: 2, out: "" });
+    expect(missing.err).toContain("volts");
+    expect((await run(["formula", "mains.curent", "{}"])).err).toContain("mains.current");
+    expect((await run(["formula", "mains.current", "{powerW:900}"])).err).toContain("line 1, column 2");
+  });
+});
+
+describe("setfair verify", () => {
+  const records = [1, 2, 3].reduce<ReturnType<typeof makeRecord>[]>((made, value) => {
+    const input = {
+      deviceId: "tablet",
+      deviceTime: `2026-05-09T10:0${value}:00.000Z`,
+      kind: "reading" as const,
+      refs: { hireId: "h1" },
+      chain: "out",
+      content: { kind: "reading", checkId: "fuel.level", value, unit: "share" },
+    };
+    made.push(makeRecord(input, made.at(-1) ?? null));
+    return made;
+  }, []);
+  const receipts = records.reduce<Receipt[]>((made, record) => {
+    made.push(makeReceipt(record, made.at(-1) ?? null, "2026-05-09T11:00:00.000Z"));
+    return made;
+  }, []);
+  const file = (all: unknown) => ({ e: JSON.stringify(all) });
+
+  it("holds for an export as it was made, and finds the head of a printed copy", async () => {
+    expect((await run(["verify", "e"], file({ records, receipts }))).exit).toBe(0);
+    const head = receipts[1]!.hash;
+    expect((await run(["verify", "e", "--head", head], file({ records, receipts }))).exit).toBe(0);
+    expect((await run(["verify", "e", "--head", "0".repeat(64)], file({ records, receipts }))).exit).toBe(1);
+  });
+
+  it("names the first record that was changed", async () => {
+    const changed = records.map((record, at) => (at === 1 ? { ...record, content: { ...record.content, value: 9 } } : record));
+    const { exit, out } = await run(["verify", "e", "--json"], file({ records: changed, receipts }));
+    expect(exit).toBe(1);
+    expect(JSON.parse(out).depots[0].records.firstBroken).toEqual({ id: records[1]!.id, why: "recordHash" });
+  });
+
+  it("refuses a file that is no export, naming the field", async () => {
+    const { exit, err } = await run(["verify", "e"], file({ records: [] }));
+    expect(exit).toBe(2);
+    expect(err).toContain("receipts");
+  });
+});
+
+describe("setfair schema", () => {
+  it("publishes input and output of every room's verb", async () => {
+    for (const verb of ["trip", "load", "briefing", "settle"]) {
+      const { exit, out } = await run(["schema", verb]);
+      expect(exit, verb).toBe(0);
+      expect(JSON.parse(out), verb).toMatchObject({ input: { type: "object" }, output: { type: "object" } });
+    }
+    expect((await run(["schema", "verify"])).exit).toBe(2);
+  });
+});

@@ -1,0 +1,16 @@
+/** Columns side by side, the head underlined; columns named in `right` stand to the right. */
+export function writeTable(
+  head: readonly string[],
+  rows: readonly (readonly string[])[],
+  right: readonly number[] = [],
+): string {
+  const widths = head.map((title, k) => Math.max(title.length, ...rows.map((row) => (row[k] ?? "").length)));
+  const line = (cells: readonly string[]) =>
+    widths
+      .map((width, k) =>
+        right.includes(k) ? (cells[k] ?? "").padStart(width) : (cells[k] ?? "").padEnd(width),
+      )
+      .join("  ")
+      .trimEnd();
+  return [line(head), widths.map((width) => "─".repeat(width)).join("  "), ...rows.map(line)].join("\n");
+}

@@ -1,0 +1,81 @@
+import type { DemoSignIn, Served, ServeOptions } from "@setfair/server";
+import type { Io } from "../io.ts";
+import { InputError } from "../usage-error.ts";
+import { type Call, type Verb, wholeFlag } from "../verb.ts";
+import { WORDS } from "../words.ts";
+
+/** `setfair serve`: opens the data folder and serves until it is told to stop; flags go before the environment. */
+export const serveVerb: Verb = {
+  options: {
+    port: { type: "string" },
+    host: { type: "string" },
+    data: { type: "string" },
+    cert: { type: "string" },
+    key: { type: "string" },
+    url: { type: "string" },
+  },
+  maxPositionals: 0,
+  run: async (call) => {
+    const stopped = call.io.untilStopped();
+    const served = await start(call);
+    call.io.out(`${welcome(served, call.flags.host).join("\n")}\n`);
+    await stopped;
+    await served.close();
+    return 0;
+  },
+};
+
+async function start(call: Call): Promise<Served> {
+  const { serve, serveOptionsFromEnvironment } = await import("@setfair/server");
+  try {
+    return await serve({
+      ...serveOptionsFromEnvironment(call.io.env),
+      ...flagOptions(call),
+      loadDemo: async (database, now) => (await import("@setfair/demo")).loadDemo(database, now),
+    });
+  } catch (error) {
+    throw new InputError(WORDS.t("cli.serve.cannot", { why: reason(error) }), { cause: error });
+  }
+}
+
+function reason(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  if ("code" in error && error.code === "EADDRINUSE" && "port" in error) {
+    return WORDS.t("cli.serve.portTaken", { port: String(error.port) });
+  }
+  return error.message;
+}
+
+function flagOptions(call: Call): ServeOptions {
+  const { host, data, cert, key, url } = call.flags;
+  const port = wholeFlag(call, "port");
+  return {
+    ...(port === undefined ? {} : { port }),
+    ...(typeof host === "string" ? { host } : {}),
+    ...(typeof data === "string" ? { dataDir: data } : {}),
+    ...(typeof cert === "string" ? { cert } : {}),
+    ...(typeof key === "string" ? { key } : {}),
+    ...(typeof url === "string" ? { url } : {}),
+  };
+}
+
+function welcome({ url, setUpLink, demoSignIns }: Served, host: Call["flags"][string]): readonly string[] {
+  const elsewhere = typeof host === "string" && !["127.0.0.1", "localhost", "::1"].includes(host);
+  return [
+    WORDS.t("cli.serve.listening", { url }),
+    ...(elsewhere && url.startsWith("http:") ? [WORDS.t("cli.serve.notSecure")] : []),
+    ...(setUpLink === null ? [] : [WORDS.t("cli.serve.setUp", { link: setUpLink })]),
+    ...(demoSignIns.length === 0 ? [] : [WORDS.t("cli.serve.demo"), ...signInLines(demoSignIns)]),
+  ];
+}
+
+export function signInLines(signIns: readonly DemoSignIn[]): readonly string[] {
+  return signIns.map(
+    ({ role, login, password }) => `  ${WORDS.t("cli.serve.signIn", { role, login, password })}`,
+  );
+}
+
+/** Where the data lies: the flag, else SETFAIR_DATA, else ./data. */
+export function dataFolder(flag: Call["flags"][string], io: Io): string {
+  return typeof flag === "string" ? flag : io.env.SETFAIR_DATA || "./data";
+}

@@ -1,0 +1,116 @@
+import {
+  forecastTrip,
+  parseWith,
+  type StoreForecast,
+  type TripForecast,
+  tripInputSchema,
+} from "@setfair/engine";
+import { checkedVehicle, type Room, roomVerb } from "../room-verb.ts";
+import { tripOutputSchema } from "../schemas/trip.ts";
+import { writeTable } from "../table.ts";
+import { type Call, wholeFlag } from "../verb.ts";
+import { WORDS } from "../words.ts";
+
+export const tripRoom: Room<TripForecast> = {
+  input: tripInputSchema,
+  output: tripOutputSchema,
+  options: { runs: { type: "string" }, seed: { type: "string" }, audit: { type: "boolean" } },
+  answer: (input, call) => {
+    const given = parseWith(tripInputSchema, withFlags(input, call));
+    const trip = { ...given, vehicle: checkedVehicle(given.vehicle) };
+    call.io.err(`${WORDS.t("cli.working.trip", { runs: trip.runs })}\n`);
+    return forecastTrip(trip);
+  },
+  table: tripTable,
+};
+export const tripVerb = roomVerb(tripRoom);
+
+/** Flags go before what the file says. */
+function withFlags(input: unknown, call: Call): unknown {
+  if (typeof input !== "object" || input === null || Array.isArray(input)) return input;
+  const [runs, seed] = [wholeFlag(call, "runs"), wholeFlag(call, "seed")];
+  return {
+    ...input,
+    ...(runs === undefined ? {} : { runs }),
+    ...(seed === undefined ? {} : { seed }),
+    ...(call.flags.audit === true ? { audit: true } : {}),
+  };
+}
+
+function tripTable(forecast: TripForecast): string {
+  const weak = forecast.notes.filter((note) => note.weak).length;
+  return [
+    WORDS.t("cli.trip.lasts", {
+      pct: forecast.lastsShownPct,
+      runs: forecast.runs,
+      seed: String(forecast.seed),
+    }),
+    "",
+    storesTable(forecast.stores),
+    "",
+    stopsTable(forecast),
+    ...(weak > 0 ? ["", WORDS.t("cli.trip.weak", { count: weak })] : []),
+    ...(forecast.stores.some((store) => store.audit !== undefined)
+      ? ["", WORDS.t("cli.trip.audit"), auditTable(forecast.stores)]
+      : []),
+  ].join("\n");
+}
+
+const time = (iso: string | null) =>
+  iso === null ? WORDS.t("cli.trip.never") : WORDS.dateText(iso, "dayTime");
+const heads = (
+  ...names: ("store" | "atDeparture" | "capacity" | "perDay" | "trouble" | "early" | "middle")[]
+) => names.map((name) => WORDS.t(`cli.trip.${name}`));
+
+function storesTable(stores: readonly StoreForecast[]): string {
+  return writeTable(
+    heads("store", "atDeparture", "capacity", "perDay", "trouble", "early", "middle"),
+    stores.map(({ store, atDeparture, capacity, usePerDay, trouble }) => [
+      WORDS.say(`store.${store}`),
+      WORDS.figureText(atDeparture),
+      WORDS.figureText(capacity),
+      WORDS.figureText(usePerDay),
+      WORDS.t("cli.outOf100", { pct: Math.round(trouble.chance * 100) }),
+      time(trouble.p10At),
+      time(trouble.p50At),
+    ]),
+    [1, 2, 3, 4],
+  );
+}
+
+function stopsTable({ stops }: TripForecast): string {
+  return writeTable(
+    (["stop", "arrive", "hookUp", "coldest", "reach", "weakest"] as const).map((name) =>
+      WORDS.t(`cli.trip.${name}`),
+    ),
+    stops.map((stop) => [
+      stop.name,
+      time(stop.arrive),
+      WORDS.t(stop.onHookUp ? "cli.yes" : "cli.no"),
+      stop.coldestNightC === null
+        ? WORDS.t("cli.dash")
+        : WORDS.figureText({ value: stop.coldestNightC.p50, unit: "°C" }),
+      WORDS.t("cli.outOf100", { pct: stop.reachShownPct }),
+      stop.weakest === null ? WORDS.t("cli.dash") : WORDS.say(`store.${stop.weakest}`),
+    ]),
+    [3, 4],
+  );
+}
+
+function auditTable(stores: readonly StoreForecast[]): string {
+  return writeTable(
+    (["store", "in", "out", "change", "residual"] as const).map((name) => WORDS.t(`cli.trip.${name}`)),
+    stores.flatMap(({ store, unit, audit }) =>
+      audit === undefined
+        ? []
+        : [
+            [
+              WORDS.say(`store.${store}`),
+              ...[audit.in, audit.out, audit.change].map((value) => WORDS.figureText({ value, unit })),
+              audit.residual.toExponential(1),
+            ],
+          ],
+    ),
+    [1, 2, 3, 4],
+  );
+}

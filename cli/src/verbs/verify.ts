@@ -1,0 +1,113 @@
+import { BadInput } from "@setfair/engine";
+import {
+  type AnyRecord,
+  type HeadAnswer,
+  type Receipt,
+  type RecordsExport,
+  receiptSchema,
+  verifyHead,
+  verifyRecords,
+} from "@setfair/records";
+import * as z from "zod/mini";
+import type { Io } from "../io.ts";
+import { readJson } from "../read-json.ts";
+import { UsageError } from "../usage-error.ts";
+import type { Verb } from "../verb.ts";
+import { WORDS } from "../words.ts";
+
+/** Records stay as they came: a changed one must be found broken, not refused by shape. */
+const exportSchema = z.looseObject({
+  records: z.array(z.looseObject({ id: z.string(), hash: z.string() })),
+  receipts: z.array(receiptSchema),
+});
+
+/** `setfair verify <export file, - or data folder> [--head <hash>]`: exit 1 at the first record that does not hold. */
+export const verifyVerb: Verb = {
+  options: { json: { type: "boolean" }, head: { type: "string" } },
+  maxPositionals: 1,
+  run: async ({ io, flags, positionals }) => {
+    const from = positionals[0];
+    if (from === undefined) throw new UsageError(WORDS.t("cli.missingFile"));
+    const depots = (await io.isFolder(from))
+      ? await readFolder(io, from)
+      : [{ name: null, all: await readExport(io, from) }];
+    const head = typeof flags.head === "string" ? flags.head : null;
+    const answers = depots.map(({ name, all }) => ({ depot: name, ...verifyOne(all, head) }));
+    const records = answers.every((answer) => answer.records.ok);
+    const ok = records && (head === null ? true : answers.some((answer) => answer.receipt !== null));
+    io.out(
+      flags.json === true
+        ? `${JSON.stringify({ ok, depots: answers }, null, 2)}\n`
+        : `${answers.map((each) => lines(each, head)).join("\n") || WORDS.t("cli.verify.noDepot")}\n`,
+    );
+    return ok ? 0 : 1;
+  },
+};
+
+function verifyOne(all: RecordsExport, head: string | null): HeadAnswer {
+  if (head !== null) return verifyHead(all, head);
+  const records = verifyRecords(all);
+  return { ok: records.ok, records, receipt: null };
+}
+
+async function readExport(io: Io, file: string): Promise<RecordsExport> {
+  const parsed = exportSchema.safeParse(await readJson(io, file));
+  if (!parsed.success) {
+    throw new BadInput(
+      parsed.error.issues.map((issue) => ({ path: issue.path.join("."), expected: issue.message })),
+    );
+  }
+  // the shape of the records is what verifyRecords is there to judge
+  return {
+    records: parsed.data.records as unknown as readonly AnyRecord[],
+    receipts: parsed.data.receipts as readonly Receipt[],
+  };
+}
+
+async function readFolder(
+  io: Io,
+  folder: string,
+): Promise<readonly { readonly name: string; readonly all: RecordsExport }[]> {
+  const { openDatabase } = await import("@setfair/server");
+  const database = await openDatabase({
+    dataFolder: folder,
+    ...(io.env.SETFAIR_DATABASE_URL ? { url: io.env.SETFAIR_DATABASE_URL } : {}),
+  });
+  try {
+    const depots = await database.system.depots();
+    return await Promise.all(
+      depots.map(async ({ id, firmId, name }) => ({
+        name,
+        all: await database.storeFor({ firmId, depotId: id }).records.export(),
+      })),
+    );
+  } finally {
+    await database.close();
+  }
+}
+
+function lines(
+  { depot, records, receipt }: HeadAnswer & { readonly depot: string | null },
+  head: string | null,
+): string {
+  const { ok, checked, erased, firstBroken, awaited } = records;
+  return [
+    ...(depot === null ? [] : [WORDS.t("cli.verify.depot", { name: depot })]),
+    ok
+      ? WORDS.t("cli.verify.ok", { checked, erased, head: records.head ?? WORDS.t("cli.dash") })
+      : WORDS.t("cli.verify.broken", {
+          id: firstBroken!.id,
+          why: WORDS.say(`cli.verify.why.${firstBroken!.why}`),
+        }),
+    ...(awaited.length === 0
+      ? []
+      : [WORDS.t("cli.verify.awaited", { count: awaited.length, ids: awaited.join(", ") })]),
+    ...(head === null
+      ? []
+      : [
+          receipt === null
+            ? WORDS.t("cli.verify.headMissing")
+            : WORDS.t("cli.verify.headFound", { seq: receipt.seq, at: receipt.at }),
+        ]),
+  ].join("\n");
+}

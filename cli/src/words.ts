@@ -1,0 +1,3 @@
+import { createWords } from "@setfair/words";
+
+export const WORDS = createWords();
