@@ -94,8 +94,8 @@ export async function settlementInput(
       timeZone: data.depot.timeZone,
       allowanceKm: quote.answer.result.allowanceKm.value,
       fuel: description.fuel,
-      ...tankOf(data, "fuel", "fuelTankLitres"),
-      ...tankOf(data, "def", "defTankLitres"),
+      ...specNumber(data, "fuel", "tankLitres", "fuelTankLitres"),
+      ...specNumber(data, "def", "litresPer1000Km", "defLitresPer1000Km"),
       ageYears: agesOf(data),
     },
     differences: structuredClone([...condition.differences]) as SettlementInput["differences"],
@@ -106,11 +106,17 @@ export async function settlementInput(
   };
 }
 
-/** Litres of a tank, from the spec of the system that holds it. */
-function tankOf(data: HireData, kind: string, as: "fuelTankLitres" | "defTankLitres") {
-  const spec = data.vehicle?.document.description.systems.find((system) => system.kind === kind)?.spec;
-  const litres = spec?.tankLitres ?? spec?.capacityLitres ?? spec?.litres;
-  return typeof litres === "number" ? { [as]: litres } : {};
+/** A number of the spec of a fitted system, under the settlement's own name. */
+function specNumber<As extends "fuelTankLitres" | "defLitresPer1000Km">(
+  data: HireData,
+  kind: string,
+  field: string,
+  as: As,
+) {
+  const value = data.vehicle?.document.description.systems.find((system) => system.kind === kind)?.spec[
+    field
+  ];
+  return (typeof value === "number" && value > 0 ? { [as]: value } : {}) as { readonly [K in As]?: number };
 }
 
 /** Every part is taken as old as the vehicle, which nobody disputes; a younger part is the firm's to show. */
@@ -123,7 +129,7 @@ function agesOf(data: HireData): Record<string, number> {
   const age = Math.min(60, Math.max(0, years));
   const charges = [
     ...Object.keys(terms.document.tariff.kit),
-    ...terms.document.tariff.damage.map(({ charge }) => charge),
+    ...terms.document.tariff.damage.map(({ of }) => of),
   ];
   return Object.fromEntries(charges.map((charge) => [charge, age]));
 }

@@ -680,7 +680,7 @@ export interface components {
         readonly DifferenceInput: {
             readonly id: string;
             /** @enum {string} */
-            readonly kind: "mark" | "reading" | "count";
+            readonly kind: "mark" | "reading" | "count" | "look";
             readonly difference: unknown;
             readonly class: components["schemas"]["MarkClassInput"] | null;
             readonly classReason: string | null;
@@ -1303,7 +1303,7 @@ export interface components {
                         };
                     };
                     readonly damage: readonly {
-                        readonly charge: string;
+                        readonly of: string;
                         /** @enum {string} */
                         readonly kind: "scratch" | "dent" | "tear" | "stain" | "crack" | "missing";
                         readonly upToMm?: number;
@@ -1606,7 +1606,7 @@ export interface components {
         readonly Difference: {
             readonly id: string;
             /** @enum {string} */
-            readonly kind: "mark" | "reading" | "count";
+            readonly kind: "mark" | "reading" | "count" | "look";
             readonly difference: unknown;
             readonly class: components["schemas"]["MarkClass"] | null;
             readonly classReason: string | null;
@@ -2229,7 +2229,7 @@ export interface components {
                         };
                     };
                     readonly damage: readonly {
-                        readonly charge: string;
+                        readonly of: string;
                         /** @enum {string} */
                         readonly kind: "scratch" | "dent" | "tear" | "stain" | "crack" | "missing";
                         readonly upToMm?: number;

@@ -17,7 +17,7 @@ export const differenceSchema = named(
   "Difference",
   z.object({
     id: idSchema,
-    kind: z.enum(["mark", "reading", "count"]),
+    kind: z.enum(["mark", "reading", "count", "look"]),
     /** engine: Difference, with its evidence */
     difference: roomResultSchema,
     /** decided at the desk on evidence; unknown is not chargeable */

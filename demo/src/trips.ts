@@ -1,0 +1,156 @@
+import type { LoadPlan, Party, Place, Stop, Trip } from "@setfair/engine";
+import { addDays } from "./dates.ts";
+
+/** The depot is invented; towns are real and stand for nothing but their weather. */
+export const DEPOT: Place = {
+  name: "Marlow Tarn depot",
+  country: "GB",
+  latitudeDeg: 54.42,
+  longitudeDeg: -2.95,
+  elevationM: 80,
+};
+const gb = (name: string, latitudeDeg: number, longitudeDeg: number, elevationM: number): Place => ({
+  name,
+  country: "GB",
+  latitudeDeg,
+  longitudeDeg,
+  elevationM,
+});
+
+const PLUGGED = {
+  postAmperes: 10,
+  freshWater: true,
+  wasteDrain: true,
+  cassettePoint: true,
+  lpgExchange: false,
+};
+const WILD = {
+  postAmperes: 0,
+  freshWater: false,
+  wasteDrain: false,
+  cassettePoint: false,
+  lpgExchange: false,
+};
+const PLAIN = { postAmperes: 0, freshWater: true, wasteDrain: true, cassettePoint: true, lpgExchange: false };
+
+interface Leg {
+  readonly place: Place;
+  readonly day: number;
+  readonly nights: number;
+  readonly km: number;
+  readonly minutes: number;
+  readonly pitch: Stop["pitch"];
+  readonly acts: Stop["acts"];
+}
+
+const HIGHLANDS: readonly Leg[] = [
+  {
+    place: gb("Aviemore", 57.19, -3.83, 220),
+    day: 0,
+    nights: 1,
+    km: 430,
+    minutes: 330,
+    pitch: PLUGGED,
+    acts: ["plugIn", "fillWater"],
+  },
+  {
+    place: gb("Ullapool", 57.9, -5.16, 10),
+    day: 1,
+    nights: 2,
+    km: 150,
+    minutes: 150,
+    pitch: PLAIN,
+    acts: ["fillWater", "emptyWaste"],
+  },
+  {
+    place: gb("Durness", 58.57, -4.75, 30),
+    day: 3,
+    nights: 1,
+    km: 110,
+    minutes: 130,
+    pitch: PLAIN,
+    acts: ["fillWater", "emptyWaste", "emptyCassette"],
+  },
+  { place: gb("Portree", 57.41, -6.2, 40), day: 4, nights: 2, km: 290, minutes: 310, pitch: WILD, acts: [] },
+  {
+    place: gb("Pitlochry", 56.7, -3.73, 95),
+    day: 6,
+    nights: 1,
+    km: 270,
+    minutes: 270,
+    pitch: PLUGGED,
+    acts: ["plugIn", "fillWater", "emptyWaste", "emptyCassette"],
+  },
+];
+const LAKES: readonly Leg[] = [
+  {
+    place: gb("Keswick", 54.6, -3.13, 80),
+    day: 0,
+    nights: 2,
+    km: 40,
+    minutes: 60,
+    pitch: PLUGGED,
+    acts: ["plugIn", "fillWater", "emptyCassette"],
+  },
+];
+
+function legsFrom(legs: readonly Leg[], date: string): Stop[] {
+  return legs.map(({ place, day, nights, km, minutes, pitch, acts }) => ({
+    place,
+    arrive: `${addDays(date, day)}T${day === 0 ? "20:00" : "15:00"}`,
+    leave: `${addDays(date, day + nights)}T10:00`,
+    drive: { distanceKm: km, minutes },
+    pitch: { ...pitch },
+    acts: [...acts],
+  }));
+}
+
+function tripOf(stops: Stop[], depart: string, back: string, home: Trip["returnDrive"]): Trip {
+  return {
+    depot: DEPOT,
+    depart,
+    return: back,
+    returnDrive: home,
+    timeZone: "Europe/London",
+    stops,
+    departWith: { battery12: 1, lpg: 1, freshWater: 0.2, wasteWater: 0, cassette: 0, fuel: 1, def: 1 },
+    settings: {},
+  };
+}
+
+/** Seven nights in the Highlands, three of them with a post. */
+export const highlandsTrip = (friday: string): Trip =>
+  tripOf(legsFrom(HIGHLANDS, friday), `${friday}T13:30`, `${addDays(friday, 7)}T15:30`, {
+    distanceKm: 300,
+    minutes: 270,
+  });
+/** Two nights near the depot with a post. */
+export const lakesTrip = (date: string, depart = "15:30", back = "11:00"): Trip =>
+  tripOf(legsFrom(LAKES, date), `${date}T${depart}`, `${addDays(date, 2)}T${back}`, {
+    distanceKm: 40,
+    minutes: 55,
+  });
+
+export const twoAdults = (experience: Party["experience"] = "first"): Party => ({
+  travellers: [
+    { id: "t1", kind: "adult", massKg: 78 },
+    { id: "t2", kind: "adult", massKg: 68 },
+  ],
+  sleepers: 2,
+  dogs: 0,
+  experience,
+});
+
+export const loadForTwo = (): LoadPlan => ({
+  seats: [
+    { travellerId: "t1", behindFrontAxleM: 0.5 },
+    { travellerId: "t2", behindFrontAxleM: 0.5 },
+  ],
+  items: [
+    { id: "luggage", name: "Luggage", massKg: 50, behindFrontAxleM: 3.2, removable: true },
+    { id: "food", name: "Food and crockery", massKg: 25, behindFrontAxleM: 2.4, removable: true },
+  ],
+  waterLitres: 20,
+  fuelShare: 0.9,
+  lpgCylinders: 2,
+});
