@@ -29,10 +29,11 @@ export function damageLines(found: Found, input: SettlementInput): SettlementLin
 const fixed = (from: Found, code: "waste" | "cassette", pence: number) =>
   settlementLine({ id: from.id, code, about: aboutOf(from), pence, from });
 
-/** What a difference goes by in the terms, the nearest name first. */
+/** What a difference goes by in the terms, the nearest name first; a mark is damage where nothing nearer is known. */
 function namesOf(found: Found): string[] {
   const part = found.kind === "mark" ? found.part : null;
-  return [part, found.checkId, found.systemKind, found.charge].filter((name) => name !== null);
+  const last = found.kind === "mark" ? "damage" : null;
+  return [part, found.checkId, found.systemKind, found.charge, last].filter((name) => name !== null);
 }
 
 function kitLine(found: Found, count: number, input: SettlementInput): SettlementLine | null {

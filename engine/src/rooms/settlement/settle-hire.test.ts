@@ -124,6 +124,11 @@ describe("a settlement", () => {
     expect(amounts(settle([mark("m1", { sizeMm: null })], { classes: { m1: "hirer" } }))).toEqual([
       ["damage", 9000],
     ]);
+    expect(
+      amounts(
+        settle([mark("m1", { part: "body.panelNearside", charge: null })], { classes: { m1: "hirer" } }),
+      ),
+    ).toEqual([["damage", 9000]]);
     const answer = settleHire(input([mark("m1")]));
     expect(answer.result.lines[0]).toMatchObject({
       code: "notCharged",
