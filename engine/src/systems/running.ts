@@ -1,4 +1,5 @@
 /** Small parts from which the physics of the systems are built; see the contract. */
+import { lpgEnergyKwh } from "../formulas/lpg.ts";
 import type { StoreId } from "../stores/stores.ts";
 import type { Mode, Running, StepView } from "./contract.ts";
 
@@ -76,7 +77,7 @@ export function numberSetting(value: number | string | boolean | undefined, fall
   return typeof value === "number" ? value : fallback;
 }
 
-/** net heat of combustion of LPG, kWh/kg (Moran & Shapiro, table A-25, divided by 3600) */
-export const LPG_NET_KWH_KG = { propane: 12.87, butane: 12.7 } as const;
+/** net heat of combustion of LPG, kWh/kg; appliances are rated on it. Butane gives 1 % less, which is left out. */
+export const LPG_NET_KWH_KG = lpgEnergyKwh("propane", 1, "net");
 /** net heat of combustion of diesel, kWh/L: 837 kg/m³ (Staffell 2011) at 42.9 MJ/kg (from memory) */
 export const DIESEL_NET_KWH_L = 9.97;

@@ -20,7 +20,7 @@ export const briefing: SystemBriefing<CassetteToiletSpec> = {
       [
         true,
         card("cassetteToilet.empty", "leavingPitch", {
-          chance: 0.25,
+          chance: 0.4,
           costPence: COST.small,
           minutes: 4,
           handsOn: true,

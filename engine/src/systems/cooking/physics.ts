@@ -26,7 +26,7 @@ function startCooking(spec: CookingSpec, { n, dtH, people, setting }: PhysicsCon
   const mode = createMode(energy, n, [energy], ["cabinHeat"]);
   const hours = numberSetting(setting.burnerHoursPerDay, HOURS_PER_DAY + HOURS_PER_PERSON_DAY * people);
   const perDayWh = hours * spec.gasKwEach * 1000 * MEAN_FLAME;
-  const perWh = spec.energy === "gas" ? 1 / (LPG_NET_KWH_KG.propane * 1000) : 1;
+  const perWh = spec.energy === "gas" ? 1 / (LPG_NET_KWH_KG * 1000) : 1;
   const factor = habitFactor(n, "cooking", 0.25, 0.25);
   return createRunning(n, [mode], (view, demand) => {
     const share = view.driving ? 0 : shareOfDay(MEALS, view.clockH, dtH);

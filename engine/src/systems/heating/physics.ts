@@ -41,7 +41,7 @@ function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
   const set = readSetting(context);
   const full = fullW(spec) * dtH;
   const fuel = spec.source === "diesel" ? "fuel" : "lpg";
-  const kwhPerUnit = fuel === "fuel" ? DIESEL_NET_KWH_L : LPG_NET_KWH_KG.propane;
+  const kwhPerUnit = fuel === "fuel" ? DIESEL_NET_KWH_L : LPG_NET_KWH_KG;
   const electric = createMode("electric", n, ["mains230", "battery12"], ["cabinHeat"]);
   const burner = createMode(fuel, n, [fuel, "battery12"], ["cabinHeat"]);
   electric.needs[0]!.fill(full);

@@ -40,7 +40,7 @@ function startHeating(spec: HotWaterSpec, { n, dtH, setting }: PhysicsContext): 
   const burns = spec.source !== "electric";
   const full = Math.max(burns ? spec.gasKw * 1000 : 0, hasElectric ? spec.electricW : 0, 1) * dtH;
   const fuel = spec.source === "diesel" ? "fuel" : "lpg";
-  const kwhPerUnit = fuel === "fuel" ? DIESEL_NET_KWH_L : LPG_NET_KWH_KG.propane;
+  const kwhPerUnit = fuel === "fuel" ? DIESEL_NET_KWH_L : LPG_NET_KWH_KG;
   const electric = createMode("electric", n, ["mains230"], ["hotWaterHeat"]);
   const burner = createMode(fuel, n, [fuel], ["hotWaterHeat"]);
   electric.needs[0]!.fill(full);

@@ -24,7 +24,7 @@ export function usableWh(spec: LeisureBatterySpec): number {
 
 /**
  * Capacity of lead-acid at a temperature against 25 °C for discharges longer than an hour: −16, −12, −10, −6,
- * −1, 0, +3 % at 0 … 30 °C by 5 (discover-energy.com FAQ, read second hand; carried down at 0.8 % per kelvin).
+ * −1, 0, +3 % at 0 … 30 °C by 5 (the table of the formula book), carried down to −42 % at −20 °C from memory.
  * Lithium iron phosphate: 80 % at 0 °C, 70 % at −20 °C (a maker's article; weak), linear between and to 25 °C.
  */
 export function capacityFactor(chemistry: LeisureBatterySpec["chemistry"], celsius: number): number {
@@ -32,7 +32,7 @@ export function capacityFactor(chemistry: LeisureBatterySpec["chemistry"], celsi
     if (celsius >= 25) return 1;
     return celsius >= 0 ? 0.8 + (0.2 * celsius) / 25 : Math.max(0.6, 0.8 + (0.1 * celsius) / 20);
   }
-  if (celsius <= 0) return Math.max(0.4, 0.84 + 0.008 * celsius);
+  if (celsius <= 0) return 0.84 + 0.013 * Math.max(celsius, -20);
   if (celsius >= 30) return 1.03;
   const k = Math.floor(celsius / 5);
   return LEAD[k]! + ((LEAD[k + 1]! - LEAD[k]!) * (celsius - 5 * k)) / 5;

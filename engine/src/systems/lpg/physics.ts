@@ -1,15 +1,15 @@
+import { boilingPointC, latentHeatKJkg } from "../../formulas/lpg.ts";
 import type { Keeping, PhysicsContext, SystemPhysics } from "../contract.ts";
 import { readTank } from "../read-level.ts";
 import type { LpgSpec } from "./spec.ts";
 
-/**
- * Temperature at which the vapour still pushes through the regulator, °C: where the saturation pressure is
- * 1.05 bar absolute (30 mbar appliances plus losses; the pressure is from memory), by the reference equations
- * of propane (Lemmon, McLinden & Wagner 2009) and n-butane (Bücker & Wagner 2006).
- */
-export const FLOW_STOPS_C = { propane: -41.2, butane: 0.4 } as const;
-/** latent heat near 0 °C, Wh/kg: propane 374.9 kJ/kg (equation of state), butane 385 (from memory) */
-const LATENT_WH_KG = { propane: 104.1, butane: 107 } as const;
+/** pressure in the cylinder that still feeds the regulator, bar absolute: 30 mbar appliances plus losses, from memory */
+const LEAST_BAR = 1.05;
+/** Temperature at which the vapour no longer pushes through the regulator, °C. */
+export const FLOW_STOPS_C = {
+  propane: boilingPointC("propane", LEAST_BAR),
+  butane: boilingPointC("butane", LEAST_BAR),
+} as const;
 /**
  * Heat that reaches the liquid through the wetted wall, W/K, for a full cylinder of 6 kg; grows with the wall
  * (mass^⅔). Fitted to a printed draw-off chart of a 45 kg cylinder (flameengineering.com), optimistic for a
@@ -28,7 +28,8 @@ export function drawOffKgH(spec: LpgSpec, lockerC: number, filledShare: number):
   const driving = lockerC - FLOW_STOPS_C[spec.fuel];
   if (driving <= 0) return 0;
   const wetted = Math.max(filledShare, LEAST_WETTED);
-  return (WALL_W_K_6KG * (spec.kgEach / 6) ** (2 / 3) * wetted * driving) / LATENT_WH_KG[spec.fuel];
+  const heatW = WALL_W_K_6KG * (spec.kgEach / 6) ** (2 / 3) * wetted * driving;
+  return (heatW * 3.6) / latentHeatKJkg(spec.fuel, FLOW_STOPS_C[spec.fuel]);
 }
 
 function keepGas(spec: LpgSpec, { n, dtH }: PhysicsContext): Keeping {

@@ -8,7 +8,7 @@ export const briefing: SystemBriefing<WasteWaterSpec> = {
       [
         true,
         card("wasteWater.empty", "leavingPitch", {
-          chance: 0.15,
+          chance: 0.3,
           costPence: COST.small,
           minutes: 2,
           handsOn: true,

@@ -1,0 +1,86 @@
+import { describe, expect, it } from "vitest";
+import { leadAcidCapacityChangePct, restVoltageV, runTimeH } from "../formulas/battery.ts";
+import { cordVoltageDropV } from "../formulas/cable.ts";
+import { vapourPressureBar } from "../formulas/lpg.ts";
+import { cellTemperatureC, panelPowerW } from "../formulas/solar.ts";
+import { inletPowerW } from "./hook-up/physics.ts";
+import { capacityFactor, NOMINAL_V, peukertFactor } from "./leisure-battery/physics.ts";
+import { readBattery, stateOfCharge } from "./leisure-battery/read-battery.ts";
+import { drawOffKgH, FLOW_STOPS_C } from "./lpg/physics.ts";
+import { parseSpec } from "./registry.ts";
+import { shareOfDay } from "./running.ts";
+import { panelW } from "./solar/physics.ts";
+
+const agm = (spec: Record<string, unknown> = {}) => parseSpec("leisureBattery", { chemistry: "agm", ratedAh: 100, ...spec });
+const gas = (fuel: string) =>
+  parseSpec("lpg", { arrangement: "exchange", fuel, cylinders: 2, kgEach: 6, tareKgEach: 8, hoseDate: "2024-01-01" });
+
+describe("the physics of the systems agrees with the formula book", () => {
+  it("empties a battery in the hours of the hour-rated Peukert form", () => {
+    const factor = peukertFactor(agm({ peukert: 1.2 }), 10);
+    expect(100 / (10 * factor)).toBeCloseTo(runTimeH(100, 20, 1.2, 10), 9);
+  });
+
+  it("credits no gain below the rated current", () => {
+    expect(peukertFactor(agm(), 1)).toBe(1);
+  });
+
+  it("loses capacity in the cold by the printed table", () => {
+    for (const celsius of [-20, -10, 0, 3, 5, 12, 20, 25, 30]) {
+      expect(100 * (capacityFactor("agm", celsius) - 1)).toBeCloseTo(leadAcidCapacityChangePct(celsius), 9);
+    }
+  });
+
+  it("reads the state of charge from the printed rest voltages", () => {
+    for (const pct of [10, 35, 50, 90, 100]) expect(stateOfCharge(restVoltageV(pct))).toBeCloseTo(pct / 100, 9);
+  });
+
+  it("yields the panel's power at its cell temperature", () => {
+    const panel = parseSpec("solar", { peakW: 100, noctC: 45, perKelvin: -0.004, efficiency: 0.85 });
+    const expected = panelPowerW(640, cellTemperatureC(640, 14, 45), 100, -0.004) * 0.85;
+    expect(panelW(panel, 640, 14)).toBeCloseTo(expected, 9);
+  });
+
+  it("loses the cord's drop between post and inlet", () => {
+    const inlet = parseSpec("hookUp", {});
+    expect(inletPowerW(inlet, 10, false)).toBeCloseTo((230 - cordVoltageDropV(2.5, 25, 10)) * 10, 6);
+    expect(inletPowerW(inlet, 32, false)).toBeLessThan(230 * 16);
+    expect(inletPowerW(inlet, 10, true)).toBe(500);
+  });
+
+  it("stops the flow of butane near freezing and of propane far below any night here", () => {
+    expect(vapourPressureBar("butane", FLOW_STOPS_C.butane)).toBeCloseTo(1.05, 6);
+    expect(FLOW_STOPS_C.butane).toBeGreaterThan(-1);
+    expect(FLOW_STOPS_C.propane).toBeLessThan(-40);
+    expect(drawOffKgH(gas("butane"), 0, 1)).toBe(0);
+  });
+
+  it("draws off less gas from a colder and from an emptier cylinder", () => {
+    const propane = gas("propane");
+    expect(drawOffKgH(propane, -10, 1)).toBeLessThan(drawOffKgH(propane, 10, 1));
+    expect(drawOffKgH(propane, 0, 0.3)).toBeLessThan(drawOffKgH(propane, 0, 1));
+    // a 6 kg cylinder feeds a 4 kW heater at 0 °C
+    expect(drawOffKgH(propane, 0, 1)).toBeGreaterThan(4 / 12.87);
+  });
+
+  it("says nothing from the voltage of a lithium battery", () => {
+    expect(readBattery(parseSpec("leisureBattery", { chemistry: "lfp", ratedAh: 100, usableShare: 0.9 }), 13.2, "V", null)).toBeNull();
+  });
+
+  it("takes 12.2 V at rest for half the rated charge, which is the cut-off of a battery used to one half", () => {
+    expect(readBattery(agm(), 12.2, "V", null)!.level).toBeCloseTo(0, 6);
+    expect(readBattery(agm(), 100, "%", null)!.level).toBeCloseTo(50 * NOMINAL_V, 6);
+  });
+
+  it("adds a day's habits up to the same whatever the step", () => {
+    const windows = [
+      { fromH: 7.1, toH: 9.3, share: 0.4 },
+      { fromH: 18, toH: 21.55, share: 0.6 },
+    ];
+    for (const dtH of [0.125, 0.25, 1]) {
+      let sum = 0;
+      for (let h = 0; h < 24; h += dtH) sum += shareOfDay(windows, h + dtH / 2, dtH);
+      expect(sum).toBeCloseTo(1, 9);
+    }
+  });
+});
