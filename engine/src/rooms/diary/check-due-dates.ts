@@ -49,7 +49,13 @@ function findingOf({ kind, dueOn, state }: Judged, last: IsoDate, today: IsoDate
   };
   const basis = isLaw ? "law" : "policy";
   if (state === "missing")
-    return [makeFinding("dueDates", "due.missing", "unchecked", basis, { ...more, facts: { kind } })];
+    return [
+      makeFinding("dueDates", "due.missing", "unchecked", basis, {
+        ...more,
+        mends: ["due.enter"],
+        facts: { kind },
+      }),
+    ];
   const code = dueOn < today ? "due.lapsed" : "due.lapses";
   return [makeFinding("dueDates", code, "refuse", basis, { ...more, facts: { kind, dueOn, last } })];
 }

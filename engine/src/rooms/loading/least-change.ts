@@ -44,8 +44,9 @@ export function searchLeastChange(
   const most = things.length + (stepped === null ? 0 : 1);
   const state: State = { things, bounds: suffixBounds(things), stepped, best: null, nodes: 0 };
   for (let count = 1; count <= most && state.best === null && state.nodes < MOST_NODES; count++) {
-    if (count <= things.length) walk(state, excess, 0, count, [], 0, false);
+    // of equals the one that leaves things aboard and takes less water wins, since it is found first
     if (stepped !== null) walk(state, excess, 0, count - 1, [], 0, true);
+    if (count <= things.length) walk(state, excess, 0, count, [], 0, false);
   }
   return { choice: state.best, complete: state.nodes < MOST_NODES };
 }

@@ -70,14 +70,16 @@ function refusals(input: QuoteInput, nights: number): Finding[] {
   const found: Finding[] = [];
   const seasons = Array.from({ length: Math.max(1, nights) }, (_, k) => seasonOf(terms, addDays(first, k)));
   const minimum = Math.max(...seasons.map(({ minimumNights }) => minimumNights));
-  const refuse = (code: string, facts: Finding["facts"], mend: string) =>
-    found.push(makeFinding("money", code, "refuse", "policy", { facts, sources: [terms.id], mends: [mend] }));
+  const refuse = (code: string, facts: Finding["facts"], mend: string, about = "nights") =>
+    found.push(
+      makeFinding("money", code, "refuse", "policy", { about, facts, sources: [terms.id], mends: [mend] }),
+    );
   if (nights < minimum) refuse("quote.tooShort", { nights, minimum }, "quote.longer");
   if (nights > terms.maximumNights)
     refuse("quote.tooLong", { nights, maximum: terms.maximumNights }, "quote.shorter");
   input.extras.forEach(({ id, count, free }) => {
     const stock = free ?? terms.extras.find((extra) => extra.id === id)?.stock ?? 0;
-    if (count > stock) refuse("quote.extraShort", { extra: id, count, free: stock }, "quote.fewerExtras");
+    if (count > stock) refuse("quote.extraShort", { extra: id, count, free: stock }, "quote.fewerExtras", id);
   });
   const { authorisationDays, releaseWorkingDays } = terms.security;
   const held = nights + Math.ceil((releaseWorkingDays * 7) / 5);

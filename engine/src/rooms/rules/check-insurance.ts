@@ -74,7 +74,7 @@ function ofHire(input: InsuranceInput): Finding[] {
     found.push(outside("tooHeavy", "refuse", input, { mam, max: limit(policy.maxMamKg, "kg", input) }));
   }
   for (const country of countries.filter((each) => !policy.countries.includes(each)))
-    found.push(outside("country", "refer", input, { country }));
+    found.push(outside("country", "refer", input, { country }, country));
   if (nightsAbroad > policy.maxNightsAbroad) {
     found.push(
       outside("nightsAbroad", "refer", input, { nights: nightsAbroad, max: policy.maxNightsAbroad }),
