@@ -1,6 +1,6 @@
 import type { YardJob } from "../offline/database.ts";
+import { cardsOf, cardText, cardTitle } from "../parts/cards.ts";
 import { t } from "../parts/words.ts";
-import { cardsOf, cardText, cardTitle } from "./cards.ts";
 import { SignPage } from "./sign-page.tsx";
 import type { WalkActs } from "./use-walk.ts";
 

@@ -1,7 +1,7 @@
 import type { Finding, MarkKind } from "@setfair/engine";
 import type { YardJob } from "../offline/database.ts";
+import { cardsOf, cardTitle } from "../parts/cards.ts";
 import { dateText, findingText, t } from "../parts/words.ts";
-import { cardsOf, cardTitle } from "./cards.ts";
 import { checkWords, sizeWords, viewWords } from "./names.ts";
 import type { Purpose } from "./pages-after.ts";
 import type { WalkActs } from "./use-walk.ts";

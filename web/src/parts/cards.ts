@@ -1,5 +1,5 @@
 import type { BriefingCard } from "@setfair/engine";
-import { has, say } from "../parts/words.ts";
+import { has, say } from "./words.ts";
 
 /** Cards of a composed briefing, in order; the API carries it as the engine made it. */
 export function cardsOf(briefing: unknown): readonly BriefingCard[] {

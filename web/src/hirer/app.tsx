@@ -1,0 +1,108 @@
+import { icon } from "@setfair/drawing";
+import type { VehicleDescription } from "@setfair/engine";
+import { useSyncExternalStore } from "react";
+import type { Guide } from "../offline/database.ts";
+import { SvgView } from "../parts/svg-view.tsx";
+import { t } from "../parts/words.ts";
+import { DangerPage } from "./danger-page.tsx";
+import { Day } from "./day.tsx";
+import { feetAndInches } from "./height.ts";
+import { Matters } from "./matters.tsx";
+import { PanelPage } from "./panel-page.tsx";
+import { Things } from "./things.tsx";
+import { type HirerGuide, useGuide } from "./use-guide.ts";
+
+const useHash = (): string =>
+  useSyncExternalStore(
+    (listener) => {
+      addEventListener("hashchange", listener);
+      return () => removeEventListener("hashchange", listener);
+    },
+    () => location.hash,
+  );
+
+/** The hirer's guide to their own vehicle; call and danger never leave the screen. */
+export function GuideApp({ token }: { readonly token: string }) {
+  const hirer = useGuide(token);
+  const hash = useHash();
+  const { guide } = hirer;
+  if (guide === undefined || (guide === null && hirer.answer === "asking")) {
+    return <p className="state-box">{t("hirer.loading")}</p>;
+  }
+  if (guide === null) return <NoGuide answer={hirer.answer} />;
+  const ended = hirer.answer === "gone" || guide.expires < new Date().toISOString();
+  return (
+    <>
+      <GuideBar guide={guide} />
+      {ended ? <Ended guide={guide} /> : <Page hash={hash} hirer={hirer} guide={guide} />}
+      <footer className="guide-foot">
+        <a className="button danger-button" href={hash === "#danger" ? "#day" : "#danger"}>
+          {hash === "#danger" ? t("hirer.danger.back") : t("hirer.danger.open")}
+        </a>
+      </footer>
+    </>
+  );
+}
+
+function Page({
+  hash,
+  hirer,
+  guide,
+}: {
+  readonly hash: string;
+  readonly hirer: HirerGuide;
+  readonly guide: Guide;
+}) {
+  if (hash === "#danger") return <DangerPage guide={guide} />;
+  if (hash === "#panel") return <PanelPage hirer={hirer} guide={guide} />;
+  return (
+    <main className="guide-main stack">
+      <h1 className="visually-hidden">{t("hirer.title", { name: guide.vehicle.name })}</h1>
+      <Matters hirer={hirer} guide={guide} />
+      <Day guide={guide} forecast={hirer.forecast} />
+      <Things guide={guide} />
+      <p className="quiet">{t("hirer.depotFirst", { firm: guide.firm, depot: guide.depot.name })}</p>
+    </main>
+  );
+}
+
+const heightWords = (guide: Guide): string => {
+  const { heightM } = (guide.vehicle.description as VehicleDescription).dimensions;
+  return t("hirer.height", { m: heightM.toFixed(2), ...feetAndInches(heightM) });
+};
+
+function GuideBar({ guide }: { readonly guide: Guide }) {
+  return (
+    <header className="guide-bar">
+      <a href="#day" className="guide-bar-name">
+        <strong>{guide.vehicle.name}</strong>
+        <span>
+          <span className="nowrap">{guide.vehicle.registration}</span> ·{" "}
+          <span className="nowrap">{heightWords(guide)}</span>
+        </span>
+      </a>
+      <a className="guide-call" href={`tel:${guide.depot.telephone.replace(/[^+\d]/g, "")}`}>
+        <SvgView node={icon("phone")} />
+        {t("hirer.call")}
+      </a>
+    </header>
+  );
+}
+
+function NoGuide({ answer }: { readonly answer: HirerGuide["answer"] }) {
+  return (
+    <main className="guide-main stack">
+      <h1>{t(answer === "gone" ? "hirer.gone.title" : "hirer.none.title")}</h1>
+      <p>{t(answer === "gone" ? "hirer.gone.text" : "hirer.none.text")}</p>
+    </main>
+  );
+}
+
+function Ended({ guide }: { readonly guide: Guide }) {
+  return (
+    <main className="guide-main stack">
+      <h1>{t("hirer.ended.title")}</h1>
+      <p>{t("hirer.ended.text", { depot: guide.depot.name, telephone: guide.depot.telephone })}</p>
+    </main>
+  );
+}

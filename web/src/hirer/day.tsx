@@ -1,0 +1,133 @@
+import type { BriefingCard, Moment } from "@setfair/engine";
+import type { TripForecast } from "@setfair/engine/trip";
+import { type ReactNode, useState } from "react";
+import type { Guide } from "../offline/database.ts";
+import { cardsOf, cardTitle } from "../parts/cards.ts";
+import { figureText, t } from "../parts/words.ts";
+import { Cards } from "./cards-list.tsx";
+import { civilNow } from "./local-time.ts";
+
+/** The moments of a day in their order on the road; danger has its own place. */
+const ROAD: readonly Moment[] = [
+  "onArriving",
+  "living",
+  "night",
+  "leavingPitch",
+  "beforeDriving",
+  "filling",
+  "returning",
+];
+const POSTS_A = [4, 6, 10, 16];
+
+/** The day as one upright road; each place on it opens. */
+export function Day({ guide, forecast }: { readonly guide: Guide; readonly forecast: TripForecast | null }) {
+  const cards = cardsOf(guide.briefing);
+  const hookUp = cards.some(({ id }) => id.startsWith("hookUp."));
+  return (
+    <section aria-labelledby="day">
+      <h2 id="day">{t("hirer.day.title")}</h2>
+      <ol className="day-road">
+        {ROAD.map((moment) => {
+          const own = cards.filter((card) => card.moment === moment);
+          if (own.length === 0 && moment !== "night") return null;
+          return (
+            <li key={moment}>
+              <Place
+                title={t(`hirer.moment.${moment}`)}
+                sub={moment === "night" ? nightWords(forecast, guide, own) : titles(own)}
+              >
+                <Cards cards={own} />
+              </Place>
+              {moment === "onArriving" && hookUp && <Post />}
+            </li>
+          );
+        })}
+        <li>
+          <a className="day-link" href="#things">
+            <strong className="day-name">{t("hirer.moment.wrong")}</strong>
+            <span className="day-sub">{t("hirer.moment.wrongSub")}</span>
+          </a>
+        </li>
+      </ol>
+    </section>
+  );
+}
+
+const titles = (cards: readonly BriefingCard[]): string => cards.map(cardTitle).join(" · ");
+
+function nightWords(forecast: TripForecast | null, guide: Guide, cards: readonly BriefingCard[]): string {
+  const now = civilNow(guide.trip?.timeZone ?? "UTC");
+  const stop = forecast?.stops.find(({ leave, coldestNightC }) => leave >= now && coldestNightC !== null);
+  if (stop?.coldestNightC == null) return titles(cards);
+  const { p50, p10 } = stop.coldestNightC;
+  const degrees = (value: number) => figureText({ value: Math.round(value), unit: "°C" });
+  return t("hirer.night", {
+    stop: stop.name,
+    likely: degrees(p50),
+    cold: degrees(p10),
+    cards: titles(cards),
+  });
+}
+
+function Place({
+  title,
+  sub,
+  children,
+}: {
+  readonly title: string;
+  readonly sub: string;
+  readonly children: ReactNode;
+}) {
+  return (
+    <details className="day-place">
+      <summary>
+        <strong className="day-name">{title}</strong>
+        <span className="day-sub">{sub}</span>
+      </summary>
+      <div className="day-inside">{children}</div>
+    </details>
+  );
+}
+
+/** What the post gives, in the hirer's words: power at 230 V. */
+function Post() {
+  const [amperes, setAmperes] = useState<number | null>(null);
+  return (
+    <Place
+      title={t("hirer.post.title")}
+      sub={
+        amperes === null
+          ? t("hirer.post.sub")
+          : t("hirer.post.gives", { amperes, watts: figureText({ value: amperes * 230, unit: "W" }) })
+      }
+    >
+      <fieldset className="post-choices">
+        <legend>{t("hirer.post.ask")}</legend>
+        {POSTS_A.map((post) => (
+          <button
+            key={post}
+            type="button"
+            className="choice"
+            aria-pressed={amperes === post}
+            onClick={() => setAmperes(post)}
+          >
+            {figureText({ value: post, unit: "A" })}
+          </button>
+        ))}
+      </fieldset>
+      {amperes !== null && (
+        <div className="stack-tight" role="status">
+          <p>
+            <strong>
+              {t("hirer.post.gives", { amperes, watts: figureText({ value: amperes * 230, unit: "W" }) })}
+            </strong>
+          </p>
+          <p>
+            {t(amperes < 10 ? "hirer.post.little" : amperes < 16 ? "hirer.post.some" : "hirer.post.much")}
+          </p>
+        </div>
+      )}
+      <p className="quiet">{t("hirer.post.caution")}</p>
+    </Place>
+  );
+}

@@ -1,0 +1,63 @@
+import type { Guide } from "../offline/database.ts";
+import { dateText, t } from "../parts/words.ts";
+import { civilNow } from "./local-time.ts";
+import type { HirerGuide } from "./use-guide.ts";
+import { type WhatMatters, whatMatters } from "./what-matters.ts";
+
+type Trouble = Extract<WhatMatters, { kind: "trouble" }>;
+const DO_AT = ["battery12", "lpg", "freshWater", "wasteWater", "cassette", "fuel", "def"] as const;
+const known = (store: string): (typeof DO_AT)[number] => DO_AT.find((one) => one === store) ?? "battery12";
+
+/** One sentence and what to do, before anything else. */
+export function Matters({ hirer, guide }: { readonly hirer: HirerGuide; readonly guide: Guide }) {
+  const { forecast, running, failed, readings, waiting } = hirer;
+  const now = civilNow(guide.trip?.timeZone ?? "UTC");
+  const most = forecast === null ? null : whatMatters(forecast, now);
+  return (
+    <section
+      className={most?.kind === "trouble" ? "card matters matters-trouble" : "card matters"}
+      aria-live="polite"
+    >
+      {most === null ? (
+        <p>{t("hirer.matters.none")}</p>
+      ) : most.kind === "trouble" ? (
+        <TroubleWords trouble={most} />
+      ) : (
+        <>
+          <h2>{t("hirer.matters.lasts")}</h2>
+          <p>{t("hirer.matters.lastsText", { n: most.chanceIn100 })}</p>
+        </>
+      )}
+      {forecast !== null && (
+        <a className="button button-main button-wide" href="#panel">
+          {t("hirer.panel.open")}
+        </a>
+      )}
+      {running && <p role="status">{t("hirer.panel.running")}</p>}
+      {failed !== null && <p role="alert">{t("hirer.panel.failed")}</p>}
+      {readings.length > 0 && !running && failed === null && (
+        <p className="quiet">{t("hirer.matters.after", { at: dateText(readings.at(-1)!.at, "dayTime") })}</p>
+      )}
+      {waiting > 0 && <p className="quiet">{t("hirer.waiting", { waiting })}</p>}
+    </section>
+  );
+}
+
+function TroubleWords({ trouble }: { readonly trouble: Trouble }) {
+  const store = known(trouble.store);
+  return (
+    <>
+      <h2>
+        {trouble.stop === null
+          ? t(`hirer.doSoon.${store}`)
+          : t(`hirer.doAt.${store}`, { stop: trouble.stop })}
+      </h2>
+      <p>
+        {t(`hirer.trouble.${store}`, {
+          n: trouble.chanceIn100,
+          by: trouble.by === "9999" ? "" : dateText(trouble.by, "dayTime"),
+        })}
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,59 @@
+import type { StoreForecast, TripForecast } from "@setfair/engine/trip";
+import { describe, expect, it } from "vitest";
+import { feetAndInches } from "./height.ts";
+import { civilNow } from "./local-time.ts";
+import { inHundred, whatMatters } from "./what-matters.ts";
+
+const store = (id: StoreForecast["store"], chance: number, p50At: string | null) =>
+  ({ store: id, trouble: { chance, p10At: p50At, p50At, p90At: null } }) as unknown as StoreForecast;
+const forecast = (stores: readonly StoreForecast[]) =>
+  ({
+    stores,
+    lastsChance: 0.93,
+    stops: [
+      { name: "Aviemore", arrive: "2026-07-03T17:00", leave: "2026-07-05T10:00" },
+      { name: "Ullapool", arrive: "2026-07-05T15:00", leave: "2026-07-07T10:00" },
+    ],
+  }) as unknown as TripForecast;
+
+describe("what matters most", () => {
+  it("names the likeliest trouble, and the last place before it where it can be mended", () => {
+    const stores = [store("lpg", 0.2, "2026-07-09T08:00"), store("battery12", 0.71, "2026-07-06T05:00")];
+    expect(whatMatters(forecast(stores), "2026-07-03T18:00")).toEqual({
+      kind: "trouble",
+      store: "battery12",
+      chanceIn100: 70,
+      by: "2026-07-06T05:00",
+      stop: "Ullapool",
+    });
+  });
+
+  it("says that it should last where no trouble is worth the first line", () => {
+    expect(whatMatters(forecast([store("lpg", 0.05, null)]), "2026-07-03T18:00")).toEqual({
+      kind: "lasts",
+      chanceIn100: 95,
+    });
+  });
+
+  it("names no place that is already behind the hirer", () => {
+    const answer = whatMatters(forecast([store("battery12", 0.7, "2026-07-08T05:00")]), "2026-07-07T12:00");
+    expect(answer).toMatchObject({ kind: "trouble", stop: null });
+  });
+
+  it("never says none or all of a hundred for what is not certain", () => {
+    expect([0, 0.004, 0.5, 0.996, 1].map(inHundred)).toEqual([0, 5, 50, 95, 100]);
+  });
+
+  it("rounds the height up in feet and inches, since it is for bridges", () => {
+    expect(feetAndInches(2.89)).toEqual({ feet: 9, inches: 6 });
+    expect(feetAndInches(3.0)).toEqual({ feet: 9, inches: 11 });
+    expect(feetAndInches(3.048)).toEqual({ feet: 10, inches: 0 });
+    expect(feetAndInches(3.049)).toEqual({ feet: 10, inches: 1 });
+  });
+
+  it("tells the time on the clock of the trip, not of the phone", () => {
+    const instant = new Date("2026-07-03T22:30:00Z");
+    expect(civilNow("Europe/London", instant)).toBe("2026-07-03T23:30");
+    expect(civilNow("Europe/Paris", instant)).toBe("2026-07-04T00:30");
+  });
+});

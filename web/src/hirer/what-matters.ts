@@ -1,0 +1,43 @@
+import type { StoreForecast, TripForecast } from "@setfair/engine/trip";
+
+/** What the hirer should know first. */
+export type WhatMatters =
+  | {
+      readonly kind: "trouble";
+      readonly store: StoreForecast["store"];
+      readonly chanceIn100: number;
+      readonly by: string;
+      readonly stop: string | null;
+    }
+  | { readonly kind: "lasts"; readonly chanceIn100: number };
+
+/** Below this a trouble is not worth the first line: about one trip in seven. */
+const WORTH_SAYING = 0.15;
+
+/** A chance in steps of five in a hundred; never "0" or "100" for what can still go the other way. */
+export function inHundred(chance: number): number {
+  if (chance <= 0) return 0;
+  if (chance >= 1) return 100;
+  return Math.min(95, Math.max(5, Math.round(chance * 20) * 5));
+}
+
+/** The store that is most likely in trouble before the end; the earlier one on a tie. `now` is civil time in the trip's zone. */
+export function whatMatters(forecast: TripForecast, now: string): WhatMatters {
+  const worst = forecast.stores
+    .filter(({ trouble }) => trouble.chance >= WORTH_SAYING)
+    .sort((a, b) => b.trouble.chance - a.trouble.chance || (timeOf(a) < timeOf(b) ? -1 : 1))[0];
+  if (worst === undefined) return { kind: "lasts", chanceIn100: inHundred(forecast.lastsChance) };
+  const by = timeOf(worst);
+  // the last place before the trouble where something can still be done
+  const stop = forecast.stops.filter(({ arrive, leave }) => arrive <= by && leave >= now).at(-1);
+  return {
+    kind: "trouble",
+    store: worst.store,
+    chanceIn100: inHundred(worst.trouble.chance),
+    by,
+    stop: stop?.name ?? null,
+  };
+}
+
+const timeOf = ({ trouble }: StoreForecast): string =>
+  trouble.p50At ?? trouble.p10At ?? trouble.p90At ?? "9999";
