@@ -24,7 +24,7 @@ const BODY_LIMIT = 512_000;
 export async function buildApp(context: AppContext, options: AppOptions): Promise<FastifyInstance> {
   const app = Fastify({
     bodyLimit: BODY_LIMIT,
-    disableRequestLogging: true, // addresses hold link tokens
+    logController: new Fastify.LogController({ disableRequestLogging: true }), // addresses hold link tokens
     logger: options.log === true ? { level: "warn" } : false,
     ...(options.https === undefined ? {} : { https: options.https }),
   }) as FastifyInstance;

@@ -25,10 +25,18 @@ export function summaryOf(data: HireData, glass: GlassReading): HireSummary {
       vehicle === null ? null : { id: vehicle.id, name: vehicle.name, registration: vehicle.registration },
     glass: counts && glass.state !== "onTheRoad" ? glass.state : null,
     worst: counts ? worstOf(glass) : null,
-    toActOn: data.row.stage === "onHire" || data.row.stage === "handedOver" ? glass.toActOn : 0,
+    toActOn: data.row.stage === "onHire" || data.row.stage === "handedOver" ? toActOn(glass) : 0,
     owedPence: Math.max(0, moneyOfHire(data).owed.pence),
   };
 }
+
+/** What can still go wrong on the road: what the forecast, the due dates and the defects say now. */
+const ROAD_GATES: readonly string[] = ["season", "resources", "dueDates", "defects"];
+const toActOn = (glass: GlassReading) =>
+  glass.gates
+    .filter(({ gate }) => ROAD_GATES.includes(gate))
+    .flatMap(({ findings }) => findings)
+    .filter(({ severity, override }) => override === undefined && severity !== "note").length;
 
 /** The first finding that makes the glass what it is. */
 function worstOf(glass: GlassReading): FindingAnswer | null {

@@ -1,0 +1,332 @@
+import { readFileSync } from "node:fs";
+import type { WalkRound } from "@setfair/engine";
+import { type DepotRecord, verifyRecords } from "@setfair/records";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { testedStores } from "../store/stores-for-tests.ts";
+import { makeDepot, makeDevice, type TestDepot } from "./depot-for-tests.ts";
+
+const CUSTOMER = { name: "Ingrid Example", telephone: "07700 900101", email: "ingrid@example.org" };
+const PARTY = {
+  travellers: [
+    { id: "t1", kind: "adult", massKg: 78 },
+    { id: "t2", kind: "adult", massKg: 68 },
+  ],
+  sleepers: 2,
+  dogs: 0,
+  experience: "first",
+};
+const PERIOD = { from: "2026-07-03T12:15", to: "2026-07-06T10:00" };
+const DRIVER = {
+  id: "t1",
+  name: "Ingrid Example",
+  born: "1985-02-03",
+  main: true,
+  licence: {
+    issuedBy: "GB",
+    firstCarEntitlement: "2004-05-01",
+    categories: [{ category: "B", from: "2004-05-01", to: "2055-02-02" }],
+    photocardTo: "2031-01-01",
+    endorsements: [],
+    checkedOn: "2026-06-28",
+  },
+  faultIncidents3y: 0,
+  disqualified3y: false,
+};
+const PLACE = { name: "Keswick", country: "GB", latitudeDeg: 54.6, longitudeDeg: -3.13, elevationM: 80 };
+const TRIP = {
+  depot: { name: "Depot", country: "GB", latitudeDeg: 54.4, longitudeDeg: -2.9, elevationM: 80 },
+  depart: "2026-07-03T12:15",
+  return: "2026-07-06T10:00",
+  returnDrive: { distanceKm: 40, minutes: 60 },
+  timeZone: "Europe/London",
+  stops: [
+    {
+      place: PLACE,
+      arrive: "2026-07-03T15:00",
+      leave: "2026-07-06T09:00",
+      drive: { distanceKm: 40, minutes: 60 },
+      pitch: { postAmperes: 10, freshWater: true, wasteDrain: true, cassettePoint: true, lpgExchange: false },
+      acts: ["plugIn", "fillWater", "emptyCassette"],
+    },
+  ],
+  departWith: { battery12: 1, lpg: 1, freshWater: 0.2, wasteWater: 0, cassette: 0, fuel: 1, def: 1 },
+  settings: {},
+};
+const LOAD = {
+  seats: [
+    { travellerId: "t1", behindFrontAxleM: 0.5 },
+    { travellerId: "t2", behindFrontAxleM: 0.5 },
+  ],
+  items: [{ id: "bags", name: "Bags", massKg: 50, behindFrontAxleM: 3, removable: true }],
+  waterLitres: 20,
+  fuelShare: 0.9,
+  lpgCylinders: 2,
+};
+const stroke = {
+  strokes: [
+    [
+      { x: 1, y: 1 },
+      { x: 2, y: 2 },
+    ],
+  ],
+  shown: { text: "as shown", language: "en-GB" },
+};
+
+function signature(purpose: string, records: readonly DepotRecord[]) {
+  return {
+    purpose,
+    records: records.map(({ id, hash }) => ({ id, hash })),
+    signer: { name: "Ingrid Example" },
+    role: "hirer",
+    ...stroke,
+  };
+}
+
+/** A walk-round as the yard records it: every check, each reading at its middle unless said otherwise. */
+function walk(
+  depot: TestDepot,
+  hireId: string,
+  direction: "out" | "back",
+  round: WalkRound,
+  values: Record<string, number>,
+): DepotRecord[] {
+  const make = makeDevice(
+    `tablet-${direction}`,
+    `${hireId}.${direction}`,
+    { hireId, vehicleId: "pv2" },
+    depot.context.now,
+  );
+  const records = [make("walkStarted", { direction })];
+  for (const check of round.steps.flatMap(({ checks }) => checks)) {
+    const about = { about: check.id, checkId: check.id, direction };
+    if (check.kind === "reading" && check.reading) {
+      const value = values[check.id] ?? Math.min(check.reading.max, Math.max(check.reading.min, 12));
+      records.push(make("reading", { ...about, value, unit: check.reading.unit }));
+    } else if (check.kind === "count") {
+      records.push(make("count", { ...about, found: check.expected ?? 1, expected: check.expected ?? 1 }));
+    } else records.push(make("look", { ...about, saw: "same" }));
+  }
+  const mark = (part: string, x: number) =>
+    make("mark", {
+      about: part,
+      direction,
+      part,
+      view: "nearside",
+      xShare: x,
+      yShare: 0.4,
+      markKind: "scratch",
+      sizeMm: 60,
+      photographs: [],
+    });
+  records.push(mark("body.nearside", 0.2), mark("body.nearside", 0.5));
+  if (direction === "back") records.push(mark("body.nearside", 0.85));
+  if (direction === "out") {
+    const seen = [...records];
+    const briefed = make("briefed", { about: "leisureBattery.panel", direction });
+    records.push(
+      briefed,
+      make("signature", signature("agreement", seen)),
+      make("signature", signature("briefing", [briefed])),
+    );
+    records.push(make("signature", signature("condition", seen)));
+  } else records.push(make("signature", signature("condition", [...records])));
+  records.push(make("walkFinished", { direction }));
+  return records;
+}
+
+describe.each(testedStores())("a hire lived through on $kind", ({ kind }) => {
+  let depot: TestDepot;
+  let id = "";
+  const page = async () => (await depot.call("desk", "GET", `/hires/${id}`)).body;
+  const must = async (...args: Parameters<TestDepot["call"]>) => {
+    const answer = await depot.call(...args);
+    expect(answer, JSON.stringify(answer.body)).toMatchObject({ status: 200 });
+    return answer.body;
+  };
+  beforeAll(async () => {
+    depot = await makeDepot(kind);
+  });
+  afterAll(() => depot.close());
+
+  it("goes from the enquiry to the quote and books, and the vehicle is then taken", async () => {
+    const able = await must("desk", "POST", "/availability", { party: PARTY, ...PERIOD });
+    expect(able.vehicles.filter(({ possible }: { possible: boolean }) => possible)).toHaveLength(2);
+    const made = await must("desk", "POST", "/hires", {
+      customer: CUSTOMER,
+      party: PARTY,
+      ...PERIOD,
+      vehicleId: "pv2",
+    });
+    id = made.hire.id;
+    expect(made.hire.stage).toBe("enquiry");
+    const quoted = await must("desk", "POST", `/hires/${id}/quote`, { extras: [], accept: true });
+    expect(quoted.quote.acceptedAt).not.toBeNull();
+    expect((await must("desk", "POST", `/hires/${id}/book`)).hire.stage).toBe("booked");
+    const other = await must("desk", "POST", "/hires", {
+      customer: CUSTOMER,
+      party: PARTY,
+      ...PERIOD,
+      vehicleId: "pv2",
+    });
+    await must("desk", "POST", `/hires/${other.hire.id}/quote`, { accept: true });
+    const taken = await depot.call("desk", "POST", `/hires/${other.hire.id}/book`);
+    expect(taken).toMatchObject({ status: 409, body: { error: { code: "taken" } } });
+    const after = await must("desk", "POST", "/availability", { party: PARTY, ...PERIOD });
+    expect(after.vehicles.find((each: { id: string }) => each.id === "pv2").possible).toBe(false);
+  });
+
+  it("holds the keys until every gate that is due is clear, and says which are not", async () => {
+    const refused = await depot.call("desk", "POST", `/hires/${id}/keys`);
+    expect(refused.status).toBe(409);
+    expect(refused.body.error.problems.map(({ path }: { path: string }) => path)).toContain("glass.licence");
+    await must("desk", "PUT", `/hires/${id}/drivers`, { drivers: [DRIVER] });
+    await must("desk", "PUT", `/hires/${id}/trip`, TRIP);
+    await must("desk", "PUT", `/hires/${id}/load`, LOAD);
+    const forecast = await must("desk", "GET", `/hires/${id}/forecast`);
+    expect(forecast).toMatchObject({ runs: 500, cached: true });
+    expect((await must("desk", "GET", `/hires/${id}/load`)).result.legal).toBe(true);
+    const { quote, money } = await page();
+    for (const [kindOf, pence] of [
+      ["payment", quote.total.pence],
+      ["depositHeld", money.depositDue.pence],
+    ] as const) {
+      await must("desk", "POST", `/hires/${id}/payments`, {
+        id: `pay-${kindOf}-${kind}`,
+        kind: kindOf,
+        pence,
+        on: "2026-07-01",
+        method: "card",
+      });
+    }
+    for (const gate of ["defects", "countries", "crossing"]) {
+      await must("desk", "POST", `/hires/${id}/gate-checks`, { gate, note: "looked at, nothing open" });
+    }
+    const open = (await page()).glass.gates.filter(
+      ({ state }: { state: string }) => state === "refused" || state === "referred",
+    );
+    expect(open).toEqual([]);
+    const still = await depot.call("desk", "POST", `/hires/${id}/keys`);
+    expect(still.body.error.problems).toEqual([{ path: "glass.signatures", expected: "notCheckedYet" }]);
+  });
+
+  it("takes the walk-round out once, however often it is sent, and hands the keys over", async () => {
+    depot.at("2026-07-03T10:30:00.000Z");
+    const { jobs } = await must("yard", "GET", "/yard/jobs?date=2026-07-03");
+    const job = jobs.find(({ hireId }: { hireId: string }) => hireId === id);
+    expect(job).toMatchObject({
+      id: `${id}.out`,
+      walk: "out",
+      signaturesNeeded: ["agreement", "briefing", "condition"],
+    });
+    const records = walk(depot, id, "out", job.walkRound, {});
+    const first = await must("yard", "POST", "/records", { records });
+    expect(first.added).toBe(records.length);
+    expect(await must("yard", "POST", "/records", { records })).toMatchObject({ added: 0, head: first.head });
+    const ready = await page();
+    expect(ready.signaturesNeeded).toEqual([]);
+    expect(["goesWithConditions", "readyWithNotes", "ready"]).toContain(ready.glass.state);
+    depot.at("2026-07-03T11:20:00.000Z");
+    const gone = await must("desk", "POST", `/hires/${id}/keys`);
+    expect(gone).toMatchObject({ hire: { stage: "onHire", glass: null }, glass: null });
+    expect((await depot.store.frozen.ofHire(id)).map(({ room }) => room).sort()).toEqual([
+      "briefing",
+      "forecast",
+      "glass",
+      "load",
+      "quote",
+    ]);
+  });
+
+  it("gives the hirer's phone its own hire only, and takes one reading of the panel", async () => {
+    const { token } = await must("desk", "POST", `/hires/${id}/hirer-link`);
+    const guide = await must(null, "GET", `/guide/${token}`);
+    expect(guide).toMatchObject({ hireId: id, depot: { telephone: "01632 960000" } });
+    expect(guide.forecast.result.stores.length).toBeGreaterThan(3);
+    depot.at("2026-07-04T08:00:00.000Z");
+    const make = makeDevice("phone", `${id}.road`, { hireId: id }, depot.context.now);
+    const reading = make("reading", {
+      about: "battery12",
+      value: 12.4,
+      unit: "V",
+      at: "2026-07-04T08:00:00.000Z",
+    });
+    await must(null, "POST", `/guide/${token}/records`, { records: [reading] });
+    const again = await must("desk", "GET", `/hires/${id}/forecast`);
+    expect(again.result.readings).toHaveLength(1);
+    const stranger = makeDevice(
+      "phone",
+      `${id}.road`,
+      { hireId: "another" },
+      depot.context.now,
+    )("reading", { about: "lpg", value: 3, unit: "kg" });
+    expect(await depot.call(null, "POST", `/guide/${token}/records`, { records: [stranger] })).toMatchObject({
+      status: 400,
+    });
+    const note = makeDevice(
+      "phone",
+      `${id}.road`,
+      { hireId: id },
+      depot.context.now,
+    )("note", { text: "hello" });
+    expect(await depot.call(null, "POST", `/guide/${token}/records`, { records: [note] })).toMatchObject({
+      status: 400,
+    });
+  });
+
+  it("finds the one new mark, settles to the penny on the desk's decision and closes", async () => {
+    depot.at("2026-07-06T09:05:00.000Z");
+    expect((await must("desk", "POST", `/hires/${id}/return`, { at: "2026-07-06T10:00" })).hire.stage).toBe(
+      "returned",
+    );
+    const { jobs } = await must("yard", "GET", "/yard/jobs?date=2026-07-06");
+    const job = jobs.find((each: { hireId: string }) => each.hireId === id);
+    expect(job.walk).toBe("back");
+    await must("yard", "POST", "/records", { records: walk(depot, id, "back", job.walkRound, {}) });
+    const { differences } = await must("desk", "GET", `/hires/${id}/differences`);
+    expect(differences.map((each: { kind: string }) => each.kind)).toEqual(["mark"]);
+    expect((await must("desk", "GET", `/hires/${id}/settlement`)).total.pence).toBe(0);
+    const mark = differences[0].id;
+    await must("desk", "PUT", `/hires/${id}/classes`, {
+      classes: [{ id: mark, class: "hirer", reason: "fresh, not on the way out, hirer agrees" }],
+    });
+    const open = await must("desk", "GET", `/hires/${id}/settlement`);
+    expect(open.total.pence).toBeGreaterThan(0);
+    const settled = await must("desk", "POST", `/hires/${id}/settlement`);
+    expect(settled).toMatchObject({ hire: { stage: "settled" }, settlement: { total: open.total } });
+    const { lines, total, overExcess } = settled.settlement.result;
+    expect(
+      lines.reduce(
+        (sum: number, line: { amount: { pence: number } }) => sum + line.amount.pence,
+        overExcess.pence,
+      ),
+    ).toBe(total.pence);
+    expect(await depot.call("desk", "POST", `/hires/${id}/close`)).toMatchObject({ status: 409 });
+    const released = await must("desk", "POST", `/hires/${id}/deposit-release`);
+    expect(released.money.depositHeld.pence).toBe(0);
+    const closed = await must("desk", "POST", `/hires/${id}/close`);
+    expect(closed.hire.stage).toBe("closed");
+    expect(closed.history.map(({ what }: { what: string }) => what)).toEqual(
+      expect.arrayContaining([
+        "hire.enquired",
+        "hire.quoteAccepted",
+        "hire.booked",
+        "hire.keysOut",
+        "hire.returned",
+        "hire.settled",
+        "hire.closed",
+      ]),
+    );
+  });
+
+  it("exports records that verify, without what other hires said", async () => {
+    const all = await must("yard", "GET", `/hires/${id}/records`);
+    const head = (await page()).records.head;
+    expect(verifyRecords(all)).toMatchObject({ ok: true, head });
+  });
+});
+
+it("has terms and a vehicle to try with", () => {
+  expect(readFileSync(new URL("../../../demo/src/terms.json", import.meta.url), "utf8")).toContain(
+    "panelVan",
+  );
+});
