@@ -1,4 +1,5 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { listFormulas } from "@setfair/engine";
 import { describe, expect, it } from "vitest";
 import { runCommand } from "./run-command.ts";
 import { testIo } from "./test-io.ts";
@@ -10,18 +11,33 @@ const read = (name: string) => readFileSync(new URL(name, FOLDER), "utf8");
 /** Every place where two answers differ; numbers agree to 1e-9 relative. */
 function differences(got: unknown, wanted: unknown, path = "$"): string[] {
   if (typeof got === "number" && typeof wanted === "number") {
-    return Math.abs(got - wanted) <= 1e-9 * Math.max(1e-3, Math.abs(wanted)) ? [] : [`${path}: ${got}, example ${wanted}`];
+    return Math.abs(got - wanted) <= 1e-9 * Math.max(1e-3, Math.abs(wanted))
+      ? []
+      : [`${path}: ${got}, example ${wanted}`];
   }
   if (typeof got !== "object" || typeof wanted !== "object" || got === null || wanted === null) {
     return got === wanted ? [] : [`${path}: ${JSON.stringify(got)}, example ${JSON.stringify(wanted)}`];
   }
   const keys = new Set([...Object.keys(got), ...Object.keys(wanted)]);
   return [...keys].flatMap((key) =>
-    differences((got as Record<string, unknown>)[key], (wanted as Record<string, unknown>)[key], `${path}.${key}`),
+    differences(
+      (got as Record<string, unknown>)[key],
+      (wanted as Record<string, unknown>)[key],
+      `${path}.${key}`,
+    ),
   );
 }
 
-const names = readdirSync(FOLDER).flatMap((name) => (name.endsWith(".input.json") ? [name.replace(".input.json", "")] : []));
+/** Ids of formulas that the figures of an answer cite. */
+function citedFormulas(value: unknown): string[] {
+  if (typeof value !== "object" || value === null) return [];
+  const own = "formula" in value && "basis" in value ? [String(value.formula)] : [];
+  return [...own, ...Object.values(value).flatMap(citedFormulas)];
+}
+
+const names = readdirSync(FOLDER).flatMap((name) =>
+  name.endsWith(".input.json") ? [name.replace(".input.json", "")] : [],
+);
 
 describe("the worked examples", () => {
   it("cover every verb whose JSON is published", () => {
@@ -34,9 +50,13 @@ describe("the worked examples", () => {
       const { io, written } = testIo({ input: read(`${name}.input.json`) });
       await runCommand([verb, "input", "--json"], io);
       const got = JSON.parse(written.out) as unknown;
+      if (process.env.SETFAIR_WRITE_EXAMPLES === "1")
+        writeFileSync(new URL(`${name}.output.json`, FOLDER), written.out);
       expect(differences(got, JSON.parse(read(`${name}.output.json`))).slice(0, 20)).toEqual([]);
       const shape = ROOMS[verb].output.safeParse(got);
       expect(shape.error?.issues ?? []).toEqual([]);
+      const book = new Set(["-", ...listFormulas().map(({ id }) => id)]);
+      expect(citedFormulas(got).filter((id) => !book.has(id))).toEqual([]);
     });
 
     it(`${name} reads well as a table`, async () => {

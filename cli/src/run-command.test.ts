@@ -5,7 +5,11 @@ import { describe, expect, it } from "vitest";
 import { runCommand } from "./run-command.ts";
 import { testIo } from "./test-io.ts";
 
-async function run(args: readonly string[], files: Readonly<Record<string, string | Uint8Array>> = {}, input = "") {
+async function run(
+  args: readonly string[],
+  files: Readonly<Record<string, string | Uint8Array>> = {},
+  input = "",
+) {
   const { io, written } = testIo(files, input);
   const exit = await runCommand(args, io);
   return { exit, ...written };
@@ -15,7 +19,14 @@ const example = (name: string) => readFileSync(new URL(`../../examples/${name}`,
 describe("setfair", () => {
   it("gives its help, and gives it with exit 2 for an unknown verb, flag or argument too many", async () => {
     expect(await run(["--help"])).toMatchObject({ exit: 0, err: "" });
-    for (const args of [[], ["tripp"], ["load", "--fast", "-"], ["load", "a", "b"], ["trip", "-", "--runs", "many"], ["load"]]) {
+    for (const args of [
+      [],
+      ["tripp"],
+      ["load", "--fast", "-"],
+      ["load", "a", "b"],
+      ["trip", "-", "--runs", "many"],
+      ["load"],
+    ]) {
       const { exit, err, out } = await run(args, {}, "{}");
       expect(exit, args.join(" ")).toBe(2);
       expect(err).toContain("setfair <verb>");
@@ -27,11 +38,15 @@ describe("setfair", () => {
   it("says what is wrong with a file, by line and column where it is malformed", async () => {
     expect((await run(["load", "none.json"])).err).toContain("none.json");
     expect((await run(["load", "a.json"], { "a.json": "" })).err).toContain("empty");
-    expect((await run(["load", "a.json"], { "a.json": '{\n  "vehicle": {},\n  "party": oops\n}' })).err).toContain("line 3, column 12");
+    expect(
+      (await run(["load", "a.json"], { "a.json": '{\n  "vehicle": {},\n  "party": oops\n}' })).err,
+    ).toContain("line 3, column 12");
     expect((await run(["load", "-"], {}, '{"a": 1')).err).toContain("line 1, column 8");
     expect((await run(["load", "-"], {}, '{"a": 1,}')).err).toContain("line 1, column 9");
     expect((await run(["load", "a.json.gz"], { "a.json.gz": "{}" })).err).toContain("gzip");
-    expect((await run(["load", "a.json"], { "a.json": new Uint8Array([0xff, 0xfe, 0x00]) })).err).toContain("UTF-8");
+    expect((await run(["load", "a.json"], { "a.json": new Uint8Array([0xff, 0xfe, 0x00]) })).err).toContain(
+      "UTF-8",
+    );
   });
 
   it("names every field that is wrong, with exit 2, and shows no stack", async () => {
@@ -69,7 +84,11 @@ describe("setfair formula", () => {
   it("computes one as a line of JSON", async () => {
     const { exit, out } = await run(["formula", "mass.minimumPayload", '{"people":4,"lengthM":7.45}']);
     expect(exit).toBe(0);
-    expect(JSON.parse(out)).toMatchObject({ value: 114.5, unit: "kg", source: expect.stringContaining("1230/2012") });
+    expect(JSON.parse(out)).toMatchObject({
+      value: 114.5,
+      unit: "kg",
+      source: expect.stringContaining("1230/2012"),
+    });
   });
 
   it("lists all of them, and exits 2 with the fields or near ids on a bad input", async () => {
@@ -91,7 +110,7 @@ describe("setfair verify", () => {
       kind: "reading" as const,
       refs: { hireId: "h1" },
       chain: "out",
-      content: { kind: "reading", checkId: "fuel.level", value, unit: "share" },
+      content: { about: "fuel.gauge", value, unit: "share" },
     };
     made.push(makeRecord(input, made.at(-1) ?? null));
     return made;
@@ -110,7 +129,9 @@ describe("setfair verify", () => {
   });
 
   it("names the first record that was changed", async () => {
-    const changed = records.map((record, at) => (at === 1 ? { ...record, content: { ...record.content, value: 9 } } : record));
+    const changed = records.map((record, at) =>
+      at === 1 ? { ...record, content: { ...record.content, value: 9 } } : record,
+    );
     const { exit, out } = await run(["verify", "e", "--json"], file({ records: changed, receipts }));
     expect(exit).toBe(1);
     expect(JSON.parse(out).depots[0].records.firstBroken).toEqual({ id: records[1]!.id, why: "recordHash" });

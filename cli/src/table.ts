@@ -1,3 +1,5 @@
+const LONGEST_RULE = 60;
+
 /** Columns side by side, the head underlined; columns named in `right` stand to the right. */
 export function writeTable(
   head: readonly string[],
@@ -12,5 +14,9 @@ export function writeTable(
       )
       .join("  ")
       .trimEnd();
-  return [line(head), widths.map((width) => "─".repeat(width)).join("  "), ...rows.map(line)].join("\n");
+  return [
+    line(head),
+    widths.map((width) => "─".repeat(Math.min(width, LONGEST_RULE))).join("  "),
+    ...rows.map(line),
+  ].join("\n");
 }

@@ -8,6 +8,7 @@ const line = z.strictObject({
     "fuel",
     "fuelService",
     "def",
+    "lpg",
     "cleaning",
     "waste",
     "cassette",

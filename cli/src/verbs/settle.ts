@@ -1,4 +1,10 @@
-import { parseWith, type Settlement, type SettlementInput, settleHire, settlementInputSchema } from "@setfair/engine";
+import {
+  parseWith,
+  type Settlement,
+  type SettlementInput,
+  settleHire,
+  settlementInputSchema,
+} from "@setfair/engine";
 import { type Room, roomVerb } from "../room-verb.ts";
 import { settleOutputSchema } from "../schemas/settle.ts";
 import { writeTable } from "../table.ts";
@@ -16,11 +22,14 @@ function settleTable(settlement: Settlement): string {
   return [linesTable(settlement), "", sumsTable(settlement)].join("\n");
 }
 
-const named = (prefix: string, id: string) => (WORDS.has(`${prefix}.${id}`) ? WORDS.say(`${prefix}.${id}`) : id);
+const named = (prefix: string, id: string) =>
+  WORDS.has(`${prefix}.${id}`) ? WORDS.say(`${prefix}.${id}`) : id;
 
 function linesTable({ lines }: Settlement): string {
   return writeTable(
-    (["line", "about", "quantity", "amount", "why", "evidence"] as const).map((name) => WORDS.t(`cli.settle.${name}`)),
+    (["line", "about", "quantity", "amount", "why", "evidence"] as const).map((name) =>
+      WORDS.t(`cli.settle.${name}`),
+    ),
     lines.map((line) => [
       named("cli.settle.code", line.code),
       line.about,
@@ -37,7 +46,16 @@ function linesTable({ lines }: Settlement): string {
 }
 
 function sumsTable(settlement: Settlement): string {
-  const names = ["overExcess", "total", "disputed", "depositHeld", "depositKept", "depositWithheld", "depositReturned", "stillOwed"] as const;
+  const names = [
+    "overExcess",
+    "total",
+    "disputed",
+    "depositHeld",
+    "depositKept",
+    "depositWithheld",
+    "depositReturned",
+    "stillOwed",
+  ] as const;
   return writeTable(
     [WORDS.t("cli.settle.line"), WORDS.t("cli.settle.amount")],
     [

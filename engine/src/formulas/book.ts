@@ -18,6 +18,7 @@ import { nearestIds } from "./nearest-ids.ts";
 import { SOLAR_FORMULAS } from "./solar.ts";
 import { STATISTICS_FORMULAS } from "./statistics.ts";
 import { SUN_FORMULAS } from "./sun-book.ts";
+import { TRIP_FORMULAS } from "./trip.ts";
 import { TYRE_FORMULAS } from "./tyre.ts";
 import { VIN_FORMULAS } from "./vin.ts";
 import { WATER_FORMULAS } from "./water.ts";
@@ -43,6 +44,7 @@ const BOOK: readonly FormulaEntry[] = [
   ...WORTH_FORMULAS,
   ...CLIMATE_FORMULAS,
   ...BRIEFING_FORMULAS,
+  ...TRIP_FORMULAS,
 ];
 const BY_ID = new Map(BOOK.map((found) => [found.id, found]));
 if (BY_ID.size !== BOOK.length) throw new Error("formula book: an id is registered twice");

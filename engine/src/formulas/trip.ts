@@ -1,0 +1,33 @@
+/** Sums over the lives of a trip. */
+import * as z from "zod/mini";
+import { above0, between } from "./args.ts";
+import { entry } from "./entry.ts";
+
+/** A chance from 0 to 1 as it is shown: in steps of 5 %, since the lives tell no more. */
+export function shownChancePct(chance: number): number {
+  return 5 * Math.round(20 * chance);
+}
+
+/** Mean use over a time. */
+export function meanUse(used: number, days: number): number {
+  return used / days;
+}
+
+export const TRIP_FORMULAS = [
+  entry(
+    "trip.chance",
+    "%",
+    "practice",
+    "share of the lives in which it happens, shown in steps of 5 %",
+    { chance: between(0, 1), runs: z.optional(z.int().check(z.minimum(1), z.maximum(5000))) },
+    (a) => shownChancePct(a.chance),
+  ),
+  entry(
+    "trip.meanUse",
+    "unit of the store per day",
+    "practice",
+    "mean of the lives over the days of the trip",
+    { used: between(0, 1e9), days: above0(1000) },
+    (a) => meanUse(a.used, a.days),
+  ),
+];
