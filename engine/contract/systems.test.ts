@@ -10,7 +10,7 @@ import { SAMPLE_SITUATIONS, sampleSpecs } from "./arbitrary.ts";
 const FILES = ["spec", "physics", "briefing", "checks", "faults", "index"];
 const PARTS = ["physics", "briefing", "checks", "faults"] as const;
 const folderOf = (kind: string) => kind.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
-const charges = new Set<string>(Object.values(CHARGES).flat());
+const charges = new Set<string>(CHARGES);
 const repeated = (ids: readonly string[]) => ids.filter((id, index) => ids.indexOf(id) !== index);
 const specFor = (kind: SystemKind) => sampleSpecs(kind, 1)[0]!;
 

@@ -2,52 +2,21 @@
 import type { Check, CheckWhen, View } from "./contract.ts";
 
 /**
- * Lines of the terms to which a check points when it comes back short or marked: a reading to its price, a
- * counted thing to its value new (`tariff.kit`), a part to the repair matrix (`tariff.damage`).
+ * What a check that comes back short or marked is charged as. The terms may name a thing more nearly, by its
+ * part, its check or its kind; these are the last resort.
  */
-export const CHARGES = {
-  readings: ["mileage", "fuel", "def", "lpg"],
-  emptying: ["wasteWater", "cassette"],
-  cleaning: ["cleaning"],
-  kit: [
-    "keys.key",
-    "hookUp.lead",
-    "hookUp.adaptor",
-    "lpg.bottle",
-    "lpg.fillerCap",
-    "freshWater.cap",
-    "fuel.cap",
-    "def.cap",
-    "awning.crank",
-    "alarms.alarm",
-    "alarms.extinguisher",
-    "alarms.blanket",
-    "cab.ramp",
-    "cab.triangle",
-    "cab.vest",
-    "cassetteToilet.spare",
-    "tyres.spare",
-    "tyres.sealant",
-    "windows.blind",
-  ],
-  damage: [
-    "body",
-    "awning",
-    "window",
-    "rooflight",
-    "step",
-    "door",
-    "wheel",
-    "fridge",
-    "hob",
-    "flue",
-    "solar",
-    "inlet",
-    "toilet",
-    "wasteValve",
-  ],
-} as const;
-export type Charge = (typeof CHARGES)[keyof typeof CHARGES][number];
+export const CHARGES = [
+  "damage",
+  "missingItem",
+  "cleaning",
+  "fuel",
+  "def",
+  "lpg",
+  "wasteWater",
+  "cassette",
+  "mileage",
+] as const;
+export type Charge = (typeof CHARGES)[number];
 
 export interface CheckTraits {
   readonly part?: string;

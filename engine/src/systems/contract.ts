@@ -78,6 +78,7 @@ export interface SystemSpec<Spec> {
  */
 export interface Mode {
   readonly id: string;
+  /** at most two needs and one give */
   readonly needStores: readonly StoreId[];
   readonly needs: readonly Float64Array[];
   readonly giveStores: readonly StoreId[];
@@ -110,8 +111,6 @@ export interface StepView {
   readonly cabinC: Float64Array;
   level(store: StoreId): Float64Array;
   capacity(store: StoreId): Float64Array;
-  /** gross amount drawn from the store in the step before, in its unit */
-  drawn(store: StoreId): Float64Array;
   /** fills `out` with the heat, Wh, that this step must give for the cabin to be at `setC[i]` at its end; never negative */
   heatToReach(setC: Float64Array, out: Float64Array): void;
   /** value drawn per trip and day for a purpose: standard normal, same for the whole day */
@@ -123,7 +122,7 @@ export interface StepView {
 /** One system at work through one forecast. */
 export interface Running {
   readonly modes: readonly Mode[];
-  /** activity wanted in this step, 0 to 1, for each trip; shared out over the modes in their order */
+  /** activity wanted in this step, 0 to 1, for each trip; shared out over the modes in their order; the settlement leaves in it what could not be met */
   readonly demand: Float64Array;
   /** fills `demand` and every mode's `needs`, `gives` and `limit` for the step, the whole ensemble in one call */
   prepare(view: StepView): void;

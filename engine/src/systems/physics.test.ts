@@ -11,9 +11,17 @@ import { parseSpec } from "./registry.ts";
 import { shareOfDay } from "./running.ts";
 import { panelW } from "./solar/physics.ts";
 
-const agm = (spec: Record<string, unknown> = {}) => parseSpec("leisureBattery", { chemistry: "agm", ratedAh: 100, ...spec });
+const agm = (spec: Record<string, unknown> = {}) =>
+  parseSpec("leisureBattery", { chemistry: "agm", ratedAh: 100, ...spec });
 const gas = (fuel: string) =>
-  parseSpec("lpg", { arrangement: "exchange", fuel, cylinders: 2, kgEach: 6, tareKgEach: 8, hoseDate: "2024-01-01" });
+  parseSpec("lpg", {
+    arrangement: "exchange",
+    fuel,
+    cylinders: 2,
+    kgEach: 6,
+    tareKgEach: 8,
+    hoseDate: "2024-01-01",
+  });
 
 describe("the physics of the systems agrees with the formula book", () => {
   it("empties a battery in the hours of the hour-rated Peukert form", () => {
@@ -32,7 +40,8 @@ describe("the physics of the systems agrees with the formula book", () => {
   });
 
   it("reads the state of charge from the printed rest voltages", () => {
-    for (const pct of [10, 35, 50, 90, 100]) expect(stateOfCharge(restVoltageV(pct))).toBeCloseTo(pct / 100, 9);
+    for (const pct of [10, 35, 50, 90, 100])
+      expect(stateOfCharge(restVoltageV(pct))).toBeCloseTo(pct / 100, 9);
   });
 
   it("yields the panel's power at its cell temperature", () => {
@@ -64,7 +73,14 @@ describe("the physics of the systems agrees with the formula book", () => {
   });
 
   it("says nothing from the voltage of a lithium battery", () => {
-    expect(readBattery(parseSpec("leisureBattery", { chemistry: "lfp", ratedAh: 100, usableShare: 0.9 }), 13.2, "V", null)).toBeNull();
+    expect(
+      readBattery(
+        parseSpec("leisureBattery", { chemistry: "lfp", ratedAh: 100, usableShare: 0.9 }),
+        13.2,
+        "V",
+        null,
+      ),
+    ).toBeNull();
   });
 
   it("takes 12.2 V at rest for half the rated charge, which is the cut-off of a battery used to one half", () => {

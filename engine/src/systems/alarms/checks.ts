@@ -10,7 +10,7 @@ export const checks: SystemChecks<AlarmsSpec> = {
         ? [
             countOf("alarms.count", OUT_AND_BACK, "inside", alarms, {
               part: "alarms.alarm",
-              charge: "alarms.alarm",
+              charge: "missingItem",
             }),
             look("alarms.test", ["out", "turnaround"], "inside", { part: "alarms.alarm" }),
             look("alarms.replaceBy", DUE, "inside", { part: "alarms.alarm" }),
@@ -20,13 +20,13 @@ export const checks: SystemChecks<AlarmsSpec> = {
         ? [
             countOf("alarms.extinguishers", OUT_AND_BACK, "inside", spec.extinguishers, {
               part: "alarms.extinguisher",
-              charge: "alarms.extinguisher",
+              charge: "missingItem",
             }),
             look("alarms.extinguisherGauge", TURNAROUND, "inside", { part: "alarms.extinguisher" }),
           ]
         : []),
       ...(spec.fireBlanket
-        ? [look("alarms.blanket", OUT_AND_BACK, "inside", { charge: "alarms.blanket" })]
+        ? [look("alarms.blanket", OUT_AND_BACK, "inside", { charge: "missingItem" })]
         : []),
     ];
   },

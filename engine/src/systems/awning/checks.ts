@@ -5,11 +5,11 @@ import type { AwningSpec } from "./spec.ts";
 export const checks: SystemChecks<AwningSpec> = {
   checks: (spec) => {
     const cassette = { part: "awning.cassette" } as const;
-    const evidence = { ...cassette, photograph: true, charge: "awning" } as const;
+    const evidence = { ...cassette, photograph: true, charge: "damage" } as const;
     return [
       look("awning.fullyOut", OUT_AND_BACK, spec.side, evidence),
       look("awning.arms", OUT_AND_BACK, spec.side, evidence),
-      countOf("awning.crank", OUT_AND_BACK, "inside", 1, { charge: "awning.crank" }),
+      countOf("awning.crank", OUT_AND_BACK, "inside", 1, { charge: "missingItem" }),
       look("awning.fixings", DUE, spec.side, cassette),
     ];
   },

@@ -3,7 +3,7 @@ import type { SystemChecks } from "../contract.ts";
 import type { CabSpec } from "./spec.ts";
 
 const ODOMETER = { unit: "km", min: 0, max: 999_999, tolerance: 0, step: 1, source: "practice" } as const;
-const BODY = { photograph: true, charge: "body" } as const;
+const BODY = { photograph: true, charge: "damage" } as const;
 
 export const checks: SystemChecks<CabSpec> = {
   checks: (spec) => [
@@ -21,13 +21,13 @@ export const checks: SystemChecks<CabSpec> = {
     }),
     look("cab.warningLights", ["out", "back", "turnaround"], "cab", { part: "cab.dashboard" }),
     ...(spec.ramps > 0
-      ? [countOf("cab.ramps", OUT_AND_BACK, "rear", spec.ramps, { charge: "cab.ramp" })]
+      ? [countOf("cab.ramps", OUT_AND_BACK, "rear", spec.ramps, { charge: "missingItem" })]
       : []),
     ...(spec.warningTriangles > 0
-      ? [countOf("cab.triangles", OUT_AND_BACK, "cab", spec.warningTriangles, { charge: "cab.triangle" })]
+      ? [countOf("cab.triangles", OUT_AND_BACK, "cab", spec.warningTriangles, { charge: "missingItem" })]
       : []),
     ...(spec.highVisVests > 0
-      ? [countOf("cab.vests", OUT_AND_BACK, "cab", spec.highVisVests, { charge: "cab.vest" })]
+      ? [countOf("cab.vests", OUT_AND_BACK, "cab", spec.highVisVests, { charge: "missingItem" })]
       : []),
   ],
 };

@@ -11,12 +11,12 @@ export const checks: SystemChecks<CassetteToiletSpec> = {
     look("cassetteToilet.bladeFree", OUT_AND_BACK, spec.side, {
       part: "cassetteToilet.door",
       photograph: true,
-      charge: "toilet",
+      charge: "damage",
     }),
     ...(spec.spareCassettes > 0
       ? [
           countOf("cassetteToilet.spares", OUT_AND_BACK, spec.side, spec.spareCassettes, {
-            charge: "cassetteToilet.spare",
+            charge: "missingItem",
           }),
         ]
       : []),

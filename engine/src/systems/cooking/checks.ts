@@ -7,7 +7,7 @@ const HOB = { part: "cooking.hob" } as const;
 export const checks: SystemChecks<CookingSpec> = {
   checks: (spec) => [
     look(spec.energy === "gas" ? "cooking.burners" : "cooking.plates", TURNAROUND, "inside", HOB),
-    look("cooking.hob", OUT_AND_BACK, "inside", { ...HOB, photograph: true, charge: "hob" }),
+    look("cooking.hob", OUT_AND_BACK, "inside", { ...HOB, photograph: true, charge: "damage" }),
     look("cooking.clean", ["back", "turnaround"], "inside", { ...HOB, charge: "cleaning" }),
   ],
 };

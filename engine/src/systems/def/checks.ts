@@ -7,6 +7,6 @@ const RANGE = { unit: "km", min: 0, max: 30_000, tolerance: 200, step: 100, sour
 export const checks: SystemChecks<DefSpec> = {
   checks: (spec) => [
     read("def.range", OUT_AND_BACK, "cab", RANGE, { charge: "def" }),
-    look("def.cap", OUT_AND_BACK, spec.side, { part: "def.filler", charge: "def.cap" }),
+    look("def.cap", OUT_AND_BACK, spec.side, { part: "def.filler", charge: "missingItem" }),
   ],
 };

@@ -8,7 +8,7 @@ export const checks: SystemChecks<FreshWaterSpec> = {
     look("freshWater.cap", OUT_AND_BACK, spec.side, {
       part: "freshWater.filler",
       photograph: true,
-      charge: "freshWater.cap",
+      charge: "missingItem",
     }),
     look("freshWater.drainShut", TURNAROUND, "underside", { part: "freshWater.drain" }),
     look("freshWater.noLeaks", TURNAROUND, "inside"),

@@ -14,11 +14,11 @@ export const checks: SystemChecks<FridgeSpec> = {
           look("fridge.vents", OUT_AND_BACK, spec.side, {
             part: "fridge.vents",
             photograph: true,
-            charge: "fridge",
+            charge: "damage",
           }),
         ]
       : []),
-    look("fridge.doorAndCatch", OUT_AND_BACK, "inside", { ...FRIDGE, photograph: true, charge: "fridge" }),
+    look("fridge.doorAndCatch", OUT_AND_BACK, "inside", { ...FRIDGE, photograph: true, charge: "damage" }),
     look("fridge.clean", ["back", "turnaround"], "inside", { ...FRIDGE, charge: "cleaning" }),
   ],
 };

@@ -8,7 +8,7 @@ export const checks: SystemChecks<FuelSpec> = {
     look("fuel.cap", OUT_AND_BACK, spec.side, {
       part: "fuel.filler",
       photograph: true,
-      charge: "fuel.cap",
+      charge: "missingItem",
     }),
   ],
 };

@@ -17,7 +17,7 @@ function flue(spec: HeatingSpec): Check {
   return look("heating.flue", OUT_AND_BACK, spec.side, {
     part: "heating.flue",
     photograph: true,
-    charge: "flue",
+    charge: "damage",
   });
 }
 

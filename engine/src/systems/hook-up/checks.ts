@@ -9,10 +9,10 @@ export const checks: SystemChecks<HookUpSpec> = {
       look("hookUp.inlet", OUT_AND_BACK, spec.side, {
         part: "hookUp.inlet",
         photograph: true,
-        charge: "inlet",
+        charge: "damage",
       }),
-      countOf("hookUp.leads", OUT_AND_BACK, spec.side, spec.leads, { charge: "hookUp.lead" }),
-      countOf("hookUp.adaptors", OUT_AND_BACK, spec.side, spec.adaptors, { charge: "hookUp.adaptor" }),
+      countOf("hookUp.leads", OUT_AND_BACK, spec.side, spec.leads, { charge: "missingItem" }),
+      countOf("hookUp.adaptors", OUT_AND_BACK, spec.side, spec.adaptors, { charge: "missingItem" }),
       look("hookUp.leadSound", ["out", "turnaround"], spec.side),
       look("hookUp.rcdTest", TURNAROUND, "inside", unit),
       look("hookUp.fixedWiring", DUE, "inside", unit),

@@ -32,7 +32,8 @@ export const spec: SystemSpec<HookUpSpec> = {
             name: "mass.hookUp.lead",
             massKg: 6 * fitted.leads,
             behindFrontAxleM: fitted.behindFrontAxleM,
-            inMiro: false,
+            // standard equipment
+            inMiro: true,
             removable: true,
           },
         ],

@@ -21,15 +21,8 @@ export type HotWaterSpec = z.infer<typeof schema>;
 export const spec: SystemSpec<HotWaterSpec> = {
   fields,
   schema,
-  masses: (fitted) => [
-    {
-      name: "mass.hotWater",
-      massKg: fitted.litres,
-      behindFrontAxleM: fitted.behindFrontAxleM,
-      inMiro: false,
-      removable: true,
-    },
-  ],
+  // filled from the fresh water, and the load plan counts the water carried once
+  masses: () => [],
   parts: (fitted) =>
     fitted.frostValveC > 0
       ? [

@@ -7,7 +7,7 @@ export const checks: SystemChecks<KeysSpec> = {
     countOf("keys.count", OUT_AND_BACK, "cab", spec.sets * spec.keysPerSet, {
       part: "keys.ignition",
       photograph: true,
-      charge: "keys.key",
+      charge: "missingItem",
     }),
     look("keys.everyLock", TURNAROUND, "nearside"),
   ],

@@ -62,14 +62,11 @@ function keepBattery(spec: LeisureBatterySpec, { n, dtH }: PhysicsContext): Keep
     store: "battery12",
     limit: (view, mostOut, mostIn) => {
       const level = view.level("battery12");
-      const drawn = view.drawn("battery12");
       mostOut.fill(Number.POSITIVE_INFINITY);
       for (let i = 0; i < n; i++) {
         const gap = (usable - level[i]!) * closing;
         const accepted = Math.min(gap, bulkWh);
-        const allowed = spec.chemistry === "lfp" && view.cabinC[i]! < 0 ? 0 : accepted;
-        // a source first carries what runs at the same time: as much as in the step before
-        mostIn[i] = allowed + drawn[i]!;
+        mostIn[i] = spec.chemistry === "lfp" && view.cabinC[i]! < 0 ? 0 : accepted;
       }
     },
     lose: (view, netIn, loss) => loseCharge(spec, chemistry.efficiency, view, netIn, loss),

@@ -21,7 +21,7 @@ export const checks: SystemChecks<LpgSpec> = {
         ? [
             countOf("lpg.bottles", OUT_AND_BACK, spec.side, spec.cylinders, {
               ...locker,
-              charge: "lpg.bottle",
+              charge: "missingItem",
             }),
             look("lpg.strapped", EVERY_TIME, spec.side, { ...locker, photograph: true }),
           ]
@@ -29,7 +29,7 @@ export const checks: SystemChecks<LpgSpec> = {
             look("lpg.fillerCap", OUT_AND_BACK, spec.side, {
               part: "lpg.filler",
               photograph: true,
-              charge: "lpg.fillerCap",
+              charge: "missingItem",
             }),
           ]),
       look("lpg.leakFluid", TURNAROUND, spec.side, locker),

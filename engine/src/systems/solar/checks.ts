@@ -4,7 +4,7 @@ import type { SolarSpec } from "./spec.ts";
 
 export const checks: SystemChecks<SolarSpec> = {
   checks: () => [
-    look("solar.panel", OUT_AND_BACK, "roof", { part: "solar.panel", photograph: true, charge: "solar" }),
+    look("solar.panel", OUT_AND_BACK, "roof", { part: "solar.panel", photograph: true, charge: "damage" }),
     look("solar.gives", TURNAROUND, "inside"),
   ],
 };

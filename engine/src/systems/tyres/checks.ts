@@ -16,8 +16,8 @@ export const checks: SystemChecks<TyresSpec> = {
 };
 
 const SPARE = {
-  spare: look("tyres.hasSpare", OUT_AND_BACK, "rear", { charge: "tyres.spare" }),
-  sealant: look("tyres.hasSealant", OUT_AND_BACK, "rear", { charge: "tyres.sealant" }),
+  spare: look("tyres.hasSpare", OUT_AND_BACK, "rear", { charge: "missingItem" }),
+  sealant: look("tyres.hasSealant", OUT_AND_BACK, "rear", { charge: "missingItem" }),
 } as const;
 
 const WHEELS = [
@@ -30,7 +30,7 @@ const WHEELS = [
 function wheelChecks([wheel, side]: (typeof WHEELS)[number]): readonly Check[] {
   const part = `tyres.${wheel}`;
   return [
-    look(`tyres.sidewall.${wheel}`, OUT_AND_BACK, side, { part, photograph: true, charge: "wheel" }),
+    look(`tyres.sidewall.${wheel}`, OUT_AND_BACK, side, { part, photograph: true, charge: "damage" }),
     read(`tyres.tread.${wheel}`, TURNAROUND, side, TREAD, { part }),
     read(`tyres.pressure.${wheel}`, TURNAROUND, side, PRESSURE, { part }),
   ];

@@ -7,7 +7,7 @@ const DRAIN = { part: "wasteWater.drain" } as const;
 export const checks: SystemChecks<WasteWaterSpec> = {
   checks: () => [
     look("wasteWater.isEmpty", OUT_AND_BACK, "underside", { ...DRAIN, charge: "wasteWater" }),
-    look("wasteWater.valve", OUT_AND_BACK, "underside", { ...DRAIN, photograph: true, charge: "wasteValve" }),
+    look("wasteWater.valve", OUT_AND_BACK, "underside", { ...DRAIN, photograph: true, charge: "damage" }),
     look("wasteWater.gauge", TURNAROUND, "inside"),
   ],
 };

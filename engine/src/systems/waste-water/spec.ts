@@ -18,15 +18,8 @@ export type WasteWaterSpec = z.infer<typeof schema>;
 export const spec: SystemSpec<WasteWaterSpec> = {
   fields,
   schema,
-  masses: (fitted) => [
-    {
-      name: "mass.wasteWater",
-      massKg: fitted.litres,
-      behindFrontAxleM: fitted.behindFrontAxleM,
-      inMiro: false,
-      removable: true,
-    },
-  ],
+  // waste was fresh water before, and the load plan counts the water carried once
+  masses: () => [],
   parts: (fitted) => [
     fromAbove(
       "wasteWater.drain",

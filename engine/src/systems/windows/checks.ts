@@ -9,7 +9,7 @@ export const checks: SystemChecks<WindowsSpec> = {
           look("windows.panesNearside", OUT_AND_BACK, "nearside", {
             part: "windows.nearside",
             photograph: true,
-            charge: "window",
+            charge: "damage",
           }),
         ]
       : []),
@@ -18,7 +18,7 @@ export const checks: SystemChecks<WindowsSpec> = {
           look("windows.panesOffside", OUT_AND_BACK, "offside", {
             part: "windows.offside",
             photograph: true,
-            charge: "window",
+            charge: "damage",
           }),
         ]
       : []),
@@ -27,12 +27,12 @@ export const checks: SystemChecks<WindowsSpec> = {
           look("windows.rooflights", OUT_AND_BACK, "roof", {
             part: "windows.rooflight",
             photograph: true,
-            charge: "rooflight",
+            charge: "damage",
           }),
         ]
       : []),
     ...(spec.blinds > 0
-      ? [countOf("windows.blinds", OUT_AND_BACK, "inside", spec.blinds, { charge: "windows.blind" })]
+      ? [countOf("windows.blinds", OUT_AND_BACK, "inside", spec.blinds, { charge: "missingItem" })]
       : []),
     look("windows.damp", TURNAROUND, "inside"),
   ],
