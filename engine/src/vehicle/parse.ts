@@ -56,47 +56,57 @@ function sameIds(systems: readonly FittedSystem[]): InputProblem[] {
 }
 
 function crossChecks({ masses, dimensions, firstRegistered, validFrom }: VehicleDescription): InputProblem[] {
-  const found: InputProblem[] = [];
-  const hold = (isRight: boolean, path: string, expected: string) => {
-    if (!isRight) found.push({ path, expected });
-  };
-  const { mamKg, technicalMaxKg, miroKg, miroFrontKg, unladenKg, axleMaxKg } = masses;
-  hold(
-    mamKg <= technicalMaxKg,
-    "masses.mamKg",
-    `expected at most the technical maximum mass of ${technicalMaxKg} kg`,
-  );
-  hold(miroKg < mamKg, "masses.miroKg", `expected less than the plated maximum mass of ${mamKg} kg`);
-  hold(
-    miroFrontKg < miroKg,
-    "masses.miroFrontKg",
-    `expected less than the mass in running order of ${miroKg} kg`,
-  );
-  hold(
-    miroFrontKg <= axleMaxKg.front,
-    "masses.miroFrontKg",
-    `expected at most the front axle's ${axleMaxKg.front} kg`,
-  );
-  hold(
-    miroKg - miroFrontKg <= axleMaxKg.rear,
-    "masses.miroFrontKg",
-    `expected to leave at most the rear axle's ${axleMaxKg.rear} kg`,
-  );
-  hold(
-    unladenKg === undefined || unladenKg <= miroKg,
-    "masses.unladenKg",
-    `expected at most the mass in running order of ${miroKg} kg`,
-  );
   const { lengthM, wheelbaseM, rearOverhangM } = dimensions;
-  hold(
-    wheelbaseM + rearOverhangM < lengthM,
-    "dimensions.lengthM",
-    `expected more than wheelbase and rear overhang together (${(wheelbaseM + rearOverhangM).toFixed(2)} m)`,
-  );
-  hold(
-    firstRegistered <= validFrom,
-    "validFrom",
-    `expected a day from the first registration (${firstRegistered}) on`,
-  );
-  return found;
+  const least = (wheelbaseM + rearOverhangM).toFixed(2);
+  return [
+    ...massChecks(masses),
+    ...unless(
+      wheelbaseM + rearOverhangM < lengthM,
+      "dimensions.lengthM",
+      `expected more than wheelbase and rear overhang together (${least} m)`,
+    ),
+    ...unless(
+      firstRegistered <= validFrom,
+      "validFrom",
+      `expected a day from the first registration (${firstRegistered}) on`,
+    ),
+  ];
+}
+
+const unless = (isRight: boolean, path: string, expected: string): InputProblem[] =>
+  isRight ? [] : [{ path, expected }];
+
+function massChecks({
+  mamKg,
+  technicalMaxKg,
+  miroKg,
+  miroFrontKg,
+  unladenKg,
+  axleMaxKg,
+}: VehicleDescription["masses"]): InputProblem[] {
+  const running = `the mass in running order of ${miroKg} kg`;
+  return [
+    ...unless(
+      mamKg <= technicalMaxKg,
+      "masses.mamKg",
+      `expected at most the technical maximum mass of ${technicalMaxKg} kg`,
+    ),
+    ...unless(miroKg < mamKg, "masses.miroKg", `expected less than the plated maximum mass of ${mamKg} kg`),
+    ...unless(miroFrontKg < miroKg, "masses.miroFrontKg", `expected less than ${running}`),
+    ...unless(
+      miroFrontKg <= axleMaxKg.front,
+      "masses.miroFrontKg",
+      `expected at most the front axle's ${axleMaxKg.front} kg`,
+    ),
+    ...unless(
+      miroKg - miroFrontKg <= axleMaxKg.rear,
+      "masses.miroFrontKg",
+      `expected to leave at most the rear axle's ${axleMaxKg.rear} kg`,
+    ),
+    ...unless(
+      unladenKg === undefined || unladenKg <= miroKg,
+      "masses.unladenKg",
+      `expected at most ${running}`,
+    ),
+  ];
 }

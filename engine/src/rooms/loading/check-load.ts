@@ -8,7 +8,14 @@ import { LOAD_DEFAULTS as D } from "./defaults.ts";
 import { findLeastChange } from "./find-least-change.ts";
 import { loadFindings } from "./load-findings.ts";
 import { loadLines, type MassLine } from "./load-lines.ts";
-import type { CheckLoad, LoadAgainstLimit, LoadInput, LoadLine, LoadResult } from "./types.ts";
+import type {
+  CheckLoad,
+  LoadAgainstLimit,
+  LoadInput,
+  LoadLine,
+  LoadResult,
+  WeighbridgeTicket,
+} from "./types.ts";
 
 /**
  * Masses of the loaded vehicle: the total and each axle by moments (kg, metres behind the front axle), each
@@ -110,22 +117,11 @@ interface Totals {
 }
 
 function totals({ vehicle, ticket }: LoadInput, lines: readonly MassLine[]): Totals {
-  if (ticket !== undefined) {
-    const inputs = { ticket: ticket.reference, weighedAt: ticket.weighedAt };
-    const weighed = (kg: number) => figure(kg, "kg", "-", inputs, "measured");
-    const sd = D.weighedSdKg;
-    return {
-      total: weighed(ticket.frontKg + ticket.rearKg),
-      front: weighed(ticket.frontKg),
-      rear: weighed(ticket.rearKg),
-      totalSd: sd * Math.SQRT2,
-      frontSd: sd,
-      rearSd: sd,
-    };
-  }
+  if (ticket !== undefined) return weighed(ticket);
   const add = (of: (line: MassLine) => number) => lines.reduce((sum, line) => sum + of(line), 0);
-  const spread = (of: (line: MassLine) => number) =>
-    Math.sqrt(add((line) => (line.massKg === 0 ? 0 : (line.sdKg * of(line)) / line.massKg) ** 2));
+  // what is not known of a mass lies on the axles as the mass does
+  const share = (line: MassLine, onAxleKg: number) =>
+    line.massKg === 0 ? 0 : (line.sdKg * onAxleKg) / line.massKg;
   const inputs = { lines: lines.length, wheelbaseM: vehicle.dimensions.wheelbaseM };
   return {
     total: figure(
@@ -150,8 +146,22 @@ function totals({ vehicle, ticket }: LoadInput, lines: readonly MassLine[]): Tot
       "computed",
     ),
     totalSd: Math.sqrt(add(({ sdKg }) => sdKg ** 2)),
-    frontSd: spread(({ frontKg }) => frontKg),
-    rearSd: spread(({ rearKg }) => rearKg),
+    frontSd: Math.sqrt(add((line) => share(line, line.frontKg) ** 2)),
+    rearSd: Math.sqrt(add((line) => share(line, line.rearKg) ** 2)),
+  };
+}
+
+function weighed(ticket: WeighbridgeTicket): Totals {
+  const inputs = { ticket: ticket.reference, weighedAt: ticket.weighedAt };
+  const read = (kg: number) => figure(kg, "kg", "-", inputs, "measured");
+  const sd = D.weighedSdKg;
+  return {
+    total: read(ticket.frontKg + ticket.rearKg),
+    front: read(ticket.frontKg),
+    rear: read(ticket.rearKg),
+    totalSd: sd * Math.SQRT2,
+    frontSd: sd,
+    rearSd: sd,
   };
 }
 

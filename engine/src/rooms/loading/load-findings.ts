@@ -12,44 +12,38 @@ export function loadFindings(
   result: LoadResult,
 ): readonly Finding[] {
   const mends = mendsOf(result);
-  const over = (
-    code: string,
-    basis: "law" | "safety",
-    checked: LoadAgainstLimit,
-    about: string,
-  ): Finding[] => {
-    if (checked.margin.value >= -1e-9) return [];
-    const by = figure(-checked.margin.value, "kg", "mass.margin", checked.margin.inputs, "computed");
-    const share = figure(
-      by.value / checked.limit.value,
-      "share",
-      "-",
-      { overKg: by.value, limitKg: checked.limit.value },
-      "computed",
-    );
-    return [
-      makeFinding("masses", code, "refuse", basis, {
-        about,
-        facts: { load: checked.load, limit: checked.limit, over: by, share },
-        sources: ["mass.overload.enforced"],
-        mends,
-      }),
-    ];
-  };
   const { total, front, rear, tyres } = result;
   return [
-    ...over("masses.overMam", "law", total, "total"),
-    ...over("masses.overFrontAxle", "law", front, "front"),
-    ...over("masses.overRearAxle", "law", rear, "rear"),
-    ...(tyres === null
-      ? []
-      : [
-          ...over("masses.overFrontTyres", "safety", tyres.front, "frontTyres"),
-          ...over("masses.overRearTyres", "safety", tyres.rear, "rearTyres"),
-        ]),
+    ...over("masses.overMam", "law", total, "total", mends),
+    ...over("masses.overFrontAxle", "law", front, "front", mends),
+    ...over("masses.overRearAxle", "law", rear, "rear", mends),
+    ...(tyres === null ? [] : over("masses.overFrontTyres", "safety", tyres.front, "frontTyres", mends)),
+    ...(tyres === null ? [] : over("masses.overRearTyres", "safety", tyres.rear, "rearTyres", mends)),
     ...(result.needsWeighbridge ? [weighbridge(input, result)] : []),
     ...payloadRule(result),
     ...defaultsUsed(lines),
+  ];
+}
+
+function over(
+  code: string,
+  basis: "law" | "safety",
+  checked: LoadAgainstLimit,
+  about: string,
+  mends: readonly Mend[],
+): Finding[] {
+  if (checked.margin.value >= -1e-9) return [];
+  const by = figure(-checked.margin.value, "kg", "mass.margin", checked.margin.inputs, "computed");
+  const inputs = { overKg: by.value, limitKg: checked.limit.value };
+  const share = figure(by.value / checked.limit.value, "share", "-", inputs, "computed");
+  const facts = { load: checked.load, limit: checked.limit, over: by, share };
+  return [
+    makeFinding("masses", code, "refuse", basis, {
+      about,
+      facts,
+      sources: ["mass.overload.enforced"],
+      mends,
+    }),
   ];
 }
 

@@ -15,63 +15,56 @@ const USUAL_DOGS = 2;
  */
 export const checkSeats: CheckSeats = (input) => {
   const seats = specsOf(input.vehicle, "seatsBelts");
-  const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
-  const belts = figure(
-    sum(seats.map((each) => each.beltedSeats)),
-    "count",
-    "-",
-    { vehicle: input.vehicle.id },
-    "declared",
-  );
-  const berths = figure(
-    sum(seats.map((each) => each.berths)),
-    "count",
-    "-",
-    { vehicle: input.vehicle.id },
-    "declared",
-  );
-  const { travellers } = input.party;
-  const sleepers = input.party.sleepers ?? travellers.length;
-  const found: Finding[] = [];
-  if (seats.length === 0)
-    found.push(makeFinding("seats", "seats.notDescribed", "unchecked", "law", { about: input.vehicle.id }));
-  else {
-    if (travellers.length > belts.value) {
-      const facts = {
-        travellers: travellers.length,
-        belts: belts.value,
-        missing: travellers.length - belts.value,
-      };
-      found.push(
-        makeFinding("seats", "seats.tooFewBelts", "refuse", "law", {
-          facts,
-          sources: ["seats.gb.beltPerTraveller"],
-          mends: ["seats.otherVehicle", "seats.secondVehicle"],
-        }),
-      );
-    }
-    if (sleepers > berths.value) {
-      const facts = { sleepers, berths: berths.value };
-      found.push(
-        makeFinding("seats", "seats.tooFewBerths", "refuse", "policy", {
-          facts,
-          mends: ["seats.otherVehicle", "seats.sleepOutside"],
-        }),
-      );
-    }
-    found.push(
-      ...pets(
-        input,
-        seats.some((each) => each.petsAllowed),
-      ),
+  const count = (values: readonly number[]) =>
+    figure(
+      values.reduce((total, value) => total + value, 0),
+      "count",
+      "-",
+      { vehicle: input.vehicle.id },
+      "declared",
     );
-  }
+  const belts = count(seats.map((each) => each.beltedSeats));
+  const berths = count(seats.map((each) => each.berths));
   const children = childFindings(input);
+  const found =
+    seats.length === 0
+      ? [makeFinding("seats", "seats.notDescribed", "unchecked", "law", { about: input.vehicle.id })]
+      : [
+          ...places(input, belts.value, berths.value),
+          ...pets(
+            input,
+            seats.some((each) => each.petsAllowed),
+          ),
+        ];
   return {
     result: { belts, berths, childRestraints: children.restrained },
     findings: [...found, ...children.findings],
   };
 };
+
+function places({ party }: SeatsInput, belts: number, berths: number): Finding[] {
+  const travellers = party.travellers.length;
+  const sleepers = party.sleepers ?? travellers;
+  const found: Finding[] = [];
+  if (travellers > belts) {
+    const facts = { travellers, belts, missing: travellers - belts };
+    const mends = ["seats.otherVehicle", "seats.secondVehicle"];
+    found.push(
+      makeFinding("seats", "seats.tooFewBelts", "refuse", "law", {
+        facts,
+        sources: ["seats.gb.beltPerTraveller"],
+        mends,
+      }),
+    );
+  }
+  if (sleepers > berths) {
+    const mends = ["seats.otherVehicle", "seats.sleepOutside"];
+    found.push(
+      makeFinding("seats", "seats.tooFewBerths", "refuse", "policy", { facts: { sleepers, berths }, mends }),
+    );
+  }
+  return found;
+}
 
 function pets({ party, petPolicy }: SeatsInput, isAllowed: boolean): Finding[] {
   const max = isAllowed ? (petPolicy?.maxDogs ?? USUAL_DOGS) : 0;
