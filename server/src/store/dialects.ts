@@ -1,3 +1,4 @@
+import type { AsyncLocalStorage } from "node:async_hooks";
 import { setTimeout as sleep } from "node:timers/promises";
 import SqliteDatabase from "better-sqlite3";
 import {
@@ -5,6 +6,7 @@ import {
   type DatabaseConnection,
   type Dialect,
   PostgresDialect,
+  PostgresDriver,
   SqliteAdapter,
   SqliteDialect,
   SqliteDriver,
@@ -20,10 +22,35 @@ class TransactionalSqliteAdapter extends SqliteAdapter {
   }
 }
 
+/** Set while the work of a transaction runs, and seen by everything that it calls. */
+export type InTransaction = AsyncLocalStorage<true>;
+
+/**
+ * Whoever asks for a second connection from inside a transaction would wait for themselves (SQLite) or read past
+ * their own transaction (PostgreSQL): a mistake that must be loud.
+ */
+function refuseSecond(inTransaction: InTransaction): void {
+  if (inTransaction.getStore() === true) {
+    throw new Error("inside `within` use only the store that is handed in");
+  }
+}
+
 const BUSY_WAIT_MS = 15_000;
 
 /** Takes the write lock at the start of a transaction, so that what it read is still so when it writes. */
 class ImmediateSqliteDriver extends SqliteDriver {
+  readonly #inTransaction: InTransaction;
+
+  constructor(database: SqliteDatabase.Database, inTransaction: InTransaction) {
+    super({ database });
+    this.#inTransaction = inTransaction;
+  }
+
+  override async acquireConnection(): Promise<DatabaseConnection> {
+    refuseSecond(this.#inTransaction);
+    return super.acquireConnection();
+  }
+
   override async beginTransaction(connection: DatabaseConnection): Promise<void> {
     for (let waited = 0; ; ) {
       try {
@@ -55,11 +82,11 @@ export function openSqlite(path: string): SqliteDatabase.Database {
   return file;
 }
 
-export function sqliteDialect(database: SqliteDatabase.Database): Dialect {
+export function sqliteDialect(database: SqliteDatabase.Database, inTransaction: InTransaction): Dialect {
   const dialect = new SqliteDialect({ database });
   return {
     createAdapter: () => new TransactionalSqliteAdapter(),
-    createDriver: () => new ImmediateSqliteDriver({ database }),
+    createDriver: () => new ImmediateSqliteDriver(database, inTransaction),
     createIntrospector: (db) => dialect.createIntrospector(db),
     createQueryCompiler: () => dialect.createQueryCompiler(),
   };
@@ -89,8 +116,28 @@ export function postgresPool(url: string): pg.Pool {
   return pool;
 }
 
-export function postgresDialect(pool: pg.Pool): Dialect {
-  return new PostgresDialect({ pool });
+class GuardedPostgresDriver extends PostgresDriver {
+  readonly #inTransaction: InTransaction;
+
+  constructor(pool: pg.Pool, inTransaction: InTransaction) {
+    super({ pool });
+    this.#inTransaction = inTransaction;
+  }
+
+  override async acquireConnection(): ReturnType<PostgresDriver["acquireConnection"]> {
+    refuseSecond(this.#inTransaction);
+    return super.acquireConnection();
+  }
+}
+
+export function postgresDialect(pool: pg.Pool, inTransaction: InTransaction): Dialect {
+  const dialect = new PostgresDialect({ pool });
+  return {
+    createAdapter: () => dialect.createAdapter(),
+    createDriver: () => new GuardedPostgresDriver(pool, inTransaction),
+    createIntrospector: (db) => dialect.createIntrospector(db),
+    createQueryCompiler: () => dialect.createQueryCompiler(),
+  };
 }
 
 /** A transaction that lost a race and may be run again: serialisation failure, deadlock, locked file. */

@@ -10,7 +10,7 @@ import type {
   UpdateQueryBuilder,
   UpdateResult,
 } from "kysely";
-import { mayRetry } from "./dialects.ts";
+import { type InTransaction, mayRetry } from "./dialects.ts";
 import type { Sealer } from "./seal.ts";
 import type { Scoped, ScopedTables, Tables } from "./tables.ts";
 import type { Erasure, Scope } from "./types.ts";
@@ -20,6 +20,7 @@ export interface DoorContext {
   /** instant now, as the tables hold it */
   readonly now: () => string;
   readonly sealer: Sealer;
+  readonly inTransaction: InTransaction;
   /** told of every erasure once it stands: the list must outlive the database, since a restore applies it again */
   readonly onErasure: (erasure: Erasure) => Promise<void>;
 }
@@ -148,7 +149,9 @@ export class Door {
       try {
         const answer = await this.#db
           .transaction()
-          .execute((trx) => work(new Door(trx, this.scope, this.context, after)));
+          .execute((trx) =>
+            this.context.inTransaction.run(true, () => work(new Door(trx, this.scope, this.context, after))),
+          );
         for (const act of after) await act();
         return answer;
       } catch (error) {

@@ -1,3 +1,4 @@
+import { AsyncLocalStorage } from "node:async_hooks";
 import { appendFile, mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import { Kysely } from "kysely";
@@ -26,6 +27,7 @@ export async function openDatabase(options: OpenOptions): Promise<Database> {
   await mkdir(dataFolder, { recursive: true, mode: 0o700 });
   const context: DoorContext = {
     now: () => now().toISOString(),
+    inTransaction: new AsyncLocalStorage<true>(),
     sealer: makeSealer(loadKey(dataFolder, options.key)),
     onErasure: (erasure) =>
       appendFile(join(dataFolder, ERASURES_FILE), `${JSON.stringify(erasure)}\n`, {
@@ -38,14 +40,14 @@ export async function openDatabase(options: OpenOptions): Promise<Database> {
 
 async function openOnSqlite(dataFolder: string, context: DoorContext): Promise<Database> {
   const file = openSqlite(join(dataFolder, SQLITE_FILE));
-  const db = new Kysely<Tables>({ dialect: sqliteDialect(file) });
+  const db = new Kysely<Tables>({ dialect: sqliteDialect(file, context.inTransaction) });
   return finish(db, "sqlite", context, async (path) => {
     await file.backup(path);
   });
 }
 
 async function openOnPostgres(url: string, context: DoorContext): Promise<Database> {
-  const db = new Kysely<Tables>({ dialect: postgresDialect(postgresPool(url)) });
+  const db = new Kysely<Tables>({ dialect: postgresDialect(postgresPool(url), context.inTransaction) });
   return finish(db, "postgres", context, async () => {
     throw new Error("backupTo copies the embedded database only; for PostgreSQL use pg_dump");
   });

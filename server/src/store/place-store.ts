@@ -83,7 +83,7 @@ export function accountsStore(door: Door): Store["accounts"] {
           ...(change.passwordHash === undefined ? {} : { password_hash: change.passwordHash }),
           ...(change.disabled === undefined ? {} : { disabled_at: change.disabled ? inner.now() : null }),
         };
-        if (Object.keys(set).length === 0) return (await get(id)) !== null;
+        if (Object.keys(set).length === 0) return false;
         const { numUpdatedRows } = await inner.change("account", set).where("id", "=", id).executeTakeFirst();
         // whoever knew the old password, or had the old role, signs in again
         await inner.remove("session").where("account_id", "=", id).execute();
