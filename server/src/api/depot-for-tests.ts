@@ -40,6 +40,8 @@ export interface TestDepot {
     path: string,
     body?: unknown,
   ): Promise<Answer>;
+  /** the cookie of someone signed in */
+  cookie(as: "manager" | "desk" | "yard"): string;
   close(): Promise<void>;
 }
 
@@ -118,6 +120,7 @@ export async function makeDepot(
       clock.now = new Date(instant);
     },
     call: send,
+    cookie: (as) => cookies.get(as) ?? "",
     async close() {
       await app.close();
       await place.remove();

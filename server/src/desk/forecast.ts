@@ -3,6 +3,7 @@ import {
   type Reading,
   type RoomAnswer,
   reforecastTrip,
+  type Trip,
   type TripForecast,
   type TripInput,
 } from "@setfair/engine";
@@ -13,7 +14,11 @@ import { type HireData, partOf } from "./hire-data.ts";
 import { panelReadings } from "./record-facts.ts";
 import { ENGINE_VERSION } from "./version.ts";
 
-export const RUNS = 500;
+/** How often a trip is lived; a long one less often, so that an answer stays a matter of seconds. */
+export function runsFor(trip: Trip): number {
+  const days = (Date.parse(`${trip.return}Z`) - Date.parse(`${trip.depart}Z`)) / 86_400_000;
+  return days <= 28 ? 500 : 200;
+}
 export const SEED = 1;
 
 /** What the trip room is asked for this hire; null while vehicle, party or trip is missing. */
@@ -21,7 +26,7 @@ export function forecastInput(data: HireData): TripInput | null {
   const party = partOf(data, "party");
   const trip = partOf(data, "trip");
   if (data.vehicle === null || party === null || trip === null) return null;
-  return { vehicle: data.vehicle.document.description, party, trip, runs: RUNS, seed: SEED };
+  return { vehicle: data.vehicle.document.description, party, trip, runs: runsFor(trip), seed: SEED };
 }
 
 export function hashOfForecast(input: TripInput, readings: readonly Reading[]): string {

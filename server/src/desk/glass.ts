@@ -1,4 +1,5 @@
 import {
+  citeSource,
   type GlassReading,
   mayOverride,
   type Override,
@@ -95,7 +96,7 @@ export function glassAnswer(
   };
 }
 
-/** A finding as the answer's schema takes it: copies of its lists, which the room keeps readonly. */
+/** A finding as the answer's schema takes it: copies of its lists, which the room keeps readonly, and its sources in words. */
 export function plainFinding(finding: GlassReading["conditions"][number]): FindingAnswer {
   const { code, gate, severity, basis, facts, sources, mends, about } = finding;
   return {
@@ -104,7 +105,7 @@ export function plainFinding(finding: GlassReading["conditions"][number]): Findi
     severity,
     basis,
     facts: { ...facts },
-    sources: [...sources],
+    sources: sources.map(citeSource),
     mends: mends.map((mend) => ({ code: mend.code, facts: { ...mend.facts } })),
     ...(about === undefined ? {} : { about }),
   };

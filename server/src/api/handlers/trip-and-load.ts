@@ -1,5 +1,5 @@
 import { briefingFor } from "../../desk/briefing.ts";
-import { forecastOf, RUNS, SEED } from "../../desk/forecast.ts";
+import { forecastOf, SEED } from "../../desk/forecast.ts";
 import { plainFinding } from "../../desk/glass.ts";
 import { readHireData } from "../../desk/hire-data.ts";
 import { instantOf } from "../../desk/local-time.ts";
@@ -9,6 +9,8 @@ import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
 import { changeHire } from "./change-hire.ts";
 import { OPEN_STAGES } from "./hires.ts";
+
+const LONGEST_TRIP_DAYS = 60;
 
 export const tripHandlers = {
   setTrip: (call) =>
@@ -33,6 +35,9 @@ export const tripHandlers = {
         if (Date.parse(at) < before) throw badField(path, "expected a time not before the one ahead of it");
         return Date.parse(at);
       }, 0);
+      if (Date.parse(`${body.return}Z`) - Date.parse(`${body.depart}Z`) > LONGEST_TRIP_DAYS * 86_400_000) {
+        throw badField("return", `expected at most ${LONGEST_TRIP_DAYS} days after depart`);
+      }
       await hire.putPart("trip", body);
       await hire.audit("hire.tripSet", { stops: body.stops.length });
     }),
@@ -49,7 +54,7 @@ export const tripHandlers = {
       inputHash,
       engineVersion,
       seed: SEED,
-      runs: RUNS,
+      runs: answer.result.runs,
       cached,
       result: answer.result,
       findings: answer.findings.map(plainFinding),
