@@ -41,6 +41,7 @@ export * from "./rooms/settlement/settle-hire.ts";
 export * from "./rooms/settlement/types.ts";
 export * from "./rooms/situation.ts";
 export * from "./rooms/trip/index.ts";
+export * from "./rules/cite-source.ts";
 export * from "./rules/rule-at.ts";
 export * from "./rules/rule.ts";
 export * from "./sources/register.ts";

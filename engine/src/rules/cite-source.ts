@@ -1,0 +1,17 @@
+import { describeSource, isSource } from "../sources/register.ts";
+import { RULES } from "./rule-at.ts";
+
+/**
+ * One line for a person on what a finding or figure rests on: a published source, or a dated rule with its
+ * source, the day it was read and how surely it is known. What is neither (an insurer's criteria, the depot's
+ * terms) stands as its own id. Law shown this way is to be checked locally.
+ */
+export function citeSource(id: string): string {
+  if (isSource(id)) return describeSource(id);
+  const rule = RULES.find((each) => each.id === id);
+  if (rule === undefined) return id;
+  const known = { read: "read", secondary: "an account of it, read", memory: "from memory, noted" }[
+    rule.confidence
+  ];
+  return `${rule.source} (${known} ${rule.readOn})`;
+}
