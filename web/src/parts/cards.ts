@@ -1,12 +1,14 @@
-import type { BriefingCard } from "@setfair/engine";
+import type { Briefing, BriefingCard } from "@setfair/engine";
 import { has, say } from "./words.ts";
 
-/** Cards of a composed briefing, in order; the API carries it as the engine made it. */
-export function cardsOf(briefing: unknown): readonly BriefingCard[] {
-  const cards =
-    (briefing as { readonly cards?: readonly (BriefingCard | { readonly card: BriefingCard })[] } | null)
-      ?.cards ?? [];
-  return cards.map((entry) => ("card" in entry ? entry.card : entry));
+/** Cards of a composed briefing in the order of the demonstration; the API carries it as the engine made it. */
+export function cardsToShow(briefing: unknown): readonly BriefingCard[] {
+  return ((briefing as Briefing | null)?.demonstrate ?? []).map(({ card }) => card);
+}
+
+/** Cards that are sent to read, the greatest risk first. */
+export function cardsToRead(briefing: unknown): readonly BriefingCard[] {
+  return ((briefing as Briefing | null)?.reading ?? []).map(({ card }) => card);
 }
 
 /** A message of a card with its facts; null where the catalogue has none. */

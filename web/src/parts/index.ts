@@ -8,6 +8,7 @@ export { FigureSums, FigureTap, type ShownFigure } from "./figure-tap.tsx";
 export { FindingLine, FindingsList, findingWords, mendWords, type ShownFinding } from "./findings-list.tsx";
 export { GlassDial } from "./glass-dial.tsx";
 export { GLASS_ORDER, GlassPill, GlassShape, type GlassState, PlainPill } from "./glass-pill.tsx";
+export { LinkButton } from "./link-button.tsx";
 export { NumberField } from "./number-field.tsx";
 export { Empty, Loading, Problem } from "./page-state.tsx";
 export { RoadOfStops, type RoadStop } from "./road-of-stops.tsx";

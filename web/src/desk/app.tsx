@@ -1,0 +1,77 @@
+import { lazy, type ReactNode, Suspense } from "react";
+import { RouterProvider } from "react-aria-components";
+import { Route, Switch, useLocation } from "wouter";
+import { Loading, Problem } from "../parts/index.ts";
+import { t } from "../parts/words.ts";
+import { ErrorFence } from "./error-fence.tsx";
+import { FailureNote } from "./failure-note.tsx";
+import { useSession } from "./session.ts";
+import { SignInPage } from "./start/sign-in-page.tsx";
+import { TopBar } from "./top-bar.tsx";
+
+const SetUpPage = lazy(() => import("./start/set-up-page.tsx"));
+const TodayPage = lazy(() => import("./today/today-page.tsx"));
+const EnquiryPage = lazy(() => import("./enquiry/enquiry-page.tsx"));
+const HiresPage = lazy(() => import("./hires/hires-page.tsx"));
+const HirePage = lazy(() => import("./hire/hire-page.tsx"));
+const FleetPage = lazy(() => import("./fleet/fleet-page.tsx"));
+const VehiclePage = lazy(() => import("./fleet/vehicle-page.tsx"));
+
+/** The pages of the desk, each loaded when it is first opened. */
+function Pages() {
+  return (
+    <Switch>
+      <Route path="/" component={TodayPage} />
+      <Route path="/enquiry" component={EnquiryPage} />
+      <Route path="/hires" component={HiresPage} />
+      <Route path="/hires/:id/:part?">
+        {({ id, part }) => <HirePage key={id} id={id} part={part ?? "now"} />}
+      </Route>
+      <Route path="/fleet" component={FleetPage} />
+      <Route path="/fleet/:id">{({ id }) => <VehiclePage key={id} id={id} />}</Route>
+      <Route>
+        <Problem title={t("desk.noSuchPage")} />
+      </Route>
+    </Switch>
+  );
+}
+
+function SignedIn({ children }: { readonly children: ReactNode }) {
+  const session = useSession();
+  if (session.isPending) return <Loading />;
+  if (session.isError) return <FailureNote failure={session.error} onAgain={() => void session.refetch()} />;
+  if (session.data === null) return <SignInPage />;
+  return (
+    <>
+      <a href="#main" className="skip">
+        {t("desk.skip")}
+      </a>
+      <TopBar session={session.data} />
+      <main id="main" className="page">
+        {children}
+      </main>
+    </>
+  );
+}
+
+export function App() {
+  const [place, go] = useLocation();
+  return (
+    <RouterProvider navigate={go}>
+      <ErrorFence key={place.split("/").slice(0, 3).join("/")}>
+        <Suspense fallback={<Loading />}>
+          <Switch>
+            <Route path="/setup/:token">{({ token }) => <SetUpPage token={token} />}</Route>
+            <Route>
+              <SignedIn>
+                <Suspense fallback={<Loading />}>
+                  <Pages />
+                </Suspense>
+              </SignedIn>
+            </Route>
+          </Switch>
+        </Suspense>
+      </ErrorFence>
+    </RouterProvider>
+  );
+}

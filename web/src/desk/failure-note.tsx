@@ -1,0 +1,37 @@
+import { Failure } from "../api/failure.ts";
+import { FindingsList, Problem } from "../parts/index.ts";
+import { has, say, t } from "../parts/words.ts";
+
+export interface FailureNoteProps {
+  readonly failure: unknown;
+  /** paths of fields that show their own problem */
+  readonly shown?: readonly string[];
+  readonly onAgain?: () => void;
+}
+
+const titleOf = (failure: unknown): string => {
+  const id = failure instanceof Failure ? `error.${failure.code}` : "error.broken";
+  return has(id)
+    ? say(id)
+    : t("desk.failure.other", { code: failure instanceof Failure ? failure.code : "?" });
+};
+
+/** What the server said no to: the reason, fields that no field above shows, and the findings behind it. */
+export function FailureNote({ failure, shown = [], onAgain }: FailureNoteProps) {
+  if (failure === null || failure === undefined) return null;
+  const problems =
+    failure instanceof Failure ? failure.problems.filter(({ path }) => !shown.includes(path)) : [];
+  const findings = failure instanceof Failure ? failure.findings : [];
+  return (
+    <Problem title={titleOf(failure)} onAgain={onAgain}>
+      {problems.length > 0 && (
+        <ul>
+          {problems.map(({ path, expected }) => (
+            <li key={path + expected}>{path === "" ? expected : `${path}: ${expected}`}</li>
+          ))}
+        </ul>
+      )}
+      {findings.length > 0 && <FindingsList findings={findings} />}
+    </Problem>
+  );
+}

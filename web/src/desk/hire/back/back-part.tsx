@@ -1,0 +1,86 @@
+import { type FormEvent, useState } from "react";
+import { client } from "../../../api/client.ts";
+import { problemAt, take } from "../../../api/failure.ts";
+import { Button, DateTimeField, Empty } from "../../../parts/index.ts";
+import { t } from "../../../parts/words.ts";
+import { FailureNote } from "../../failure-note.tsx";
+import { type PartProps, useHireAct } from "../use-hire.ts";
+import { Differences } from "./differences.tsx";
+import { SettlementCard } from "./settlement-card.tsx";
+
+const AFTER = ["returned", "settled", "closed"];
+
+/** From the return to the close. */
+export default function BackPart({ page }: PartProps) {
+  const { stage } = page.hire;
+  if (stage === "onHire" || stage === "handedOver") return <TakeBack page={page} />;
+  if (!AFTER.includes(stage)) {
+    return (
+      <section className="card">
+        <Empty>{t("back.notYet")}</Empty>
+      </section>
+    );
+  }
+  return (
+    <>
+      <WalkBack page={page} />
+      <Differences page={page} />
+      <SettlementCard page={page} />
+    </>
+  );
+}
+
+function TakeBack({ page }: PartProps) {
+  const { id, to } = page.hire;
+  const [at, setAt] = useState(to);
+  const back = useHireAct(() =>
+    take(client.POST("/api/hires/{id}/return", { params: { path: { id } }, body: { at } })),
+  );
+  const send = (event: FormEvent) => {
+    event.preventDefault();
+    back.mutate();
+  };
+  return (
+    <form className="card stack" onSubmit={send} noValidate>
+      <h2>{t("back.take")}</h2>
+      <p className="quiet">{t("back.takeNote")}</p>
+      <div className="sheet-fields">
+        <DateTimeField label={t("back.at")} value={at} onChange={setAt} error={problemAt(back.error, "at")} />
+      </div>
+      <FailureNote failure={back.error} shown={["at"]} />
+      <div>
+        <Button type="submit" look="main" isPending={back.isPending} isDisabled={at === ""}>
+          {t("back.takeAct")}
+        </Button>
+      </div>
+    </form>
+  );
+}
+
+function WalkBack({ page }: PartProps) {
+  const { back } = page.records;
+  return (
+    <section className="card row spread" aria-labelledby="walk-back-title">
+      <div>
+        <h2 id="walk-back-title">{t("back.walk")}</h2>
+        <p className="quiet">
+          {t(
+            back.signed
+              ? "handover.walkSigned"
+              : back.started
+                ? "handover.walkStarted"
+                : "handover.walkNotStarted",
+            {
+              marks: back.marks,
+              photos: back.photos,
+              readings: back.readings,
+            },
+          )}
+        </p>
+      </div>
+      <a href="/yard" className="button">
+        {t("handover.openYard")}
+      </a>
+    </section>
+  );
+}

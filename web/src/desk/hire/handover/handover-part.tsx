@@ -1,0 +1,155 @@
+import { useState } from "react";
+import { client } from "../../../api/client.ts";
+import { take } from "../../../api/failure.ts";
+import { Button, FindingsList, findingWords, GlassPill, LinkButton } from "../../../parts/index.ts";
+import { dateText, t } from "../../../parts/words.ts";
+import { FailureNote } from "../../failure-note.tsx";
+import { useSignedIn } from "../../session.ts";
+import { placeOfHire } from "../../where.ts";
+import { type PartProps, useHireAct } from "../use-hire.ts";
+import { HirerLinkCard } from "./hirer-link-card.tsx";
+import { type PaperPurpose, paperText } from "./paper-text.ts";
+import { SignDialog } from "./sign-dialog.tsx";
+
+const PAPERS: readonly PaperPurpose[] = ["agreement", "liability"];
+
+/** The handover: what is signed, the walk-round, and the keys. */
+export default function HandoverPart({ page }: PartProps) {
+  return (
+    <>
+      <Papers page={page} />
+      <WalkOut page={page} />
+      <Keys page={page} />
+      <HirerLinkCard page={page} />
+    </>
+  );
+}
+
+function Papers({ page }: PartProps) {
+  const { depot } = useSignedIn();
+  const [open, setOpen] = useState<PaperPurpose | null>(null);
+  const signedFor = (what: string) => page.signatures.find((signature) => signature.what === what);
+  return (
+    <section className="card" aria-labelledby="papers-title">
+      <h2 id="papers-title">{t("handover.papers")}</h2>
+      <ul>
+        {PAPERS.map((purpose) => {
+          const done = signedFor(purpose);
+          return (
+            <li key={purpose} className="card-step row spread">
+              <span>
+                <strong>{t(`paper.${purpose}.title`)}</strong>
+                <span className="quiet">
+                  {" "}
+                  {done === undefined
+                    ? t("handover.notSigned")
+                    : t("handover.signed", { by: done.by, at: dateText(done.at, "dayTime", depot.timeZone) })}
+                </span>
+              </span>
+              {done === undefined && <Button onPress={() => setOpen(purpose)}>{t("handover.sign")}</Button>}
+            </li>
+          );
+        })}
+        <li className="card-step row spread">
+          <span>
+            <strong>{t("handover.briefing")}</strong>
+            <span className="quiet">
+              {" "}
+              {signedFor("briefing") === undefined
+                ? t("handover.notSigned")
+                : t("handover.signed", {
+                    by: signedFor("briefing")?.by,
+                    at: dateText(signedFor("briefing")?.at ?? page.hire.from, "dayTime", depot.timeZone),
+                  })}
+            </span>
+          </span>
+          <LinkButton href={`${placeOfHire(page.hire.id)}/briefing`}>{t("handover.openBriefing")}</LinkButton>
+        </li>
+      </ul>
+      {open !== null && (
+        <SignDialog
+          title={t(`paper.${open}.title`)}
+          signer={page.customer.name}
+          signing={{
+            hireId: page.hire.id,
+            vehicleId: page.hire.vehicle?.id ?? null,
+            purpose: open,
+            shown: paperText(open, page),
+            items: [],
+          }}
+          onClose={() => setOpen(null)}
+        />
+      )}
+    </section>
+  );
+}
+
+function WalkOut({ page }: PartProps) {
+  const { out } = page.records;
+  return (
+    <section className="card row spread" aria-labelledby="walk-title">
+      <div>
+        <h2 id="walk-title">{t("handover.walkOut")}</h2>
+        <p className="quiet">
+          {t(
+            out.signed
+              ? "handover.walkSigned"
+              : out.started
+                ? "handover.walkStarted"
+                : "handover.walkNotStarted",
+            {
+              marks: out.marks,
+              photos: out.photos,
+              readings: out.readings,
+            },
+          )}
+        </p>
+      </div>
+      <a href="/yard" className="button">
+        {t("handover.openYard")}
+      </a>
+    </section>
+  );
+}
+
+function Keys({ page }: PartProps) {
+  const { id, stage } = page.hire;
+  const hand = useHireAct(() => take(client.POST("/api/hires/{id}/keys", { params: { path: { id } } })));
+  if (stage !== "booked" || page.glass === null) return null;
+  return (
+    <section className="card stack" aria-labelledby="keys-title">
+      <div className="row spread">
+        <h2 id="keys-title">
+          {t("hire.mayTheKeysGo")} <GlassPill state={page.glass.state} />
+        </h2>
+        <Button look="main" onPress={() => hand.mutate()} isPending={hand.isPending}>
+          {t("handover.keys")}
+        </Button>
+      </div>
+      {page.conditions.length > 0 && (
+        <div>
+          <h3>{t("hire.conditions")}</h3>
+          <ol className="conditions-list">
+            {page.conditions.map((finding) => (
+              <li key={`${finding.code}.${finding.about ?? ""}`}>{findingWords(finding)}</li>
+            ))}
+          </ol>
+        </div>
+      )}
+      {hand.error !== null && <FailureNote failure={hand.error} />}
+      {hand.error === null && page.glass.because.length > 0 && page.glass.state !== "ready" && (
+        <FindingsList
+          findings={page.glass.gates
+            .filter(
+              ({ isDue, state }) =>
+                isDue && (state === "refused" || state === "referred" || state === "notCheckedYet"),
+            )
+            .flatMap(({ findings }) =>
+              findings.filter(({ override }) => override === null).map(({ finding }) => finding),
+            )}
+        />
+      )}
+      <p className="quiet">{t("handover.checkedOnly")}</p>
+    </section>
+  );
+}

@@ -1,0 +1,111 @@
+import { lazy, Suspense } from "react";
+import { Link } from "wouter";
+import { classes, GlassPill, LinkButton, Loading, PlainPill } from "../../parts/index.ts";
+import { dateText, t } from "../../parts/words.ts";
+import { FailureNote } from "../failure-note.tsx";
+import { usePageTitle } from "../use-page-title.ts";
+import { placeOfHire } from "../where.ts";
+import { HireAside } from "./hire-aside.tsx";
+import { type HirePageData, useHire } from "./use-hire.ts";
+import "./hire.css";
+
+const PARTS = {
+  now: lazy(() => import("./now/now-part.tsx")),
+  people: lazy(() => import("./people/people-part.tsx")),
+  trip: lazy(() => import("./trip/trip-part.tsx")),
+  load: lazy(() => import("./load/load-part.tsx")),
+  briefing: lazy(() => import("./briefing/briefing-part.tsx")),
+  money: lazy(() => import("./money/money-part.tsx")),
+  handover: lazy(() => import("./handover/handover-part.tsx")),
+  back: lazy(() => import("./back/back-part.tsx")),
+} as const;
+type PartId = keyof typeof PARTS;
+const PART_IDS = Object.keys(PARTS) as PartId[];
+const isPart = (part: string): part is PartId => part in PARTS;
+
+/** The next thing to do with a hire, by its stage. */
+const NEXT: Readonly<Partial<Record<HirePageData["hire"]["stage"], PartId>>> = {
+  enquiry: "money",
+  quote: "money",
+  booked: "handover",
+  handedOver: "back",
+  onHire: "back",
+  returned: "back",
+  settled: "back",
+};
+
+export default function HirePage({ id, part }: { readonly id: string; readonly part: string }) {
+  const hire = useHire(id);
+  if (hire.isPending) return <Loading />;
+  if (hire.isError) return <FailureNote failure={hire.error} onAgain={() => void hire.refetch()} />;
+  return <Hire page={hire.data} part={isPart(part) ? part : "now"} />;
+}
+
+function Hire({ page, part }: { readonly page: HirePageData; readonly part: PartId }) {
+  const { hire } = page;
+  usePageTitle(hire.customer);
+  const Part = PARTS[part];
+  return (
+    <>
+      <Head page={page} />
+      <div className="hire-columns">
+        <HireAside page={page} />
+        <div className="stack">
+          <nav className="tabs" aria-label={t("hire.parts")}>
+            {PART_IDS.map((id) => (
+              <Link
+                key={id}
+                href={`${placeOfHire(hire.id)}/${id}`}
+                className={classes("tab", id === part && "tab-here")}
+                aria-current={id === part ? "page" : undefined}
+              >
+                {t(`hire.part.${id}`)}
+              </Link>
+            ))}
+          </nav>
+          <Suspense fallback={<Loading />}>
+            <Part page={page} />
+          </Suspense>
+        </div>
+      </div>
+    </>
+  );
+}
+
+function Head({ page }: { readonly page: HirePageData }) {
+  const { hire, customer } = page;
+  const next = NEXT[hire.stage];
+  return (
+    <div className="page-head">
+      <h1>
+        {hire.customer}
+        {hire.vehicle !== null && ` · ${hire.vehicle.name} ${hire.vehicle.registration}`}
+      </h1>
+      {hire.glass === null ? (
+        <PlainPill>{t(`stage.${hire.stage}`)}</PlainPill>
+      ) : (
+        <GlassPill state={hire.glass} />
+      )}
+      <p className="quiet">
+        {t("hire.head", {
+          reference: hire.reference,
+          stage: t(`stage.${hire.stage}`),
+          from: dateText(hire.from, "dayTime"),
+          to: dateText(hire.to, "dayTime"),
+          people: hire.people,
+          dogs: hire.dogs,
+        })}
+      </p>
+      <div className="page-acts">
+        <LinkButton href={`tel:${customer.telephone.replaceAll(" ", "")}`}>
+          {t("hire.call", { number: customer.telephone })}
+        </LinkButton>
+        {next !== undefined && (
+          <LinkButton href={`${placeOfHire(hire.id)}/${next}`} look="main">
+            {t(`hire.next.${hire.stage}`)}
+          </LinkButton>
+        )}
+      </div>
+    </div>
+  );
+}

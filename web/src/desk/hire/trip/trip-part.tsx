@@ -1,0 +1,132 @@
+import { useState } from "react";
+import { client } from "../../../api/client.ts";
+import { problemAt, take } from "../../../api/failure.ts";
+import { Button, DateTimeField, NumberField } from "../../../parts/index.ts";
+import { t } from "../../../parts/words.ts";
+import { FailureNote } from "../../failure-note.tsx";
+import { useSignedIn } from "../../session.ts";
+import { useDraft } from "../../use-draft.ts";
+import { type PartProps, useHireAct } from "../use-hire.ts";
+import { StopEditor } from "./stop-editor.tsx";
+import { emptyTrip, newStop, type Trip, withDrives } from "./trip-draft.ts";
+import WillItLast from "./will-it-last.tsx";
+
+/** The trip with its stops, and whether everything aboard lasts. */
+export default function TripPart({ page }: PartProps) {
+  const { id } = page.hire;
+  const { depot } = useSignedIn();
+  const [isOpen, setOpen] = useState(page.trip === null);
+  const draft = useDraft<Trip>(`trip.${id}`, page.trip ?? emptyTrip(page.hire, depot.timeZone));
+  const save = useHireAct(
+    () => take(client.PUT("/api/hires/{id}/trip", { params: { path: { id } }, body: draft.value })),
+    () => {
+      draft.done();
+      setOpen(false);
+    },
+  );
+  return (
+    <>
+      <WillItLast page={page} />
+      {isOpen || draft.isDirty ? (
+        <TripForm
+          trip={draft.value}
+          set={draft.set}
+          save={save}
+          onDrop={draft.isDirty ? draft.done : undefined}
+        />
+      ) : (
+        <section className="card row spread">
+          <p>{t("trip.stopsCount", { n: page.trip?.stops.length ?? 0 })}</p>
+          <Button onPress={() => setOpen(true)}>{t("trip.edit")}</Button>
+        </section>
+      )}
+    </>
+  );
+}
+
+interface TripFormProps {
+  readonly trip: Trip;
+  readonly set: (trip: Trip) => void;
+  readonly save: { readonly mutate: () => void; readonly isPending: boolean; readonly error: unknown };
+  readonly onDrop: (() => void) | undefined;
+}
+
+function TripForm({ trip, set, save, onDrop }: TripFormProps) {
+  const setStop = (place: number, stop: Trip["stops"][number] | null) =>
+    set(
+      withDrives({
+        ...trip,
+        stops: trip.stops.flatMap((before, k) => (k !== place ? [before] : stop === null ? [] : [stop])),
+      }),
+    );
+  const { error } = save;
+  return (
+    <section className="card sheet" aria-labelledby="stops-title">
+      <h2 id="stops-title">{t("trip.stops")}</h2>
+      <div className="sheet-fields">
+        <DateTimeField
+          label={t("trip.depart")}
+          value={trip.depart}
+          onChange={(depart) => set({ ...trip, depart })}
+          error={problemAt(error, "depart")}
+        />
+        <DateTimeField
+          label={t("trip.return")}
+          value={trip.return}
+          onChange={(back) => set({ ...trip, return: back })}
+          error={problemAt(error, "return")}
+        />
+      </div>
+      {trip.stops.map((stop, k) => (
+        <StopEditor
+          // biome-ignore lint/suspicious/noArrayIndexKey: a stop is its place in the order
+          key={k}
+          stop={stop}
+          place={k}
+          error={error}
+          onChange={(next) => setStop(k, next)}
+          onRemove={() => setStop(k, null)}
+        />
+      ))}
+      <div>
+        <Button onPress={() => set(withDrives({ ...trip, stops: [...trip.stops, newStop(trip)] }))}>
+          {t("trip.addStop")}
+        </Button>
+      </div>
+      <div className="sheet-fields">
+        <NumberField
+          label={t("trip.returnKm")}
+          unit="km"
+          min={0}
+          max={2000}
+          value={trip.returnDrive.distanceKm}
+          onChange={(km) => set({ ...trip, returnDrive: { ...trip.returnDrive, distanceKm: km ?? 0 } })}
+          error={problemAt(error, "returnDrive.distanceKm")}
+        />
+        <NumberField
+          label={t("trip.returnMinutes")}
+          unit="min"
+          min={0}
+          max={1440}
+          value={trip.returnDrive.minutes}
+          onChange={(minutes) =>
+            set({ ...trip, returnDrive: { ...trip.returnDrive, minutes: minutes ?? 0 } })
+          }
+          error={problemAt(error, "returnDrive.minutes")}
+        />
+      </div>
+      <p className="quiet">{t("trip.driveNote")}</p>
+      <FailureNote failure={error} />
+      <div className="sheet-foot">
+        <Button look="main" onPress={() => save.mutate()} isPending={save.isPending}>
+          {t(save.isPending ? "desk.sending" : "trip.save")}
+        </Button>
+        {onDrop !== undefined && (
+          <Button look="quiet" onPress={onDrop}>
+            {t("desk.dropChanges")}
+          </Button>
+        )}
+      </div>
+    </section>
+  );
+}

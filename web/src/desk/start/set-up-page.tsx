@@ -1,0 +1,126 @@
+import { useMutation, useQuery } from "@tanstack/react-query";
+import { type FormEvent, useState } from "react";
+import { useLocation } from "wouter";
+import { client } from "../../api/client.ts";
+import { Failure, problemAt, take } from "../../api/failure.ts";
+import { Button, Loading, NumberField, Problem, TextField } from "../../parts/index.ts";
+import { t } from "../../parts/words.ts";
+import { FailureNote } from "../failure-note.tsx";
+import { useDraft } from "../use-draft.ts";
+import { usePageTitle } from "../use-page-title.ts";
+import {
+  bodyOf,
+  EMPTY_SET_UP,
+  NUMBER_FIELDS,
+  type SetUpDraft,
+  TERM_FIELDS,
+  TEXT_FIELDS,
+} from "./set-up-draft.ts";
+
+/** The one-time link: makes the firm, its depot, its terms and the first manager. */
+export default function SetUpPage({ token }: { readonly token: string }) {
+  usePageTitle(t("setup.title"));
+  const state = useQuery({
+    queryKey: ["setup", token],
+    queryFn: () => take(client.GET("/api/setup/{token}", { params: { path: { token } } })),
+  });
+  if (state.isPending) return <Loading />;
+  if (state.isError || !state.data.open) {
+    return (
+      <main className="door">
+        <div className="door-card">
+          <Problem title={t("setup.used")}>{t("setup.usedHelp")}</Problem>
+        </div>
+      </main>
+    );
+  }
+  return <SetUpForm token={token} />;
+}
+
+function useSetUp(token: string, draft: SetUpDraft, done: () => void) {
+  const [, go] = useLocation();
+  return useMutation({
+    mutationFn: () =>
+      take(client.POST("/api/setup/{token}", { params: { path: { token } }, body: bodyOf(draft) })),
+    onSuccess: () => {
+      done();
+      go("/");
+    },
+  });
+}
+
+/** Names every field that is empty, before anything is sent. */
+function missingIn(draft: SetUpDraft): Failure | null {
+  const texts = TEXT_FIELDS.filter(({ name }) => draft.texts[name].trim() === "");
+  const numbers = [...NUMBER_FIELDS, ...TERM_FIELDS].filter(({ name }) => draft.numbers[name] === null);
+  const problems = [...texts, ...numbers].map(({ path }) => ({ path, expected: t("setup.needed") }));
+  return problems.length === 0 ? null : new Failure(0, "badInput", problems);
+}
+
+function SetUpForm({ token }: { readonly token: string }) {
+  // the password is never kept in the draft
+  const [password, setPassword] = useState("");
+  const draft = useDraft<SetUpDraft>("setup", EMPTY_SET_UP);
+  const [missing, setMissing] = useState<Failure | null>(null);
+  const { value, set } = draft;
+  const full: SetUpDraft = { ...value, texts: { ...value.texts, password } };
+  const send = useSetUp(token, full, draft.done);
+  const failure = missing ?? send.error;
+  const setText = (name: keyof SetUpDraft["texts"], text: string) =>
+    name === "password" ? setPassword(text) : set({ ...value, texts: { ...value.texts, [name]: text } });
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    const wrong = missingIn(full);
+    setMissing(wrong);
+    if (wrong === null) send.mutate();
+  };
+  const numbers = (fields: typeof NUMBER_FIELDS) =>
+    fields.map(({ name, path, unit, min, max, step }) => (
+      <NumberField
+        key={name}
+        label={t(`setup.${name}`)}
+        value={value.numbers[name]}
+        onChange={(n) => set({ ...value, numbers: { ...value.numbers, [name]: n } })}
+        error={problemAt(failure, path)}
+        min={min}
+        max={max}
+        {...(unit === undefined ? {} : { unit })}
+        {...(step === undefined ? {} : { step })}
+      />
+    ));
+  return (
+    <main className="door">
+      <form className="stack door-wide" onSubmit={submit} noValidate>
+        <h1>{t("setup.title")}</h1>
+        <section className="card sheet">
+          <h2>{t("setup.who")}</h2>
+          <div className="sheet-fields">
+            {TEXT_FIELDS.map(({ name, path, type }) => (
+              <TextField
+                key={name}
+                label={t(`setup.${name}`)}
+                type={type}
+                value={full.texts[name]}
+                onChange={(text) => setText(name, text)}
+                error={problemAt(failure, path)}
+              />
+            ))}
+            {numbers(NUMBER_FIELDS)}
+          </div>
+        </section>
+        <section className="card sheet">
+          <h2>{t("setup.terms")}</h2>
+          <p className="quiet">{t("setup.termsNote")}</p>
+          <div className="sheet-fields">{numbers(TERM_FIELDS)}</div>
+        </section>
+        <FailureNote
+          failure={failure}
+          shown={[...TEXT_FIELDS, ...NUMBER_FIELDS, ...TERM_FIELDS].map(({ path }) => path)}
+        />
+        <Button type="submit" look="main" isPending={send.isPending}>
+          {t(send.isPending ? "desk.sending" : "setup.send")}
+        </Button>
+      </form>
+    </main>
+  );
+}

@@ -1,0 +1,150 @@
+import { Link } from "wouter";
+import type { Schemas } from "../../api/client.ts";
+import { findingWords, GlassPill, PlainPill } from "../../parts/index.ts";
+import { dateText, moneyText, t } from "../../parts/words.ts";
+import { placeOfHire } from "../where.ts";
+
+type Hire = Schemas["HireSummary"];
+type Today = Schemas["Today"];
+
+function Name({ hire }: { readonly hire: Hire }) {
+  return (
+    <Link href={placeOfHire(hire.id)} className="link-row">
+      {hire.customer}
+    </Link>
+  );
+}
+
+function Vehicle({ hire }: { readonly hire: Hire }) {
+  if (hire.vehicle === null) return <span className="quiet">{t("desk.noVehicle")}</span>;
+  return (
+    <>
+      {hire.vehicle.name} <span className="quiet nowrap">{hire.vehicle.registration}</span>
+    </>
+  );
+}
+
+export const owedText = (hire: Hire): string =>
+  hire.owedPence > 0 ? t("desk.owed", { money: moneyText({ currency: "GBP", pence: hire.owedPence }) }) : "";
+
+/** What stands on the line of a hire: the glass before the keys, the stage after them. */
+export function HirePill({ hire }: { readonly hire: Hire }) {
+  if (hire.glass !== null) {
+    return (
+      <GlassPill
+        state={hire.glass}
+        because={hire.worst === null ? undefined : t(`gate.${hire.worst.gate}`)}
+      />
+    );
+  }
+  return <PlainPill>{t(`stage.${hire.stage}`)}</PlainPill>;
+}
+
+export function OutList({ hires }: { readonly hires: readonly Hire[] }) {
+  return (
+    <section className="card" aria-labelledby="out-title">
+      <h2 id="out-title">{t("desk.today.out", { n: hires.length })}</h2>
+      {hires.length === 0 ? (
+        <p className="quiet">{t("desk.today.noneOut")}</p>
+      ) : (
+        <table className="dense day-table">
+          <caption className="visually-hidden">{t("desk.today.outCaption")}</caption>
+          <tbody>
+            {hires.map((hire) => (
+              <tr key={hire.id}>
+                <td className="num day-time">{dateText(hire.from, "time")}</td>
+                <td>
+                  <Name hire={hire} />
+                </td>
+                <td>
+                  <Vehicle hire={hire} />
+                </td>
+                <td className="day-pill">
+                  <HirePill hire={hire} />
+                </td>
+                <td className="quiet num day-owed">{owedText(hire)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </section>
+  );
+}
+
+function backState(hire: Hire, now: string | null): string {
+  if (hire.stage === "onHire" || hire.stage === "handedOver") {
+    if (now !== null && now > hire.to) return t("desk.today.late");
+    return t("desk.onTheRoad", { n: hire.toActOn });
+  }
+  return t(`stage.${hire.stage}`);
+}
+
+export function BackList({ hires, now }: { readonly hires: readonly Hire[]; readonly now: string | null }) {
+  return (
+    <section className="card" aria-labelledby="back-title">
+      <h2 id="back-title">{t("desk.today.back", { n: hires.length })}</h2>
+      {hires.length === 0 ? (
+        <p className="quiet">{t("desk.today.noneBack")}</p>
+      ) : (
+        <table className="dense day-table">
+          <caption className="visually-hidden">{t("desk.today.backCaption")}</caption>
+          <tbody>
+            {hires.map((hire) => (
+              <tr key={hire.id}>
+                <td className="num day-time">{dateText(hire.to, "time")}</td>
+                <td>
+                  <Name hire={hire} />
+                </td>
+                <td>
+                  <Vehicle hire={hire} />
+                </td>
+                <td className="quiet">{backState(hire, now)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </section>
+  );
+}
+
+export function OnTheRoad({ hires }: { readonly hires: readonly Hire[] }) {
+  return (
+    <section className="card" aria-labelledby="road-title">
+      <h2 id="road-title">{t("desk.today.road", { n: hires.length })}</h2>
+      <ul>
+        {hires.map((hire) => (
+          <li key={hire.id} className="road-line-row">
+            <Name hire={hire} /> <Vehicle hire={hire} />{" "}
+            <span className="quiet">
+              {hire.worst !== null && hire.toActOn > 0
+                ? findingWords(hire.worst)
+                : t("desk.onTheRoad", { n: hire.toActOn })}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** Enquiries to answer and hires to settle. */
+export function Waiting({ today }: { readonly today: Today }) {
+  if (today.enquiries.length + today.toSettle.length === 0) return null;
+  return (
+    <section className="card" aria-labelledby="waiting-title">
+      <h2 id="waiting-title">
+        {t("desk.today.waiting", { enquiries: today.enquiries.length, settle: today.toSettle.length })}
+      </h2>
+      <ul>
+        {[...today.enquiries, ...today.toSettle].map((hire) => (
+          <li key={hire.id} className="road-line-row">
+            <Name hire={hire} />{" "}
+            <span className="quiet">{`${t(`stage.${hire.stage}`)} · ${dateText(hire.from, "short")}`}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

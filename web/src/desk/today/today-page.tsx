@@ -1,0 +1,85 @@
+import { useQuery } from "@tanstack/react-query";
+import { useState } from "react";
+import { client, type Schemas } from "../../api/client.ts";
+import { take } from "../../api/failure.ts";
+import { Button, LinkButton, Loading } from "../../parts/index.ts";
+import { dateText, t } from "../../parts/words.ts";
+import { FailureNote } from "../failure-note.tsx";
+import { useSignedIn } from "../session.ts";
+import { usePageTitle } from "../use-page-title.ts";
+import { BackList, OnTheRoad, OutList, Waiting } from "./day-lists.tsx";
+import { HoldingUp } from "./holding-up.tsx";
+import { RoadOfTheDay } from "./road-of-the-day.tsx";
+import "./today.css";
+
+type Today = Schemas["Today"];
+
+function moveDay(date: string, days: number): string {
+  const day = new Date(`${date}T00:00:00Z`);
+  day.setUTCDate(day.getUTCDate() + days);
+  return day.toISOString().slice(0, 10);
+}
+
+/** The day at a glance: its road, what holds things up, then out, back and on the road. */
+export default function TodayPage() {
+  const session = useSignedIn();
+  const [date, setDate] = useState(session.today);
+  usePageTitle(t("desk.nav.today"));
+  const today = useQuery({
+    queryKey: ["today", date],
+    queryFn: () => take(client.GET("/api/today", { params: { query: { date } } })),
+    refetchInterval: 60_000,
+    placeholderData: (before) => before,
+  });
+  return (
+    <div className="today">
+      <div className="page-head">
+        <Button
+          look="quiet"
+          onPress={() => setDate(moveDay(date, -1))}
+          aria-label={t("desk.today.dayBefore")}
+        >
+          ‹
+        </Button>
+        <h1>{dateText(date, "long")}</h1>
+        <Button look="quiet" onPress={() => setDate(moveDay(date, 1))} aria-label={t("desk.today.dayAfter")}>
+          ›
+        </Button>
+        {today.data !== undefined && <p className="quiet">{countsOf(today.data)}</p>}
+        <div className="page-acts">
+          <LinkButton href="/enquiry">{t("desk.canWeTake")}</LinkButton>
+          <LinkButton href="/enquiry" look="main">
+            {t("desk.newEnquiry")}
+          </LinkButton>
+        </div>
+      </div>
+      {today.isPending && <Loading />}
+      <FailureNote failure={today.error} onAgain={() => void today.refetch()} />
+      {today.data !== undefined && <Day today={today.data} isToday={today.data.date === session.today} />}
+    </div>
+  );
+}
+
+function Day({ today, isToday }: { readonly today: Today; readonly isToday: boolean }) {
+  return (
+    <>
+      <RoadOfTheDay today={today} isToday={isToday} />
+      <HoldingUp blockers={today.blockers} />
+      <div className="today-lists">
+        <OutList hires={today.out} />
+        <div className="stack">
+          <BackList hires={today.back} now={isToday ? today.now : null} />
+          <OnTheRoad hires={today.onTheRoad} />
+          <Waiting today={today} />
+        </div>
+      </div>
+    </>
+  );
+}
+
+const countsOf = (today: Today): string =>
+  t("desk.today.counts", {
+    out: today.out.length,
+    back: today.back.length,
+    road: today.onTheRoad.length,
+  });

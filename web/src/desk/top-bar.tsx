@@ -1,0 +1,70 @@
+import { useMutation } from "@tanstack/react-query";
+import { Link, useRoute } from "wouter";
+import { client } from "../api/client.ts";
+import { take } from "../api/failure.ts";
+import { Button, classes } from "../parts/index.ts";
+import { t } from "../parts/words.ts";
+import { queries } from "./query-client.ts";
+import type { Session } from "./session.ts";
+
+function BarLink({
+  to,
+  under,
+  children,
+}: {
+  readonly to: string;
+  readonly under: string;
+  readonly children: string;
+}) {
+  const [isHere] = useRoute(under);
+  return (
+    <Link
+      href={to}
+      className={classes("bar-link", isHere && "bar-link-here")}
+      aria-current={isHere ? "page" : undefined}
+    >
+      {children}
+    </Link>
+  );
+}
+
+/** Name, the pages of the desk, and who is signed in. */
+export function TopBar({ session }: { readonly session: Session }) {
+  const signOut = useMutation({
+    mutationFn: () => take(client.DELETE("/api/session")),
+    onSettled: () => {
+      queries.clear();
+      window.location.assign("/");
+    },
+  });
+  return (
+    <header className="bar">
+      <Link href="/" className="bar-name">
+        {t("desk.name")}
+      </Link>
+      <nav aria-label={t("desk.pages")} className="bar-links">
+        <BarLink to="/" under="/">
+          {t("desk.nav.today")}
+        </BarLink>
+        <BarLink to="/hires" under="/hires/*?">
+          {t("desk.nav.hires")}
+        </BarLink>
+        <BarLink to="/fleet" under="/fleet/*?">
+          {t("desk.nav.fleet")}
+        </BarLink>
+        <a href="/yard" className="bar-link">
+          {t("desk.nav.yard")}
+        </a>
+      </nav>
+      <span className="bar-who">
+        {session.demo && <span className="bar-demo">{t("desk.demo")}</span>}
+        <span className="bar-person">
+          {t("desk.who", { depot: session.depot.name, person: session.user.name })}
+        </span>
+        <Button look="quiet" onPress={() => signOut.mutate()}>
+          {t("desk.signOut")}
+        </Button>
+      </span>
+    </header>
+  );
+}
