@@ -1,12 +1,15 @@
 import { BadInput, parseWith } from "../base/bad-input.ts";
 import { alarms } from "./alarms/index.ts";
 import { awning } from "./awning/index.ts";
+import { beds } from "./beds/index.ts";
+import { bikeRack } from "./bike-rack/index.ts";
 import { cab } from "./cab/index.ts";
 import { cassetteToilet } from "./cassette-toilet/index.ts";
 import { charging } from "./charging/index.ts";
 import type { SystemModule, SystemSpec } from "./contract.ts";
 import { cooking } from "./cooking/index.ts";
 import { def } from "./def/index.ts";
+import { elevatingRoof } from "./elevating-roof/index.ts";
 import { freshWater } from "./fresh-water/index.ts";
 import { fridge } from "./fridge/index.ts";
 import { fuel } from "./fuel/index.ts";
@@ -20,6 +23,7 @@ import { lpg } from "./lpg/index.ts";
 import { seatsBelts } from "./seats-belts/index.ts";
 import { solar } from "./solar/index.ts";
 import { step } from "./step/index.ts";
+import { television } from "./television/index.ts";
 import { tyres } from "./tyres/index.ts";
 import { wasteWater } from "./waste-water/index.ts";
 import { windows } from "./windows/index.ts";
@@ -49,6 +53,10 @@ export const SYSTEMS = [
   cab,
   alarms,
   step,
+  beds,
+  elevatingRoof,
+  television,
+  bikeRack,
 ] as const;
 
 type AnyModule = (typeof SYSTEMS)[number];

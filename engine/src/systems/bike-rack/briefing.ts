@@ -1,0 +1,18 @@
+import type { SystemBriefing } from "../contract.ts";
+import { COST, card } from "../telling.ts";
+import type { BikeRackSpec } from "./spec.ts";
+
+export const briefing: SystemBriefing<BikeRackSpec> = {
+  cards: (spec) => [
+    card("bikeRack.load", "beforeDriving", {
+      chance: 0.1,
+      costPence: COST.large,
+      minutes: 3,
+      handsOn: true,
+      caution: true,
+      question: true,
+      facts: { bikes: spec.bikes, bikesKg: Math.max(0, Math.floor(spec.maxKg - spec.massKg)) },
+    }),
+    card("bikeRack.behindYou", "leavingPitch", { chance: 0.1, costPence: COST.middling, minutes: 0.5 }),
+  ],
+};

@@ -1,0 +1,5 @@
+import type { NotApplicable } from "../contract.ts";
+
+export const physics: NotApplicable = {
+  notApplicable: "the roof acts through the body of the vehicle, not through a store",
+};

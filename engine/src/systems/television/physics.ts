@@ -1,0 +1,5 @@
+import type { NotApplicable } from "../contract.ts";
+
+export const physics: NotApplicable = {
+  notApplicable: "what it draws is counted with the lights, as otherW",
+};
