@@ -7,6 +7,7 @@ export interface Io {
   readonly readFile: (path: string) => Promise<Uint8Array>;
   readonly readStandardInput: () => Promise<Uint8Array>;
   readonly isFolder: (path: string) => Promise<boolean>;
+  readonly isFile: (path: string) => Promise<boolean>;
   /** resolves when the command is told to stop (Ctrl+C, end of the service) */
   readonly untilStopped: () => Promise<void>;
   readonly env: Readonly<Record<string, string | undefined>>;
@@ -23,6 +24,7 @@ export function nodeIo(): Io {
       return Buffer.concat(chunks);
     },
     isFolder: async (path) => (await stat(path).catch(() => null))?.isDirectory() ?? false,
+    isFile: async (path) => (await stat(path).catch(() => null))?.isFile() ?? false,
     untilStopped: () =>
       new Promise((resolve) => {
         process.once("SIGINT", () => resolve());

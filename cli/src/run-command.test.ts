@@ -137,6 +137,10 @@ describe("setfair verify", () => {
     expect(JSON.parse(out).depots[0].records.firstBroken).toEqual({ id: records[1]!.id, why: "recordHash" });
   });
 
+  it("refuses a folder without records, and makes nothing there", async () => {
+    expect(await run(["verify", "elsewhere/"])).toMatchObject({ exit: 2, out: "" });
+  });
+
   it("refuses a file that is no export, naming the field", async () => {
     const { exit, err } = await run(["verify", "e"], file({ records: [] }));
     expect(exit).toBe(2);

@@ -16,7 +16,8 @@ export function testIo(files: Readonly<Record<string, string | Uint8Array>> = {}
       return typeof file === "string" ? new TextEncoder().encode(file) : file;
     },
     readStandardInput: async () => new TextEncoder().encode(standardInput),
-    isFolder: async () => false,
+    isFolder: async (path) => path.endsWith("/"),
+    isFile: async (path) => files[path] !== undefined,
     untilStopped: async () => {},
     env: {},
   };

@@ -11,7 +11,7 @@ import {
 import * as z from "zod/mini";
 import type { Io } from "../io.ts";
 import { readJson } from "../read-json.ts";
-import { UsageError } from "../usage-error.ts";
+import { InputError, UsageError } from "../usage-error.ts";
 import type { Verb } from "../verb.ts";
 import { WORDS } from "../words.ts";
 
@@ -68,10 +68,15 @@ async function readFolder(
   io: Io,
   folder: string,
 ): Promise<readonly { readonly name: string; readonly all: RecordsExport }[]> {
+  const url = io.env.SETFAIR_DATABASE_URL;
+  // opening would make a store where there is none
+  if (!url && !(await io.isFile(`${folder.replace(/\/+$/, "")}/setfair.sqlite`))) {
+    throw new InputError(WORDS.t("cli.verify.noData", { folder }));
+  }
   const { openDatabase } = await import("@setfair/server");
   const database = await openDatabase({
     dataFolder: folder,
-    ...(io.env.SETFAIR_DATABASE_URL ? { url: io.env.SETFAIR_DATABASE_URL } : {}),
+    ...(url ? { url } : {}),
   });
   try {
     const depots = await database.system.depots();
