@@ -10,7 +10,7 @@ export async function measureJpeg(path: string): Promise<{ widthPx: number; heig
   try {
     const { autoOrient, format } = await open(path).metadata();
     if (format !== "jpeg") return null;
-    await open(path).stats();
+    await open(path).resize({ width: 64 }).raw().toBuffer();
     return { widthPx: autoOrient.width, heightPx: autoOrient.height };
   } catch {
     return null; // whatever the decoder said, it is not a photograph that can be shown
