@@ -92,7 +92,8 @@ function diary(data: HireData): Looked {
     timeZone: data.depot.timeZone,
     hireId: data.row.id,
   });
-  const found = [...answer.findings, ...answer.result.vehicles.flatMap(({ findings }) => findings)];
+  // the answer's own finding ("none of the vehicles can") would repeat at this gate what other gates refuse
+  const found = answer.result.vehicles.flatMap(({ findings }) => findings);
   return found.filter(({ gate }) => gate === "diary");
 }
 
