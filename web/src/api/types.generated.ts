@@ -123,6 +123,24 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/terms": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The hire terms and the insurer's criteria that hold today */
+        readonly get: operations["readTerms"];
+        /** A new version of the hire terms, of the insurer's criteria or of both, from its own day on */
+        readonly put: operations["putTerms"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/hires": {
         readonly parameters: {
             readonly query?: never;
@@ -1217,151 +1235,167 @@ export interface components {
                 readonly opens: string;
                 readonly closes: string;
             };
-            readonly terms?: {
-                readonly id: string;
-                /** Format: date */
-                readonly validFrom: string;
-                /** @constant */
-                readonly currency: "GBP";
-                readonly seasons: readonly {
-                    readonly id: string;
-                    readonly spans: readonly {
-                        readonly from: string;
-                        readonly to: string;
-                    }[];
-                    readonly nightPence: {
-                        readonly [key: string]: number;
-                    };
-                    readonly minimumNights: number;
-                }[];
-                readonly maximumNights: number;
-                readonly longHire: readonly {
-                    readonly fromNights: number;
-                    readonly reductionPercent: number;
-                }[];
-                readonly allowance: {
-                    readonly kmPerNight: number;
-                    readonly excessPencePerKm: number;
-                    readonly gracePercent: number;
-                };
-                readonly drivers: {
-                    readonly included: number;
-                    readonly extraPenceEach: number;
-                };
-                readonly compulsory: readonly {
-                    readonly id: string;
-                    readonly pence: number;
-                    /** @enum {string} */
-                    readonly vat: "standard" | "exempt" | "outsideScope";
-                }[];
-                readonly abroad: {
-                    readonly home: string;
-                    readonly pence: number;
-                    /** @enum {string} */
-                    readonly vat: "standard" | "exempt" | "outsideScope";
-                };
-                readonly extras: readonly {
-                    readonly id: string;
-                    readonly pence: number;
-                    /** @enum {string} */
-                    readonly per: "hire" | "night";
-                    readonly capPence?: number;
-                    readonly stock: number;
-                    /** @enum {string} */
-                    readonly vat: "standard" | "exempt" | "outsideScope";
-                }[];
-                readonly bookingDepositPercent: number;
-                readonly security: {
-                    readonly homePence: number;
-                    readonly abroadPence: number;
-                    readonly excessPence: number;
-                    readonly authorisationDays: number;
-                    readonly releaseWorkingDays: number;
-                };
-                readonly cancellation: readonly {
-                    readonly atLeastDaysBefore: number;
-                    readonly keepPercent: number;
-                }[];
-                readonly quoteDays: number;
-                readonly tariff: {
-                    readonly fuelPencePerLitre: {
-                        readonly [key: string]: number;
-                    };
-                    readonly fuelServicePence: number;
-                    readonly defPencePerLitre: number;
-                    readonly lpgPencePerKg: number;
-                    readonly cleaningPencePerHour: number;
-                    readonly wasteNotEmptiedPence: number;
-                    readonly cassetteNotEmptiedPence: number;
-                    readonly latePencePerHour: number;
-                    readonly lateGraceMinutes: number;
-                    readonly kit: {
-                        readonly [key: string]: {
-                            readonly newPence: number;
-                            readonly lifeYears: number;
-                            readonly leastShare: number;
-                        };
-                    };
-                    readonly damage: readonly {
-                        readonly of: string;
-                        /** @enum {string} */
-                        readonly kind: "scratch" | "dent" | "tear" | "stain" | "crack" | "missing";
-                        readonly upToMm?: number;
-                        readonly pence: number;
-                        /** @enum {string} */
-                        readonly part: "repair" | "replace";
-                        readonly lifeYears: number;
-                        readonly leastShare: number;
-                    }[];
-                };
-            };
-            readonly insurance?: {
-                readonly id: string;
-                /** Format: date */
-                readonly validFrom: string;
-                /** Format: date */
-                readonly validTo: string;
-                readonly age: {
-                    readonly min: number;
-                    readonly max: number;
-                    /** @enum {string} */
-                    readonly outcome: "refer" | "refuse";
-                };
-                readonly yearsHeld: {
-                    readonly min: number;
-                    /** @enum {string} */
-                    readonly outcome: "refer" | "refuse";
-                };
-                readonly convictions: {
-                    readonly withinYears: number;
-                    readonly maxCount: number;
-                    readonly maxPointsEach: number;
-                    readonly maxPointsTotal: number;
-                    /** @enum {string} */
-                    readonly outcome: "refer" | "refuse";
-                };
-                readonly codes: readonly {
-                    readonly prefix: string;
-                    readonly withinYears: number;
-                    /** @enum {string} */
-                    readonly outcome: "refer" | "refuse";
-                }[];
-                readonly faultIncidents3y: {
-                    readonly max: number;
-                    /** @enum {string} */
-                    readonly outcome: "refer" | "refuse";
-                };
-                /** @enum {string} */
-                readonly disqualified3y: "refer" | "refuse";
-                readonly maxMamKg: number;
-                readonly countries: readonly string[];
-                readonly maxNightsAbroad: number;
-            };
+            readonly terms?: components["schemas"]["TermsInput"];
+            readonly insurance?: components["schemas"]["InsurancePolicyInput"];
             readonly manager: {
                 readonly name: string;
                 readonly login: string;
                 readonly password: string;
             };
+        };
+        readonly TermsInput: {
+            readonly id: string;
+            /** Format: date */
+            readonly validFrom: string;
+            /** @constant */
+            readonly currency: "GBP";
+            readonly seasons: readonly {
+                readonly id: string;
+                readonly spans: readonly {
+                    readonly from: string;
+                    readonly to: string;
+                }[];
+                readonly nightPence: {
+                    readonly [key: string]: number;
+                };
+                readonly minimumNights: number;
+            }[];
+            readonly maximumNights: number;
+            readonly longHire: readonly {
+                readonly fromNights: number;
+                readonly reductionPercent: number;
+            }[];
+            readonly allowance: {
+                readonly kmPerNight: number;
+                readonly excessPencePerKm: number;
+                readonly gracePercent: number;
+            };
+            readonly drivers: {
+                readonly included: number;
+                readonly extraPenceEach: number;
+            };
+            readonly compulsory: readonly {
+                readonly id: string;
+                readonly pence: number;
+                /** @enum {string} */
+                readonly vat: "standard" | "exempt" | "outsideScope";
+            }[];
+            readonly abroad: {
+                readonly home: string;
+                readonly pence: number;
+                /** @enum {string} */
+                readonly vat: "standard" | "exempt" | "outsideScope";
+            };
+            readonly extras: readonly {
+                readonly id: string;
+                readonly pence: number;
+                /** @enum {string} */
+                readonly per: "hire" | "night";
+                readonly capPence?: number;
+                readonly stock: number;
+                /** @enum {string} */
+                readonly vat: "standard" | "exempt" | "outsideScope";
+            }[];
+            readonly bookingDepositPercent: number;
+            readonly security: {
+                readonly homePence: number;
+                readonly abroadPence: number;
+                readonly excessPence: number;
+                readonly authorisationDays: number;
+                readonly releaseWorkingDays: number;
+            };
+            readonly cancellation: readonly {
+                readonly atLeastDaysBefore: number;
+                readonly keepPercent: number;
+            }[];
+            readonly quoteDays: number;
+            readonly tariff: {
+                readonly fuelPencePerLitre: {
+                    readonly [key: string]: number;
+                };
+                readonly fuelServicePence: number;
+                readonly defPencePerLitre: number;
+                readonly lpgPencePerKg: number;
+                readonly cleaningPencePerHour: number;
+                readonly wasteNotEmptiedPence: number;
+                readonly cassetteNotEmptiedPence: number;
+                readonly latePencePerHour: number;
+                readonly lateGraceMinutes: number;
+                readonly kit: {
+                    readonly [key: string]: {
+                        readonly newPence: number;
+                        readonly lifeYears: number;
+                        readonly leastShare: number;
+                    };
+                };
+                readonly damage: readonly {
+                    readonly of: string;
+                    /** @enum {string} */
+                    readonly kind: "scratch" | "dent" | "tear" | "stain" | "crack" | "missing";
+                    readonly upToMm?: number;
+                    readonly pence: number;
+                    /** @enum {string} */
+                    readonly part: "repair" | "replace";
+                    readonly lifeYears: number;
+                    readonly leastShare: number;
+                }[];
+            };
+        };
+        readonly InsurancePolicyInput: {
+            readonly id: string;
+            /** Format: date */
+            readonly validFrom: string;
+            /** Format: date */
+            readonly validTo: string;
+            readonly age: {
+                readonly min: number;
+                readonly max: number;
+                /** @enum {string} */
+                readonly outcome: "refer" | "refuse";
+            };
+            readonly yearsHeld: {
+                readonly min: number;
+                /** @enum {string} */
+                readonly outcome: "refer" | "refuse";
+            };
+            readonly convictions: {
+                readonly withinYears: number;
+                readonly maxCount: number;
+                readonly maxPointsEach: number;
+                readonly maxPointsTotal: number;
+                /** @enum {string} */
+                readonly outcome: "refer" | "refuse";
+            };
+            readonly codes: readonly {
+                readonly prefix: string;
+                readonly withinYears: number;
+                /** @enum {string} */
+                readonly outcome: "refer" | "refuse";
+            }[];
+            readonly faultIncidents3y: {
+                readonly max: number;
+                /** @enum {string} */
+                readonly outcome: "refer" | "refuse";
+            };
+            /** @enum {string} */
+            readonly disqualified3y: "refer" | "refuse";
+            readonly maxMamKg: number;
+            readonly countries: readonly string[];
+            readonly maxNightsAbroad: number;
+        };
+        readonly TermsAnswerInput: {
+            readonly hire: {
+                readonly versionId: string;
+                readonly terms: components["schemas"]["TermsInput"];
+            } | null;
+            readonly insurance: {
+                readonly versionId: string;
+                readonly policy: components["schemas"]["InsurancePolicyInput"];
+            } | null;
+        };
+        readonly PutTermsInput: {
+            readonly hire?: components["schemas"]["TermsInput"];
+            readonly insurance?: components["schemas"]["InsurancePolicyInput"];
         };
         readonly TodayInput: {
             /** Format: date */
@@ -2143,151 +2177,167 @@ export interface components {
                 readonly opens: string;
                 readonly closes: string;
             };
-            readonly terms?: {
-                readonly id: string;
-                /** Format: date */
-                readonly validFrom: string;
-                /** @constant */
-                readonly currency: "GBP";
-                readonly seasons: readonly {
-                    readonly id: string;
-                    readonly spans: readonly {
-                        readonly from: string;
-                        readonly to: string;
-                    }[];
-                    readonly nightPence: {
-                        readonly [key: string]: number;
-                    };
-                    readonly minimumNights: number;
-                }[];
-                readonly maximumNights: number;
-                readonly longHire: readonly {
-                    readonly fromNights: number;
-                    readonly reductionPercent: number;
-                }[];
-                readonly allowance: {
-                    readonly kmPerNight: number;
-                    readonly excessPencePerKm: number;
-                    readonly gracePercent: number;
-                };
-                readonly drivers: {
-                    readonly included: number;
-                    readonly extraPenceEach: number;
-                };
-                readonly compulsory: readonly {
-                    readonly id: string;
-                    readonly pence: number;
-                    /** @enum {string} */
-                    readonly vat: "standard" | "exempt" | "outsideScope";
-                }[];
-                readonly abroad: {
-                    readonly home: string;
-                    readonly pence: number;
-                    /** @enum {string} */
-                    readonly vat: "standard" | "exempt" | "outsideScope";
-                };
-                readonly extras: readonly {
-                    readonly id: string;
-                    readonly pence: number;
-                    /** @enum {string} */
-                    readonly per: "hire" | "night";
-                    readonly capPence?: number;
-                    readonly stock: number;
-                    /** @enum {string} */
-                    readonly vat: "standard" | "exempt" | "outsideScope";
-                }[];
-                readonly bookingDepositPercent: number;
-                readonly security: {
-                    readonly homePence: number;
-                    readonly abroadPence: number;
-                    readonly excessPence: number;
-                    readonly authorisationDays: number;
-                    readonly releaseWorkingDays: number;
-                };
-                readonly cancellation: readonly {
-                    readonly atLeastDaysBefore: number;
-                    readonly keepPercent: number;
-                }[];
-                readonly quoteDays: number;
-                readonly tariff: {
-                    readonly fuelPencePerLitre: {
-                        readonly [key: string]: number;
-                    };
-                    readonly fuelServicePence: number;
-                    readonly defPencePerLitre: number;
-                    readonly lpgPencePerKg: number;
-                    readonly cleaningPencePerHour: number;
-                    readonly wasteNotEmptiedPence: number;
-                    readonly cassetteNotEmptiedPence: number;
-                    readonly latePencePerHour: number;
-                    readonly lateGraceMinutes: number;
-                    readonly kit: {
-                        readonly [key: string]: {
-                            readonly newPence: number;
-                            readonly lifeYears: number;
-                            readonly leastShare: number;
-                        };
-                    };
-                    readonly damage: readonly {
-                        readonly of: string;
-                        /** @enum {string} */
-                        readonly kind: "scratch" | "dent" | "tear" | "stain" | "crack" | "missing";
-                        readonly upToMm?: number;
-                        readonly pence: number;
-                        /** @enum {string} */
-                        readonly part: "repair" | "replace";
-                        readonly lifeYears: number;
-                        readonly leastShare: number;
-                    }[];
-                };
-            };
-            readonly insurance?: {
-                readonly id: string;
-                /** Format: date */
-                readonly validFrom: string;
-                /** Format: date */
-                readonly validTo: string;
-                readonly age: {
-                    readonly min: number;
-                    readonly max: number;
-                    /** @enum {string} */
-                    readonly outcome: "refer" | "refuse";
-                };
-                readonly yearsHeld: {
-                    readonly min: number;
-                    /** @enum {string} */
-                    readonly outcome: "refer" | "refuse";
-                };
-                readonly convictions: {
-                    readonly withinYears: number;
-                    readonly maxCount: number;
-                    readonly maxPointsEach: number;
-                    readonly maxPointsTotal: number;
-                    /** @enum {string} */
-                    readonly outcome: "refer" | "refuse";
-                };
-                readonly codes: readonly {
-                    readonly prefix: string;
-                    readonly withinYears: number;
-                    /** @enum {string} */
-                    readonly outcome: "refer" | "refuse";
-                }[];
-                readonly faultIncidents3y: {
-                    readonly max: number;
-                    /** @enum {string} */
-                    readonly outcome: "refer" | "refuse";
-                };
-                /** @enum {string} */
-                readonly disqualified3y: "refer" | "refuse";
-                readonly maxMamKg: number;
-                readonly countries: readonly string[];
-                readonly maxNightsAbroad: number;
-            };
+            readonly terms?: components["schemas"]["Terms"];
+            readonly insurance?: components["schemas"]["InsurancePolicy"];
             readonly manager: {
                 readonly name: string;
                 readonly login: string;
                 readonly password: string;
             };
+        };
+        readonly Terms: {
+            readonly id: string;
+            /** Format: date */
+            readonly validFrom: string;
+            /** @constant */
+            readonly currency: "GBP";
+            readonly seasons: readonly {
+                readonly id: string;
+                readonly spans: readonly {
+                    readonly from: string;
+                    readonly to: string;
+                }[];
+                readonly nightPence: {
+                    readonly [key: string]: number;
+                };
+                readonly minimumNights: number;
+            }[];
+            readonly maximumNights: number;
+            readonly longHire: readonly {
+                readonly fromNights: number;
+                readonly reductionPercent: number;
+            }[];
+            readonly allowance: {
+                readonly kmPerNight: number;
+                readonly excessPencePerKm: number;
+                readonly gracePercent: number;
+            };
+            readonly drivers: {
+                readonly included: number;
+                readonly extraPenceEach: number;
+            };
+            readonly compulsory: readonly {
+                readonly id: string;
+                readonly pence: number;
+                /** @enum {string} */
+                readonly vat: "standard" | "exempt" | "outsideScope";
+            }[];
+            readonly abroad: {
+                readonly home: string;
+                readonly pence: number;
+                /** @enum {string} */
+                readonly vat: "standard" | "exempt" | "outsideScope";
+            };
+            readonly extras: readonly {
+                readonly id: string;
+                readonly pence: number;
+                /** @enum {string} */
+                readonly per: "hire" | "night";
+                readonly capPence?: number;
+                readonly stock: number;
+                /** @enum {string} */
+                readonly vat: "standard" | "exempt" | "outsideScope";
+            }[];
+            readonly bookingDepositPercent: number;
+            readonly security: {
+                readonly homePence: number;
+                readonly abroadPence: number;
+                readonly excessPence: number;
+                readonly authorisationDays: number;
+                readonly releaseWorkingDays: number;
+            };
+            readonly cancellation: readonly {
+                readonly atLeastDaysBefore: number;
+                readonly keepPercent: number;
+            }[];
+            readonly quoteDays: number;
+            readonly tariff: {
+                readonly fuelPencePerLitre: {
+                    readonly [key: string]: number;
+                };
+                readonly fuelServicePence: number;
+                readonly defPencePerLitre: number;
+                readonly lpgPencePerKg: number;
+                readonly cleaningPencePerHour: number;
+                readonly wasteNotEmptiedPence: number;
+                readonly cassetteNotEmptiedPence: number;
+                readonly latePencePerHour: number;
+                readonly lateGraceMinutes: number;
+                readonly kit: {
+                    readonly [key: string]: {
+                        readonly newPence: number;
+                        readonly lifeYears: number;
+                        readonly leastShare: number;
+                    };
+                };
+                readonly damage: readonly {
+                    readonly of: string;
+                    /** @enum {string} */
+                    readonly kind: "scratch" | "dent" | "tear" | "stain" | "crack" | "missing";
+                    readonly upToMm?: number;
+                    readonly pence: number;
+                    /** @enum {string} */
+                    readonly part: "repair" | "replace";
+                    readonly lifeYears: number;
+                    readonly leastShare: number;
+                }[];
+            };
+        };
+        readonly InsurancePolicy: {
+            readonly id: string;
+            /** Format: date */
+            readonly validFrom: string;
+            /** Format: date */
+            readonly validTo: string;
+            readonly age: {
+                readonly min: number;
+                readonly max: number;
+                /** @enum {string} */
+                readonly outcome: "refer" | "refuse";
+            };
+            readonly yearsHeld: {
+                readonly min: number;
+                /** @enum {string} */
+                readonly outcome: "refer" | "refuse";
+            };
+            readonly convictions: {
+                readonly withinYears: number;
+                readonly maxCount: number;
+                readonly maxPointsEach: number;
+                readonly maxPointsTotal: number;
+                /** @enum {string} */
+                readonly outcome: "refer" | "refuse";
+            };
+            readonly codes: readonly {
+                readonly prefix: string;
+                readonly withinYears: number;
+                /** @enum {string} */
+                readonly outcome: "refer" | "refuse";
+            }[];
+            readonly faultIncidents3y: {
+                readonly max: number;
+                /** @enum {string} */
+                readonly outcome: "refer" | "refuse";
+            };
+            /** @enum {string} */
+            readonly disqualified3y: "refer" | "refuse";
+            readonly maxMamKg: number;
+            readonly countries: readonly string[];
+            readonly maxNightsAbroad: number;
+        };
+        readonly TermsAnswer: {
+            readonly hire: {
+                readonly versionId: string;
+                readonly terms: components["schemas"]["Terms"];
+            } | null;
+            readonly insurance: {
+                readonly versionId: string;
+                readonly policy: components["schemas"]["InsurancePolicy"];
+            } | null;
+        };
+        readonly PutTerms: {
+            readonly hire?: components["schemas"]["Terms"];
+            readonly insurance?: components["schemas"]["InsurancePolicy"];
         };
         readonly Today: {
             /** Format: date */
@@ -3363,6 +3413,176 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["Availability"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readTerms: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["TermsAnswer"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly putTerms: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PutTermsInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["TermsAnswer"];
                 };
             };
             /** @description Default Response */

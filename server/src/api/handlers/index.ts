@@ -11,6 +11,7 @@ import { quoteHandlers } from "./quote-and-book.ts";
 import { recordHandlers } from "./records.ts";
 import { sessionHandlers } from "./session.ts";
 import { setUpHandlers } from "./setup.ts";
+import { termsHandlers } from "./terms.ts";
 import { todayHandlers } from "./today.ts";
 import { tripHandlers } from "./trip-and-load.ts";
 import { vehicleHandlers } from "./vehicles.ts";
@@ -21,6 +22,7 @@ export const handlers: Handlers = {
   health: async () => ({ ok: true, version: SERVER_VERSION }),
   ...sessionHandlers,
   ...setUpHandlers,
+  ...termsHandlers,
   ...todayHandlers,
   ...vehicleHandlers,
   ...hireHandlers,

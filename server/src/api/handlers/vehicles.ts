@@ -3,6 +3,7 @@ import type { AppContext } from "../../context.ts";
 import { asDocument, type DepotDocument, toJson, type VehicleDocument } from "../../desk/documents.ts";
 import { fleetVehicle } from "../../desk/fleet.ts";
 import { plainFinding } from "../../desk/glass.ts";
+import { termsOf } from "../../desk/hire-data.ts";
 import { checkPeriod, dateOf, localOf } from "../../desk/local-time.ts";
 import { priceOf } from "../../desk/price-of.ts";
 import { type FleetView, vehiclePage, vehicleSummary } from "../../desk/vehicle-page.ts";
@@ -24,6 +25,12 @@ async function pageOf(context: AppContext, store: Store, id: string) {
 }
 
 const laterDate = (a: string, b: string) => [a, b].sort().at(-1) ?? b;
+
+/** The class that the depot's terms price first. */
+async function firstClass(context: AppContext, store: Store): Promise<string | undefined> {
+  const terms = await termsOf(store, null, (await viewOf(context, store)).today);
+  return Object.keys(terms?.document.seasons[0]?.nightPence ?? {})[0];
+}
 
 function parseDescription(value: unknown): VehicleDescription {
   try {
@@ -59,7 +66,11 @@ export const vehicleHandlers = {
       description,
       dueDates: body.dueDates ?? kept?.dueDates ?? [],
       maxDogs: body.maxDogs ?? kept?.maxDogs ?? 0,
-      vehicleClass: body.vehicleClass ?? kept?.vehicleClass ?? description.bodyStyle,
+      vehicleClass:
+        body.vehicleClass ??
+        kept?.vehicleClass ??
+        (await firstClass(context, store)) ??
+        description.bodyStyle,
     };
     await store.within(async (inner) => {
       const version = await inner.vehicles.put({

@@ -5,6 +5,7 @@ export * from "./hires.ts";
 export * from "./money.ts";
 export * from "./records.ts";
 export * from "./session.ts";
+export * from "./terms.ts";
 export * from "./today.ts";
 export * from "./vehicles.ts";
 export * from "./yard.ts";

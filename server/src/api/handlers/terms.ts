@@ -1,0 +1,45 @@
+import type { InsurancePolicy, Terms } from "@setfair/engine";
+import type { AppContext } from "../../context.ts";
+import { asDocument, toJson } from "../../desk/documents.ts";
+import { dateOf, localOf } from "../../desk/local-time.ts";
+import type { Store } from "../../store/types.ts";
+import type { Handlers } from "../call.ts";
+
+async function termsNow(context: AppContext, store: Store) {
+  const { timeZone } = await store.depot.get();
+  const today = dateOf(localOf(context.now().toISOString(), timeZone));
+  const [hire, insurance] = [await store.terms.on("hire", today), await store.terms.on("insurance", today)];
+  return {
+    hire: hire === null ? null : { versionId: hire.versionId, terms: asDocument<Terms>(hire.document) },
+    insurance:
+      insurance === null
+        ? null
+        : { versionId: insurance.versionId, policy: asDocument<InsurancePolicy>(insurance.document) },
+  };
+}
+
+export const termsHandlers = {
+  readTerms: ({ context, signed }) => termsNow(context, signed.store),
+
+  /** The versions before stay: a hire keeps the one that it was quoted under. */
+  async putTerms({ context, signed, body }) {
+    const { store, account } = signed;
+    await store.within(async (inner) => {
+      for (const [of, document] of Object.entries(body)) {
+        if (document === undefined) continue;
+        const version = await inner.terms.put({
+          of,
+          validFrom: document.validFrom,
+          document: toJson(document),
+        });
+        await inner.audit.add({
+          by: account.id,
+          act: "terms.changed",
+          about: of,
+          document: { versionId: version.versionId },
+        });
+      }
+    });
+    return termsNow(context, store);
+  },
+} satisfies Partial<Handlers>;
