@@ -1,4 +1,4 @@
-// made by anchors-from-csv.mjs from anchors.csv; do not edit
+// made by engine/anchors/anchors-from-csv.mjs from anchors.csv; do not edit
 import type { ClimateStation } from "./station.ts";
 
 export const CLIMATE_STATIONS: readonly ClimateStation[] = [

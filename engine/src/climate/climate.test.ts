@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { anchorsModule } from "./anchors-from-csv.mjs";
+import { anchorsModule } from "../../anchors/anchors-from-csv.mjs";
 import { monthMeans, nodesKeepingMeans } from "./between-months.ts";
 import { clearnessKnots, knotsMean } from "./clearness.ts";
 import { daySun } from "./day-sun.ts";
@@ -21,7 +21,7 @@ const mean = (values: Float64Array) => values.reduce((sum, value) => sum + value
 describe("climate normals", () => {
   it("are the table that ships beside them", () => {
     const at = (name: string) => readFileSync(new URL(name, import.meta.url), "utf8");
-    expect(at("anchors.generated.ts")).toBe(anchorsModule(at("anchors.csv")));
+    expect(at("anchors.generated.ts")).toBe(anchorsModule(at("../../anchors/anchors.csv")));
   });
 
   it("find stations they have not seen within the goals, by region", () => {

@@ -1,4 +1,4 @@
-// Writes anchors.generated.ts from anchors.csv: `node engine/src/climate/anchors-from-csv.mjs`
+// Writes anchors.generated.ts from anchors.csv: `node engine/anchors/anchors-from-csv.mjs`
 import { readFileSync, writeFileSync } from "node:fs";
 
 /** Splits one CSV line; quoted fields may hold commas. */
@@ -30,7 +30,7 @@ export function anchorsModule(csv) {
       licence: get("licence"),
     });
   });
-  return `// made by anchors-from-csv.mjs from anchors.csv; do not edit
+  return `// made by engine/anchors/anchors-from-csv.mjs from anchors.csv; do not edit
 import type { ClimateStation } from "./station.ts";
 
 export const CLIMATE_STATIONS: readonly ClimateStation[] = [
@@ -41,5 +41,8 @@ ${rows.map((row) => `  ${row},`).join("\n")}
 
 if (process.argv[1] === new URL(import.meta.url).pathname) {
   const at = (name) => new URL(name, import.meta.url);
-  writeFileSync(at("anchors.generated.ts"), anchorsModule(readFileSync(at("anchors.csv"), "utf8")));
+  writeFileSync(
+    at("../src/climate/anchors.generated.ts"),
+    anchorsModule(readFileSync(at("anchors.csv"), "utf8")),
+  );
 }
