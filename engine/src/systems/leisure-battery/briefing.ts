@@ -5,7 +5,7 @@ import type { LeisureBatterySpec } from "./spec.ts";
 export const briefing: SystemBriefing<LeisureBatterySpec> = {
   cards: (spec, situation) => {
     const isLithium = spec.chemistry === "lfp";
-    const usableAh = Math.round(spec.ratedAh * spec.usableShare);
+    const usableAh = Math.floor(spec.ratedAh * spec.usableShare);
     const offHookUp = situation.nightsOffHookUp > 0;
     return cardsWhere(
       [
