@@ -33,7 +33,11 @@ export async function build() {
     rmSync(join(root, name, "dist"), { recursive: true, force: true });
     await bundle({
       ...common,
-      entryPoints: [`${name}/src/index.ts`],
+      // the engine also opens a light door to the trip room, for the hirer's phone
+      entryPoints: {
+        index: `${name}/src/index.ts`,
+        ...(name === "engine" ? { trip: "engine/src/rooms/trip/index.ts" } : {}),
+      },
       outdir: `${name}/dist`,
       platform: "neutral",
       mainFields: ["module", "main"],

@@ -39,16 +39,18 @@ export function startCabin(body: Body, n: number, dtH: number, lossFactor: Float
   );
   const decay = conductance.map((h) => Math.exp((-h * dtH) / body.capacityWhK));
   const free = new Float64Array(n);
-  const one = new Float64Array(n).fill(1);
+  const one = new Float64Array(n);
+  const always = new Float64Array(n).fill(1);
   const c = body.capacityWhK;
   const aperture = SUN_APERTURE_PER_FLOOR * body.floorAreaM2;
   return {
     running: {
       demand: one,
       modes: [
-        { id: "gains", needStores: [], needs: [], giveStores: ["cabinHeat"], gives: [free], limit: one },
+        { id: "gains", needStores: [], needs: [], giveStores: ["cabinHeat"], gives: [free], limit: always },
       ],
       prepare: (view) => {
+        one.fill(1);
         const people = view.people * PERSON_W;
         for (let i = 0; i < n; i++) free[i] = (people + view.irradianceWm2[i]! * aperture) * dtH;
       },

@@ -10,8 +10,7 @@ export function indexOf(store: StoreId): number {
 
 /**
  * All the stores of N lives of one trip, over typed arrays indexed [store][life], in the unit of the store.
- * `floor` and `ceil` bound the level within the step; `into` and `outOf` add up over the trip for the audit;
- * `drawn` is what was drawn in the step before, `drawing` in this one.
+ * `floor` and `ceil` bound the level within the step; `into` and `outOf` add up over the trip for the audit.
  */
 export interface Ensemble {
   readonly n: number;
@@ -25,11 +24,6 @@ export interface Ensemble {
   readonly ceil: readonly Float64Array[];
   readonly into: readonly Float64Array[];
   readonly outOf: readonly Float64Array[];
-  drawn: readonly Float64Array[];
-  drawing: readonly Float64Array[];
-  /** scratch of the settlement: demand left and activity chosen */
-  readonly left: Float64Array;
-  readonly activity: Float64Array;
   readonly scratchA: Float64Array;
   readonly scratchB: Float64Array;
 }
@@ -59,23 +53,15 @@ export function createEnsemble(n: number, held: ReadonlyMap<StoreId, StoreAtStar
     ceil: arrays(capacity),
     into: zero(),
     outOf: zero(),
-    drawn: zero(),
-    drawing: zero(),
-    left: new Float64Array(n),
-    activity: new Float64Array(n),
     scratchA: new Float64Array(n),
     scratchB: new Float64Array(n),
   };
 }
 
-/** Begins a step: supplies start empty, what was drawn before becomes the record of the last step. */
+/** Begins a step: supplies start empty, levels are remembered. */
 export function beginStep(e: Ensemble): void {
-  const old = e.drawn;
-  e.drawn = e.drawing;
-  e.drawing = old;
   for (let s = 0; s < COUNT; s++) {
     if (!e.present[s]) continue;
-    e.drawing[s]!.fill(0);
     if (e.supply[s]) e.level[s]!.fill(0);
     e.atStart[s]!.set(e.level[s]!);
   }

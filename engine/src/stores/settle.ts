@@ -10,7 +10,6 @@ interface Port {
   /** floor of what is drawn from, ceiling of what is given to */
   readonly bound: Float64Array;
   readonly booked: Float64Array;
-  readonly drawing: () => Float64Array;
 }
 
 interface CompiledMode {
@@ -62,25 +61,23 @@ function compileMode(mode: Mode, e: Ensemble): CompiledMode {
 
 function needPort(e: Ensemble, store: number, amount: Float64Array): Port {
   const [level, bound, booked] = [e.level[store]!, e.floor[store]!, e.outOf[store]!];
-  return { store, amount, level, bound, booked, drawing: () => e.drawing[store]! };
+  return { store, amount, level, bound, booked };
 }
 
 function givePort(e: Ensemble, store: number, amount: Float64Array): Port {
   const [level, bound, booked] = [e.level[store]!, e.ceil[store]!, e.into[store]!];
-  return { store, amount, level, bound, booked, drawing: () => e.scratchA };
+  return { store, amount, level, bound, booked };
 }
 
 /** A port that never binds and books nothing, so that every mode has the same shape and one loop serves all. */
 function noPort(n: number, bound: number): Port {
   const zero = new Float64Array(n);
-  const drawing = () => zero;
   return {
     store: -1,
     amount: zero,
     level: new Float64Array(n),
     bound: new Float64Array(n).fill(bound),
     booked: zero,
-    drawing,
   };
 }
 
@@ -91,10 +88,11 @@ const sums = new Float64Array(3);
  * min(demand left, its limit, what the stores it needs can yield, what the store it gives to has room for).
  */
 export function settleRunning({ running, modes, drawSum, giveSum }: CompiledRunning, e: Ensemble): void {
-  const { left, n } = e;
-  left.set(running.demand);
+  // what cannot be met stays in the demand, so that a system may be settled again later in the step
+  const left = running.demand;
+  const { n } = e;
   for (const { limit, first, second, gift } of modes) {
-    settleMode(left, limit, first, second, gift, first.drawing(), second.drawing(), n);
+    settleMode(left, limit, first, second, gift, n);
     if (first.store >= 0) drawSum[first.store] = drawSum[first.store]! + sums[0]!;
     if (second.store >= 0) drawSum[second.store] = drawSum[second.store]! + sums[1]!;
     if (gift.store >= 0) giveSum[gift.store] = giveSum[gift.store]! + sums[2]!;
@@ -108,8 +106,6 @@ function settleMode(
   first: Port,
   second: Port,
   gift: Port,
-  firstDrawing: Float64Array,
-  secondDrawing: Float64Array,
   n: number,
 ): void {
   const { amount: need1, level: level1, bound: floor1, booked: out1 } = first;
@@ -149,8 +145,6 @@ function settleMode(
     out1[i] = out1[i]! + drawn1;
     out2[i] = out2[i]! + drawn2;
     in3[i] = in3[i]! + given3;
-    firstDrawing[i] = firstDrawing[i]! + drawn1;
-    secondDrawing[i] = secondDrawing[i]! + drawn2;
     left[i] = wanted - a;
     sum1 += drawn1;
     sum2 += drawn2;

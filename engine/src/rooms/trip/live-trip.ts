@@ -18,6 +18,7 @@ import type { Keeping } from "../../systems/contract.ts";
 import type { VehicleDescription } from "../../vehicle/description.ts";
 import type { Stop, Trip } from "../situation.ts";
 import { type FittedPhysics, startSystem } from "./fit-systems.ts";
+import { SETTLES_AGAIN } from "./settlement-order.ts";
 import { SharedStep, SystemView } from "./step-view.ts";
 import type { Timeline } from "./timeline.ts";
 
@@ -75,6 +76,7 @@ interface AtWork {
   readonly view: SystemView;
   readonly running: readonly CompiledRunning[];
   readonly keeping: Keeping | null;
+  readonly again: boolean;
   readonly lost: Float64Array;
 }
 
@@ -168,6 +170,7 @@ function setToWork(
     view: new SystemView(shared, "body", 1),
     running: [compileRunning(cabin.running, ensemble)],
     keeping: cabin.keeping,
+    again: false,
     lost: new Float64Array(ensemble.level.length),
   };
   return [
@@ -184,6 +187,7 @@ function setToWork(
         view: new SystemView(shared, fitted.id, touches ? WIDENED : 1),
         running: running.map((one) => compileRunning(one, ensemble)),
         keeping,
+        again: SETTLES_AGAIN.has(fitted.kind),
         lost: new Float64Array(ensemble.level.length),
       };
     }),
@@ -211,6 +215,7 @@ function runStep(work: readonly AtWork[], ensemble: Ensemble): void {
     boundStep(ensemble, indexOf(keeping.store), scratchA, scratchB);
   }
   for (const { running } of work) for (const one of running) settleRunning(one, ensemble);
+  for (const { running, again } of work) if (again) for (const one of running) settleRunning(one, ensemble);
   for (const { keeping, view, lost } of work) {
     if (keeping?.lose === undefined) continue;
     const s = indexOf(keeping.store);

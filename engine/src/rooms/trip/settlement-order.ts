@@ -30,3 +30,9 @@ export function settlementRank(kind: SystemKind): number {
   const rank = SETTLEMENT_ORDER.indexOf(kind);
   return rank < 0 ? SETTLEMENT_ORDER.length : rank;
 }
+
+/**
+ * What charges the battery settles once before the consumers, so that an empty battery serves them within
+ * the same step, and once more after them, with what it has left: it then carries what they drew.
+ */
+export const SETTLES_AGAIN: ReadonlySet<string> = new Set<SystemKind>(["solar", "charging"]);

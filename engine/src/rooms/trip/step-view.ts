@@ -90,9 +90,6 @@ export class SystemView implements StepView {
   capacity(store: StoreId): Float64Array {
     return this.step.ensemble.capacity[indexOf(store)]!;
   }
-  drawn(store: StoreId): Float64Array {
-    return this.step.ensemble.drawn[indexOf(store)]!;
-  }
   heatToReach(setC: Float64Array, out: Float64Array): void {
     this.step.cabin.heatToReach(setC, this.step.outsideC, this.step.cabinC, out);
   }

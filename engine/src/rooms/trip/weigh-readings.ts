@@ -1,6 +1,6 @@
 import { BadInput } from "../../base/bad-input.ts";
 import { indexOf } from "../../stores/ensemble.ts";
-import type { StoreId } from "../../stores/stores.ts";
+import { STORE_IDS, type StoreId } from "../../stores/stores.ts";
 import { type LiveState, liveTrip, type Recorder, type Restart } from "./live-trip.ts";
 import type { TripPlan } from "./plan-trip.ts";
 import { SpreadOf } from "./spread-of.ts";
@@ -40,9 +40,7 @@ export interface Weighed {
  * lives would still count (effective sample 1 / Σw²), the store restarts from the reading instead.
  */
 export function weighReadings(plan: TripPlan, readings: readonly Reading[]): Weighed {
-  const reads = readings
-    .map((reading, index) => readLevel(plan, reading, index))
-    .sort((a, b) => a.step - b.step);
+  const reads = readings.map((reading, index) => readLevel(plan, reading, index)).sort(byTimeThenStore);
   let restarts: readonly Restart[] = [];
   // each round adds one restart, so there are at most as many rounds as readings
   for (;;) {
@@ -52,6 +50,11 @@ export function weighReadings(plan: TripPlan, readings: readonly Reading[]): Wei
     const { store, step, level, sd } = round.surprise;
     restarts = [...restarts, { store, step, level, sd }];
   }
+}
+
+/** One order, however they were handed in. */
+function byTimeThenStore(a: Read, b: Read): number {
+  return a.step - b.step || STORE_IDS.indexOf(a.store) - STORE_IDS.indexOf(b.store);
 }
 
 function readLevel({ input, systems, tracked, timeline }: TripPlan, reading: Reading, index: number): Read {

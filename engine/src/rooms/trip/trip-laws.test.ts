@@ -1,0 +1,170 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { StoreId } from "../../stores/stores.ts";
+import { forecastTrip } from "./forecast-trip.ts";
+import { newYearMountains, panelVan, stopAt } from "./try-trips.ts";
+import type { StoreForecast, TripForecast, TripInput } from "./types.ts";
+
+const unit = fc.double({ min: 0, max: 1, noNaN: true });
+const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+/** Systems of the panel van with other sizes, some of them missing. */
+const vehicle = fc
+  .record({
+    chemistry: fc.constantFrom("agm", "gel", "flooded", "lfp"),
+    ratedAh: within(80, 300),
+    cylinders: fc.integer({ min: 1, max: 2 }),
+    kgEach: within(3, 11),
+    peakW: within(20, 300),
+    source: fc.constantFrom("gas", "gasElectric", "electric", "diesel"),
+    fridge: fc.constantFrom("absorption", "compressor"),
+    lossWK: within(35, 120),
+    left: fc.array(fc.constantFrom("solar", "hook-up", "waste", "toilet", "hot-water", "charging"), {
+      maxLength: 3,
+    }),
+  })
+  .map(({ chemistry, ratedAh, cylinders, kgEach, peakW, source, fridge, lossWK, left }) => {
+    const specs: Readonly<Record<string, Record<string, unknown>>> = {
+      battery: { chemistry, ratedAh, usableShare: chemistry === "lfp" ? 0.9 : 0.5 },
+      gas: { cylinders, kgEach },
+      solar: { peakW },
+      heater: { source },
+      fridge: fridge === "compressor" ? { type: fridge, dcW: 45, gasGramsPerHour: 0 } : { type: fridge },
+    };
+    const van = panelVan();
+    return {
+      ...van,
+      body: { ...van.body, lossWK },
+      systems: van.systems
+        .filter(({ id }) => !left.includes(id))
+        .map((system) => ({ ...system, spec: { ...system.spec, ...specs[system.id] } })),
+    };
+  });
+
+const trip = fc
+  .record({
+    month: fc.integer({ min: 1, max: 12 }),
+    serviced: fc.array(fc.boolean(), { minLength: 1, maxLength: 4 }),
+    full: fc.record({
+      battery12: unit,
+      lpg: unit,
+      freshWater: unit,
+      wasteWater: unit,
+      cassette: unit,
+      fuel: within(0.7, 1),
+      def: unit,
+    }),
+    dayC: within(12, 22),
+  })
+  .map(({ month, serviced, full, dayC }): TripInput["trip"] => {
+    const two = (value: number) => String(value).padStart(2, "0");
+    const day = (d: number) => `2026-${two(month)}-${two(d)}`;
+    return {
+      ...newYearMountains().trip,
+      depart: `${day(3)}T13:00`,
+      return: `${day(4 + serviced.length)}T15:00`,
+      stops: serviced.map((post, k) => stopAt(`${day(3 + k)}T16:00`, `${day(4 + k)}T10:30`, post)),
+      departWith: full,
+      settings: { heater: { dayC } },
+    };
+  });
+
+const input = fc
+  .record({ vehicle, trip, seed: fc.nat(1e6) })
+  .map((some): TripInput => ({ ...newYearMountains(), ...some, runs: 12, audit: true }));
+
+function storeOf({ stores }: TripForecast, id: StoreId): StoreForecast {
+  return stores.find(({ store }) => store === id)!;
+}
+
+/** One life, nothing random. */
+const plain = (some: TripInput): TripInput => ({ ...some, runs: 1, spread: false });
+const never = "9999";
+
+describe("the laws of the trip forecast, over random vehicles and trips", () => {
+  it("what went in less what came out is the change of every store", () => {
+    fc.assert(
+      fc.property(input, (some) => {
+        for (const { audit } of forecastTrip(some).result.stores) {
+          expect(audit!.residual).toBeLessThan(1e-9);
+          expect(Math.abs(audit!.in - audit!.out - audit!.change)).toBeLessThan(
+            1e-9 * Math.max(1, audit!.in, audit!.out),
+          );
+        }
+      }),
+      { numRuns: 20, endOnFailure: true },
+    );
+  });
+
+  it("no store is ever below empty or above full", () => {
+    fc.assert(
+      fc.property(input, (some) => {
+        for (const { band, capacity } of forecastTrip(some).result.stores) {
+          for (const level of [...band.p10, ...band.p90]) {
+            expect(level).toBeGreaterThanOrEqual(0);
+            expect(level).toBeLessThanOrEqual(capacity.value + 5e-4);
+          }
+        }
+      }),
+      { numRuns: 20, endOnFailure: true },
+    );
+  });
+
+  it("the same input gives the same answer", () => {
+    fc.assert(
+      fc.property(input, (some) => {
+        expect(forecastTrip(some)).toEqual(forecastTrip(some));
+      }),
+      { numRuns: 5 },
+    );
+  });
+
+  it("halving the step moves the middle level by at most 1 % of the capacity", () => {
+    fc.assert(
+      fc.property(input, (some) => {
+        // a battery that is empty from the start switches everything on and off with the first light: left out
+        fc.pre((some.trip.departWith.battery12 ?? 1) > 0.3);
+        const lives = { ...some, runs: 25 };
+        const whole = forecastTrip({ ...lives, stepMinutes: 15 }).result;
+        const half = forecastTrip({ ...lives, stepMinutes: 7.5 }).result;
+        for (const store of whole.stores) {
+          const other = storeOf(half, store.store).band.p50;
+          store.band.p50.forEach((level, k) => {
+            const apart = Math.abs(level - other[k]!) / store.capacity.value;
+            expect(apart, `${store.store} at hour ${k}`).toBeLessThanOrEqual(0.01);
+          });
+        }
+      }),
+      { numRuns: 20, endOnFailure: true },
+    );
+  });
+
+  const more: readonly [string, StoreId, string, string, number][] = [
+    ["a larger battery", "battery12", "battery", "ratedAh", 1.3],
+    ["more gas", "lpg", "gas", "kgEach", 1.4],
+    ["a larger panel", "battery12", "solar", "peakW", 1.5],
+    ["a larger water tank", "freshWater", "water", "litres", 1.3],
+    ["a larger cassette", "cassette", "toilet", "litres", 1.3],
+  ];
+  it.each(more)("%s never brings the trouble of its store forward", (_, store, id, field, times) => {
+    fc.assert(
+      fc.property(input, (some) => {
+        const fitted = some.vehicle.systems.find((system) => system.id === id);
+        fc.pre(fitted !== undefined);
+        const before = fitted!.spec[field] ?? 17;
+        const larger = some.vehicle.systems.map((system) =>
+          system.id === id
+            ? { ...system, spec: { ...system.spec, [field]: Number(before) * times } }
+            : system,
+        );
+        const small = storeOf(forecastTrip(plain(some)).result, store).trouble.p50At ?? never;
+        const large = storeOf(
+          forecastTrip(plain({ ...some, vehicle: { ...some.vehicle, systems: larger } })).result,
+          store,
+        );
+        expect((large.trouble.p50At ?? never) >= small).toBe(true);
+      }),
+      { numRuns: 20, endOnFailure: true },
+    );
+  });
+});

@@ -1,0 +1,148 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { Mode, Running } from "../systems/contract.ts";
+import { beginStep, createEnsemble, indexOf, residual, setLevel } from "./ensemble.ts";
+import { compileRunning, settleRunning } from "./settle.ts";
+
+function mode(
+  n: number,
+  needs: readonly [Mode["needStores"][number], number][],
+  gives: readonly [Mode["giveStores"][number], number][],
+  limit = 1,
+): Mode {
+  return {
+    id: "test",
+    needStores: needs.map(([store]) => store),
+    needs: needs.map(([, amount]) => new Float64Array(n).fill(amount)),
+    giveStores: gives.map(([store]) => store),
+    gives: gives.map(([, amount]) => new Float64Array(n).fill(amount)),
+    limit: new Float64Array(n).fill(limit),
+  };
+}
+
+function running(modes: readonly Mode[], demand: number, n: number): Running {
+  return { modes, demand: new Float64Array(n).fill(demand), prepare: () => undefined };
+}
+
+describe("the settlement of a step", () => {
+  it("takes the second mode for what the first cannot do", () => {
+    const e = createEnsemble(
+      1,
+      new Map([
+        ["lpg", { capacity: 10, level: 10 }],
+        ["cabinHeat", { capacity: 1e6, level: 0 }],
+      ]),
+    );
+    beginStep(e);
+    // the post has 300 of the 1000 that full heat would take
+    setLevel(e, indexOf("mains230"), 0, 300);
+    const heater = running(
+      [mode(1, [["mains230", 1000]], [["cabinHeat", 1000]]), mode(1, [["lpg", 0.1]], [["cabinHeat", 1000]])],
+      0.8,
+      1,
+    );
+    settleRunning(compileRunning(heater, e), e);
+    expect(e.level[indexOf("mains230")]![0]).toBeCloseTo(0, 9);
+    expect(e.level[indexOf("lpg")]![0]).toBeCloseTo(10 - 0.05, 9);
+    expect(e.level[indexOf("cabinHeat")]![0]).toBeCloseTo(800, 9);
+  });
+
+  it("keeps a conversion balanced where one side runs short", () => {
+    const e = createEnsemble(
+      1,
+      new Map([
+        ["lpg", { capacity: 10, level: 10 }],
+        ["battery12", { capacity: 500, level: 1 }],
+        ["cabinHeat", { capacity: 1e6, level: 0 }],
+      ]),
+    );
+    const heater = running(
+      [
+        mode(
+          1,
+          [
+            ["lpg", 0.1],
+            ["battery12", 4],
+          ],
+          [["cabinHeat", 1000]],
+        ),
+      ],
+      1,
+      1,
+    );
+    beginStep(e);
+    settleRunning(compileRunning(heater, e), e);
+    expect(e.level[indexOf("battery12")]![0]).toBe(0);
+    expect(e.level[indexOf("lpg")]![0]).toBeCloseTo(10 - 0.025, 12);
+    expect(e.level[indexOf("cabinHeat")]![0]).toBeCloseTo(250, 9);
+  });
+
+  it("never runs a mode that needs a store which the vehicle does not have", () => {
+    const e = createEnsemble(1, new Map([["battery12", { capacity: 500, level: 400 }]]));
+    const compiled = compileRunning(running([mode(1, [["lpg", 0.1]], [["battery12", 10]])], 1, 1), e);
+    beginStep(e);
+    settleRunning(compiled, e);
+    expect(e.level[indexOf("battery12")]![0]).toBe(400);
+  });
+
+  it("keeps every level between empty and full and what went in less what came out equal to the change", () => {
+    const amount = fc.double({ min: 0, max: 300, noNaN: true });
+    const step = fc.record({
+      draw: amount,
+      fill: amount,
+      both: amount,
+      limit: fc.double({ min: 0, max: 1, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 500, noNaN: true }),
+        fc.array(step, { minLength: 1, maxLength: 60 }),
+        (level, steps) => {
+          const e = createEnsemble(
+            1,
+            new Map([
+              ["battery12", { capacity: 500, level }],
+              ["freshWater", { capacity: 90, level: 40 }],
+              ["wasteWater", { capacity: 50, level: 0 }],
+            ]),
+          );
+          for (const { draw, fill, both, limit } of steps) {
+            beginStep(e);
+            settleRunning(compileRunning(running([mode(1, [], [["battery12", fill]])], 1, 1), e), e);
+            settleRunning(compileRunning(running([mode(1, [["battery12", draw]], [], limit)], 1, 1), e), e);
+            settleRunning(
+              compileRunning(
+                running(
+                  [
+                    mode(
+                      1,
+                      [
+                        ["freshWater", both / 20],
+                        ["battery12", 1],
+                      ],
+                      [["wasteWater", both / 22]],
+                    ),
+                  ],
+                  1,
+                  1,
+                ),
+                e,
+              ),
+              e,
+            );
+            for (const [store, capacity] of [
+              ["battery12", 500],
+              ["freshWater", 90],
+              ["wasteWater", 50],
+            ] as const) {
+              const now = e.level[indexOf(store)]![0]!;
+              expect(now).toBeGreaterThanOrEqual(0);
+              expect(now).toBeLessThanOrEqual(capacity);
+              expect(residual(e, indexOf(store))).toBeLessThan(1e-9);
+            }
+          }
+        },
+      ),
+    );
+  });
+});
