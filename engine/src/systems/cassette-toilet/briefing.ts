@@ -38,10 +38,13 @@ export const briefing: SystemBriefing<CassetteToiletSpec> = {
           caution: true,
         }),
       ],
-      [
-        true,
-        card("cassetteToilet.onReturn", "returning", { chance: 0.25, costPence: COST.trifle, minutes: 0.5 }),
-      ],
+      [true, onReturn],
     );
   },
 };
+
+const onReturn = card("cassetteToilet.onReturn", "returning", {
+  chance: 0.25,
+  costPence: COST.trifle,
+  minutes: 0.5,
+});

@@ -16,15 +16,7 @@ export const briefing: SystemBriefing<HotWaterSpec> = {
           facts: { litres: spec.litres },
         }),
       ],
-      [
-        situation.children > 0,
-        card("hotWater.children", "danger", {
-          chance: 0.03,
-          costPence: COST.heavy,
-          minutes: 0.5,
-          caution: true,
-        }),
-      ],
+      [situation.children > 0, children],
       [
         spec.frostValveC > 0 && situation.coldestNightC < 10,
         card("hotWater.frostValve", "night", {
@@ -47,3 +39,10 @@ export const briefing: SystemBriefing<HotWaterSpec> = {
       ],
     ),
 };
+
+const children = card("hotWater.children", "danger", {
+  chance: 0.03,
+  costPence: COST.heavy,
+  minutes: 0.5,
+  caution: true,
+});

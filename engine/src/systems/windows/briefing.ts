@@ -34,15 +34,14 @@ export const briefing: SystemBriefing<WindowsSpec> = {
           handsOn: true,
         }),
       ],
-      [
-        true,
-        card("windows.keepVents", "danger", {
-          chance: 0.02,
-          costPence: COST.injury,
-          minutes: 0.5,
-          must: true,
-          caution: true,
-        }),
-      ],
+      [true, keepVents],
     ),
 };
+
+const keepVents = card("windows.keepVents", "danger", {
+  chance: 0.02,
+  costPence: COST.injury,
+  minutes: 0.5,
+  must: true,
+  caution: true,
+});
