@@ -5,6 +5,7 @@ import { buildApp } from "./app.ts";
 import { makeSetUpLink } from "./auth/set-up.ts";
 import type { AppContext } from "./context.ts";
 import { openFiles } from "./files/open-files.ts";
+import { startJobs, storeJobs } from "./jobs/index.ts";
 import { openDatabase } from "./store/open-database.ts";
 import type { Database } from "./store/types.ts";
 import { findWebFolder } from "./web-pages.ts";
@@ -116,6 +117,9 @@ export async function serve(options: ServeOptions = {}): Promise<Served> {
     const { port: taken } = app.server.address() as AddressInfo;
     const url = `${https === undefined ? "http" : "https"}://${host.includes(":") ? `[${host}]` : host}:${taken}`;
     if (context.publicUrl === "") context.publicUrl = url;
+    const jobs = startJobs(database, storeJobs, (error) =>
+      app.log.error({ err: error }, "a job could not be run"),
+    );
     const link = (await database.system.firmCount()) === 0 ? await makeSetUpLink(database, now()) : null;
     return {
       url,
@@ -124,6 +128,7 @@ export async function serve(options: ServeOptions = {}): Promise<Served> {
       app,
       database,
       async close() {
+        await jobs.stop();
         await app.close();
         await database.close();
       },

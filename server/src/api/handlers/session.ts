@@ -10,14 +10,25 @@ import { Refusal } from "../refusal.ts";
 
 async function sessionAnswer(context: AppContext, store: Store, account: AccountRow) {
   const [firm, depot] = [await store.firm.get(), await store.depot.get()];
+  const { telephone, country, latitudeDeg, longitudeDeg, elevationM } = asDocument<DepotDocument>(
+    depot.document,
+  );
+  const place = {
+    name: depot.name,
+    country,
+    latitudeDeg,
+    longitudeDeg,
+    ...(elevationM === undefined ? {} : { elevationM }),
+  };
   return {
     user: { id: account.id, name: account.name, login: account.login, role: account.role },
     firm: { id: firm.id, name: firm.name },
     depot: {
       id: depot.id,
       name: depot.name,
-      telephone: asDocument<DepotDocument>(depot.document).telephone,
+      telephone,
       timeZone: depot.timeZone,
+      place,
     },
     may: (Object.keys(ACTS) as Act[]).filter((act) => may(account.role, act)),
     today: dateOf(localOf(context.now().toISOString(), depot.timeZone)),

@@ -1,4 +1,4 @@
-import { insurancePolicySchema, termsSchema } from "@setfair/engine";
+import { insurancePolicySchema, placeSchema, termsSchema } from "@setfair/engine";
 import * as z from "zod";
 import { ROLES } from "../../auth/roles.ts";
 import { dateSchema, idSchema, textSchema } from "./common.ts";
@@ -16,7 +16,14 @@ export const sessionSchema = named(
   z.object({
     user: z.object({ id: idSchema, name: z.string(), login: z.string(), role: roleSchema }),
     firm: z.object({ id: idSchema, name: z.string() }),
-    depot: z.object({ id: idSchema, name: z.string(), telephone: z.string(), timeZone: z.string() }),
+    depot: z.object({
+      id: idSchema,
+      name: z.string(),
+      telephone: z.string(),
+      timeZone: z.string(),
+      /** where trips begin and end */
+      place: placeSchema,
+    }),
     /** actions this person may do, from the role table */
     may: z.array(z.string()),
     /** today in the depot's zone */
