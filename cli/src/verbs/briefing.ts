@@ -38,11 +38,11 @@ function cardsTable(cards: readonly CardInOrder[]): string {
   return writeTable(
     (["moment", "card", "minutes", "risk", "why"] as const).map((name) => WORDS.t(`cli.briefing.${name}`)),
     cards.map((each) => [
-      WORDS.say(`cli.briefing.moment.${each.card.moment}`),
+      WORDS.say(`moment.${each.card.moment}`),
       title(each),
       WORDS.figureText(each.minutes),
       WORDS.figureText(each.risk),
-      WORDS.say(`cli.briefing.why.${each.why}`),
+      WORDS.say(`briefing.why.${each.why}`),
     ]),
     [2, 3],
   );

@@ -2,6 +2,7 @@ import {
   parseWith,
   type Settlement,
   type SettlementInput,
+  type SettlementLine,
   settleHire,
   settlementInputSchema,
 } from "@setfair/engine";
@@ -22,26 +23,31 @@ function settleTable(settlement: Settlement): string {
   return [linesTable(settlement), "", sumsTable(settlement)].join("\n");
 }
 
-const named = (prefix: string, id: string) =>
-  WORDS.has(`${prefix}.${id}`) ? WORDS.say(`${prefix}.${id}`) : id;
+/** The name of the part or of the check that a line is about; its id where it has none. */
+function aboutText(about: string): string {
+  const id = [`part.${about}`, `check.${about}`].find((each) => WORDS.has(each));
+  return id === undefined ? about : WORDS.say(id);
+}
 
 function linesTable({ lines }: Settlement): string {
   return writeTable(
-    (["line", "about", "quantity", "amount", "why", "evidence"] as const).map((name) =>
-      WORDS.t(`cli.settle.${name}`),
-    ),
+    (["line", "quantity", "amount", "why", "evidence"] as const).map((name) => WORDS.t(`cli.settle.${name}`)),
     lines.map((line) => [
-      named("cli.settle.code", line.code),
-      line.about,
+      WORDS.say(`settlement.${line.code}`, { about: aboutText(line.about) }),
       line.quantity === null ? WORDS.t("cli.dash") : WORDS.figureText(line.quantity),
       WORDS.moneyText(line.amount),
-      line.because === null ? "" : named("cli.settle.because", line.because),
-      WORDS.t("cli.settle.evidenceCount", {
+      [
+        line.because === null ? "" : WORDS.say(`settlement.because.${line.because}`),
+        line.disputed ? WORDS.t("settlement.disputed") : "",
+      ]
+        .filter((text) => text !== "")
+        .join(", "),
+      WORDS.t("settlement.evidence", {
         records: line.evidence.records.length,
         photographs: line.evidence.photographs.length,
       }),
     ]),
-    [2, 3],
+    [1, 2],
   );
 }
 
@@ -57,9 +63,12 @@ function sumsTable(settlement: Settlement): string {
     "stillOwed",
   ] as const;
   return writeTable(
-    [WORDS.t("cli.settle.line"), WORDS.t("cli.settle.amount")],
+    [WORDS.t("cli.settle.sum"), WORDS.t("cli.settle.amount")],
     [
-      ...names.map((name) => [WORDS.t(`cli.settle.${name}`), WORDS.moneyText(settlement[name])]),
+      ...names.map((name) => [
+        WORDS.t(name === "disputed" ? "cli.settle.disputed" : `settlement.${name}`),
+        WORDS.moneyText(settlement[name]),
+      ]),
       [WORDS.t("cli.settle.releaseBy"), WORDS.dateText(settlement.releaseBy, "full")],
     ],
     [1],
