@@ -1,5 +1,5 @@
-/** How a date is written: `day` Fri 3 July · `long` Friday 3 July 2026 · `time` 12:15 · `dayTime` Fri 3 July 12:15 · `short` 3 July */
-export type DateStyle = "day" | "long" | "time" | "dayTime" | "short" | "full";
+/** How a date is written: `day` Fri 3 July · `long` Friday 3 July 2026 · `time` 12:15 · `dayTime` Fri 3 July 12:15 · `short` 3 Jul 2026 · `full` Fri 3 July 2026 · `fullTime` with its time */
+export type DateStyle = "day" | "long" | "time" | "dayTime" | "short" | "full" | "fullTime";
 
 const PARTS: Readonly<Record<Exclude<DateStyle, "dayTime">, Intl.DateTimeFormatOptions>> = {
   day: { weekday: "short", day: "numeric", month: "long" },
@@ -25,7 +25,8 @@ export function writeDate(locale: string, iso: string, style: DateStyle, timeZon
   const withTime = iso.includes("T") ? iso.slice(0, 16) : `${iso}T00:00`;
   const moment = new Date(civil ? `${withTime}:00Z` : iso);
   const zone = civil ? "UTC" : (timeZone ?? "UTC");
-  const write = (part: Exclude<DateStyle, "dayTime">) =>
+  const write = (part: keyof typeof PARTS) =>
     new Intl.DateTimeFormat(locale, { ...PARTS[part], timeZone: zone }).format(moment).replace(",", "");
-  return style === "dayTime" ? `${write("day")} ${write("time")}` : write(style);
+  if (style === "dayTime") return `${write("day")} ${write("time")}`;
+  return style === "fullTime" ? `${write("full")} ${write("time")}` : write(style);
 }

@@ -11,7 +11,7 @@ const BARE = new Set(["", "-", "count", "number"]);
 function digits(value: number, unit: string): Intl.NumberFormatOptions {
   const size = Math.abs(value);
   if (size >= 100 || (unit === "kg" && size >= 20) || unit === "min") return { maximumFractionDigits: 0 };
-  if (size >= 10) return { maximumFractionDigits: 1 };
+  if (size >= 10 || unit === "°C") return { maximumFractionDigits: 1 };
   return { maximumFractionDigits: 2 };
 }
 
@@ -36,6 +36,8 @@ export function writeFigure(
 ): string {
   if (figure.unit === "pence")
     return writeMoney(locale, { currency: "GBP", pence: Math.round(figure.value) });
+  if (figure.unit === "GBP")
+    return writeMoney(locale, { currency: "GBP", pence: Math.round(figure.value * 100) });
   const text = numberText(locale, figure);
   if (isShare(figure.unit) || figure.unit === "%") return `${text}${NARROW}%`;
   if (BARE.has(figure.unit)) return text;

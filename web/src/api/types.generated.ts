@@ -1212,6 +1212,13 @@ export interface components {
                 readonly name: string;
                 readonly telephone: string;
                 readonly timeZone: string;
+                readonly place: {
+                    readonly name: string;
+                    readonly country: string;
+                    readonly latitudeDeg: number;
+                    readonly longitudeDeg: number;
+                    readonly elevationM?: number;
+                };
             };
             readonly may: readonly string[];
             /** Format: date */
@@ -2154,6 +2161,13 @@ export interface components {
                 readonly name: string;
                 readonly telephone: string;
                 readonly timeZone: string;
+                readonly place: {
+                    readonly name: string;
+                    readonly country: string;
+                    readonly latitudeDeg: number;
+                    readonly longitudeDeg: number;
+                    readonly elevationM?: number;
+                };
             };
             readonly may: readonly string[];
             /** Format: date */

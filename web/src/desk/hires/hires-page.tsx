@@ -73,8 +73,8 @@ function HireRow({ hire }: { readonly hire: Schemas["HireSummary"] }) {
         )}
       </td>
       <td className="num">
-        {dateText(hire.from, "dayTime")}
-        <div className="quiet">{t("desk.hires.until", { to: dateText(hire.to, "dayTime") })}</div>
+        {dateText(hire.from, "fullTime")}
+        <div className="quiet">{t("desk.hires.until", { to: dateText(hire.to, "fullTime") })}</div>
       </td>
       <td>
         <HirePill hire={hire} />

@@ -1,13 +1,6 @@
 import { Link } from "wouter";
 import type { Schemas } from "../../api/client.ts";
-import {
-  FigureTap,
-  findingWords,
-  GlassPill,
-  LinkButton,
-  PlainPill,
-  type ShownFigure,
-} from "../../parts/index.ts";
+import { FigureTap, findingWords, GlassPill, LinkButton, PlainPill } from "../../parts/index.ts";
 import { dateText, has, say, t } from "../../parts/words.ts";
 import { placeOfGate, placeOfHire } from "../where.ts";
 

@@ -72,8 +72,9 @@ const lastName = (name: string): string => name.trim().split(/\s+/).at(-1) ?? na
 export function RoadOfTheDay({ today, isToday }: { readonly today: Today; readonly isToday: boolean }) {
   const now = hourOf(today.now);
   const hours = [...today.out.map(({ from }) => hourOf(from)), ...today.back.map(({ to }) => hourOf(to))];
-  const from = Math.floor(Math.min(8, ...hours));
-  const to = Math.ceil(Math.max(18, ...hours) + 0.2);
+  const seen = isToday && now >= 6 && now < 22 ? [...hours, now] : hours;
+  const from = Math.floor(Math.min(8, ...seen));
+  const to = Math.ceil(Math.max(18, ...seen) + 0.2);
   const short = (hire: Hire): Hire => ({ ...hire, customer: lastName(hire.customer) });
   const out = placeNames(today.out.map(short), (hire) => hire.from, from, to);
   const back = placeNames(today.back.map(short), (hire) => hire.to, from, to);

@@ -4,6 +4,7 @@ import { problemAt, take } from "../../../api/failure.ts";
 import { Button, DateTimeField, Empty } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
+import { useSignedIn } from "../../session.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import { Differences } from "./differences.tsx";
 import { SettlementCard } from "./settlement-card.tsx";
@@ -30,9 +31,14 @@ export default function BackPart({ page }: PartProps) {
   );
 }
 
+/** The civil time now in a zone, `YYYY-MM-DDTHH:MM`. */
+const civilNow = (timeZone: string): string =>
+  new Date().toLocaleString("sv-SE", { timeZone }).slice(0, 16).replace(" ", "T");
+
 function TakeBack({ page }: PartProps) {
-  const { id, to } = page.hire;
-  const [at, setAt] = useState(to);
+  const { id } = page.hire;
+  const { depot } = useSignedIn();
+  const [at, setAt] = useState(() => civilNow(depot.timeZone));
   const back = useHireAct(() =>
     take(client.POST("/api/hires/{id}/return", { params: { path: { id } }, body: { at } })),
   );
@@ -44,7 +50,7 @@ function TakeBack({ page }: PartProps) {
     <form className="card stack" onSubmit={send} noValidate>
       <h2>{t("back.take")}</h2>
       <p className="quiet">{t("back.takeNote")}</p>
-      <div className="sheet-fields">
+      <div className="narrow">
         <DateTimeField label={t("back.at")} value={at} onChange={setAt} error={problemAt(back.error, "at")} />
       </div>
       <FailureNote failure={back.error} shown={["at"]} />

@@ -36,7 +36,7 @@ function Papers({ page }: PartProps) {
         {PAPERS.map((purpose) => {
           const done = signedFor(purpose);
           return (
-            <li key={purpose} className="card-step row spread">
+            <li key={purpose} className="sign-line row spread">
               <span>
                 <strong>{t(`paper.${purpose}.title`)}</strong>
                 <span className="quiet">
@@ -50,7 +50,7 @@ function Papers({ page }: PartProps) {
             </li>
           );
         })}
-        <li className="card-step row spread">
+        <li className="sign-line row spread">
           <span>
             <strong>{t("handover.briefing")}</strong>
             <span className="quiet">

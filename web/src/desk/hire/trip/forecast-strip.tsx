@@ -73,8 +73,8 @@ function sayOf(store: StoreForecast): string {
       when: when === null ? "none" : dateText(when, "dayTime"),
     });
   }
-  const home = store.stops.find(({ stop }) => stop === "home");
-  const share = home === undefined ? 0 : home.arriveP50 / Math.max(1e-9, store.capacity.value);
+  const edge = store.troubleAt === "empty" ? Math.min(...store.band.p10) : Math.max(...store.band.p90);
+  const share = edge / Math.max(1e-9, store.capacity.value);
   return t("trip.strip.lasts", { end: store.troubleAt, pct: Math.round(share * 100) });
 }
 

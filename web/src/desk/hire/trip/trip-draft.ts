@@ -1,3 +1,4 @@
+import type { Session } from "../../session.ts";
 import type { HirePageData } from "../use-hire.ts";
 
 export type Trip = NonNullable<HirePageData["trip"]>;
@@ -40,13 +41,13 @@ export function withDrives(trip: Trip): Trip {
 }
 
 /** A trip with no stops yet, between the hire's own times. */
-export function emptyTrip(hire: HirePageData["hire"], timeZone: string): Trip {
+export function emptyTrip(hire: HirePageData["hire"], depot: Session["depot"]): Trip {
   return {
-    depot: { name: "Depot", country: "GB", latitudeDeg: 56, longitudeDeg: -4 },
+    depot: depot.place,
     depart: hire.from,
     return: hire.to,
     returnDrive: { distanceKm: 0, minutes: 0 },
-    timeZone,
+    timeZone: depot.timeZone,
     stops: [],
     departWith: {},
     settings: {},

@@ -16,7 +16,7 @@ export default function TripPart({ page }: PartProps) {
   const { id } = page.hire;
   const { depot } = useSignedIn();
   const [isOpen, setOpen] = useState(page.trip === null);
-  const draft = useDraft<Trip>(`trip.${id}`, page.trip ?? emptyTrip(page.hire, depot.timeZone));
+  const draft = useDraft<Trip>(`trip.${id}`, page.trip ?? emptyTrip(page.hire, depot));
   const save = useHireAct(
     () => take(client.PUT("/api/hires/{id}/trip", { params: { path: { id } }, body: draft.value })),
     () => {
