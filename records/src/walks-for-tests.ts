@@ -7,7 +7,7 @@ export const HIRE = "0197d3a0-0000-7000-8000-00000000000a";
 export function reading(device: string, minute: number, about: string, value: number): NewRecord {
   return {
     deviceId: device,
-    deviceTime: new Date(Date.UTC(2026, 6, 4, 14, minute)).toISOString(),
+    deviceTime: `2026-07-04T14:${String(minute).padStart(2, "0")}:00.000Z`,
     kind: "reading",
     refs: { hireId: HIRE },
     chain: "walk-out",
@@ -30,7 +30,7 @@ export function receive(records: readonly AnyRecord[]): Receipt[] {
   const receipts: Receipt[] = [];
   records.forEach((record, n) => {
     receipts.push(
-      makeReceipt(record, receipts.at(-1) ?? null, new Date(Date.UTC(2026, 6, 4, 15, 0, n)).toISOString()),
+      makeReceipt(record, receipts.at(-1) ?? null, `2026-07-04T15:00:00.${String(n).padStart(3, "0")}Z`),
     );
   });
   return receipts;

@@ -43,7 +43,6 @@ export const setUpSchema = z.strictObject({
     password: z.string().min(10).max(200),
   }),
 });
-export type SetUp = z.infer<typeof setUpSchema>;
 
 /** Hours that a set-up link serves. */
 export const SET_UP_HOURS = 48;

@@ -1,2 +1,2 @@
-export { type JobHandler, type JobHandlers, storeJobs } from "./handlers.ts";
-export { type JobsRun, type JobWorker, runDueJobs, startJobs } from "./run-jobs.ts";
+export { storeJobs } from "./handlers.ts";
+export { startJobs } from "./run-jobs.ts";

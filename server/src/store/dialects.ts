@@ -145,13 +145,3 @@ export function mayRetry(error: unknown): boolean {
   if (isBusy(error)) return true;
   return error instanceof pg.DatabaseError && (error.code === "40001" || error.code === "40P01");
 }
-
-/** Another row has the same key. */
-export function isUniqueViolation(error: unknown): boolean {
-  if (error instanceof pg.DatabaseError) return error.code === "23505";
-  return (
-    error instanceof SqliteDatabase.SqliteError &&
-    error.code.startsWith("SQLITE_CONSTRAINT_") &&
-    (error.code.endsWith("UNIQUE") || error.code.endsWith("PRIMARYKEY"))
-  );
-}

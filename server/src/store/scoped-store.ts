@@ -4,17 +4,15 @@ import { fromText } from "./codec.ts";
 import { customersStore } from "./customers-store.ts";
 import { datedStore } from "./dated-store.ts";
 import type { Door } from "./door.ts";
-import {
-  frozenStore,
-  linksStore,
-  notesStore,
-  overridesStore,
-  paymentsStore,
-  photographsStore,
-} from "./evidence-store.ts";
+import { frozenStore } from "./frozen-store.ts";
 import { hiresStore } from "./hires-store.ts";
 import { addJob } from "./jobs-store.ts";
 import { licencesStore } from "./licences-store.ts";
+import { linksStore } from "./links-store.ts";
+import { notesStore } from "./notes-store.ts";
+import { overridesStore } from "./overrides-store.ts";
+import { paymentsStore } from "./payments-store.ts";
+import { photographsStore } from "./photographs-store.ts";
 import { accountsStore, depotStore } from "./place-store.ts";
 import { recordsStore } from "./records-store.ts";
 import type { Store } from "./types.ts";

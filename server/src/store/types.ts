@@ -5,7 +5,7 @@
  *
  * Instants are ISO 8601 UTC with milliseconds (`2026-07-04T09:00:00.000Z`); the store accepts any ISO instant
  * and writes that form. Ids are UUIDv7; a caller may bring its own. An expected "no" is returned
- * (`{ ok: false, why }`), a broken invariant throws.
+ * (`{ ok: false, why }`), a broken invariant throws. One long file, since it is read as one page.
  */
 import type { DepotRecord, ErasedRecord, Receipt } from "@setfair/records";
 import type { Role } from "../auth/roles.ts";
