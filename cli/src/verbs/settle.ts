@@ -2,7 +2,6 @@ import {
   parseWith,
   type Settlement,
   type SettlementInput,
-  type SettlementLine,
   settleHire,
   settlementInputSchema,
 } from "@setfair/engine";
