@@ -54,7 +54,7 @@ export function partsOf(vehicle: VehicleDescription, view: View): readonly ViewP
 export function drawVehicle(vehicle: VehicleDescription, view: View, options: DrawOptions = {}): SvgNode {
   const frame = frameOf(vehicle, view);
   const body = bodyPieces(vehicle, view).map((shape) => drawBody(shape, frame, options));
-  const fitted = fittedParts(vehicle, view).map((part) => drawFitted(part, frame, options));
+  const fitted = largestFirst(fittedParts(vehicle, view)).map((part) => drawFitted(part, frame, options));
   const title = options.title === undefined ? [] : [svg("title", {}, [options.title])];
   return svg(
     "svg",
@@ -75,14 +75,25 @@ export function drawVehicle(vehicle: VehicleDescription, view: View, options: Dr
   );
 }
 
-/** The body's own wheels are left out where the fitted ones are drawn in their place. */
+/** The body's own wheels and door are left out where fitted ones are drawn in their place. */
 function bodyPieces(vehicle: VehicleDescription, view: View): readonly BodyShape[] {
   const shapes = bodyShapes(vehicle, view);
-  const side = view === "nearside" || view === "offside";
-  return side && fittedParts(vehicle, view).some(isWheel)
-    ? shapes.filter(({ kind }) => kind !== "wheel")
-    : shapes;
+  if (view !== "nearside" && view !== "offside") return shapes;
+  const fitted = fittedParts(vehicle, view);
+  const wheels = fitted.some(isWheel);
+  const door = fitted.some(isDoor);
+  return shapes.filter(
+    ({ kind, part }) => !(wheels && kind === "wheel") && !(door && /slidingDoor|entranceDoor/.test(part)),
+  );
 }
+
+/** Small parts come last, so that none is hidden behind a larger one. */
+const largestFirst = (parts: readonly DrawnPart[]): readonly DrawnPart[] =>
+  [...parts].sort((a, b) => b.lengthM * b.heightM - a.lengthM * a.heightM);
+
+/** A box on a side that is taller than a window is a door. */
+const isDoor = ({ shape, heightM, view }: DrawnPart): boolean =>
+  shape === "box" && heightM > 1.2 && (view === "nearside" || view === "offside");
 
 /** A circle too large for a cap is a wheel. */
 const isWheel = ({ shape, lengthM }: DrawnPart): boolean => shape === "circle" && lengthM > 0.5;
@@ -128,10 +139,14 @@ function drawFitted(part: DrawnPart, frame: Frame, options: DrawOptions): SvgNod
   const left = Math.min(Math.max(leftM - length / 2, 0), frame.widthM - length);
   const top = Math.min(Math.max(topM - height / 2, 0), frame.heightM - height);
   const common = {
-    fill: fillOf(part.part, isWheel(part) ? PALETTE.chalk : PALETTE.sky, options),
+    fill: fillOf(
+      part.part,
+      isWheel(part) ? PALETTE.chalk : isDoor(part) ? PALETTE.paper : PALETTE.sky,
+      options,
+    ),
     stroke: strokeOf(part.part, options),
     "stroke-width": part.part === options.chosen ? 5 : isWheel(part) ? 3.4 : 2.6,
-    class: isWheel(part) ? "face face-wheel" : "face face-fitted",
+    class: isWheel(part) ? "face face-wheel" : isDoor(part) ? "face face-panel" : "face face-fitted",
   };
   const x = frame.x(left);
   const y = frame.y(top);

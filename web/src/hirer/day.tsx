@@ -2,7 +2,7 @@ import type { BriefingCard, Moment } from "@setfair/engine";
 import type { TripForecast } from "@setfair/engine/trip";
 import { type ReactNode, useState } from "react";
 import type { Guide } from "../offline/database.ts";
-import { cardsOf, cardTitle } from "../parts/cards.ts";
+import { cardsToRead, cardsToShow, cardTitle } from "../parts/cards.ts";
 import { figureText, t } from "../parts/words.ts";
 import { Cards } from "./cards-list.tsx";
 import { civilNow } from "./local-time.ts";
@@ -21,7 +21,7 @@ const POSTS_A = [4, 6, 10, 16];
 
 /** The day as one upright road; each place on it opens. */
 export function Day({ guide, forecast }: { readonly guide: Guide; readonly forecast: TripForecast | null }) {
-  const cards = cardsOf(guide.briefing);
+  const cards = [...cardsToShow(guide.briefing), ...cardsToRead(guide.briefing)];
   const hookUp = cards.some(({ id }) => id.startsWith("hookUp."));
   return (
     <section aria-labelledby="day">

@@ -1,6 +1,6 @@
 import type { BriefingCard } from "@setfair/engine";
 import type { Guide } from "../offline/database.ts";
-import { cardsOf } from "../parts/cards.ts";
+import { cardsToRead, cardsToShow } from "../parts/cards.ts";
 import { has, say, t } from "../parts/words.ts";
 import { Cards } from "./cards-list.tsx";
 
@@ -10,7 +10,7 @@ const thingName = (kind: string): string => capital(has(`thing.${kind}`) ? say(`
 /** The same cards by thing, for when something is wrong or somebody wonders. */
 export function Things({ guide }: { readonly guide: Guide }) {
   const groups = new Map<string, BriefingCard[]>();
-  for (const card of cardsOf(guide.briefing)) {
+  for (const card of [...cardsToShow(guide.briefing), ...cardsToRead(guide.briefing)]) {
     const kind = card.id.split(".")[0] ?? "";
     groups.set(kind, [...(groups.get(kind) ?? []), card]);
   }

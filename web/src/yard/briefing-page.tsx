@@ -1,5 +1,5 @@
 import type { YardJob } from "../offline/database.ts";
-import { cardsOf, cardText, cardTitle } from "../parts/cards.ts";
+import { cardsToShow, cardText, cardTitle } from "../parts/cards.ts";
 import { t } from "../parts/words.ts";
 import { SignPage } from "./sign-page.tsx";
 import type { WalkActs } from "./use-walk.ts";
@@ -8,7 +8,7 @@ const HOW = ["shown", "ownHands", "declined"] as const;
 
 /** What was shown, item by item; what the hirer did with their own hands is kept apart. */
 export function BriefingPage({ job, acts }: { readonly job: YardJob; readonly acts: WalkActs }) {
-  const cards = cardsOf(job.briefing);
+  const cards = cardsToShow(job.briefing);
   const open = cards.filter(({ id }) => !acts.walk.briefed.has(id));
   return (
     <SignPage

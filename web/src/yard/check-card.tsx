@@ -14,18 +14,20 @@ export interface CheckCardProps {
   readonly job: YardJob;
   readonly acts: WalkActs;
   readonly check: WalkRoundCheck;
+  readonly onClose: () => unknown;
+  /** answered */
   readonly onDone: () => unknown;
 }
 
 /** One check: photograph first, then what was seen, read or counted. */
-export function CheckCard({ job, acts, check, onDone }: CheckCardProps) {
+export function CheckCard({ job, acts, check, onClose, onDone }: CheckCardProps) {
   const photographs = photographsOf(acts.walk, check);
   const waits = check.photograph && photographs.length === 0;
   return (
     <section className="card stack-tight" aria-labelledby="check-name">
       <div className="row spread">
         <h2 id="check-name">{checkWords(check)}</h2>
-        <Press look="quiet" onPress={onDone}>
+        <Press look="quiet" onPress={onClose}>
           {t("yard.close")}
         </Press>
       </div>
@@ -47,7 +49,7 @@ export function CheckCard({ job, acts, check, onDone }: CheckCardProps) {
   );
 }
 
-interface Inner extends CheckCardProps {
+interface Inner extends Omit<CheckCardProps, "onClose"> {
   readonly photographs: readonly string[];
 }
 
@@ -82,14 +84,14 @@ function Measure({ job, acts, check, photographs, onDone }: Inner) {
   const range = reading ?? { unit: "", min: 0, max: 999, step: 1 };
   const value = numberOfTyped(place.typed);
   const before = acts.out.answers.get(check.id);
-  const keepIt = async () => {
+  const keepIt = async (value: number | null) => {
     if (!isWithin(value, range.min, range.max)) return;
     const shots = photographs.length === 0 ? {} : { photographs: [...photographs] };
-    const next = { ...place, open: null, typed: "" };
     const about = { about: check.id, checkId: check.id, view: check.view, ...shots };
     if (check.kind === "count")
-      await acts.keep("count", { ...about, found: value, expected: check.expected ?? 0 }, [], next);
-    else await acts.keep("reading", { ...about, value, unit: range.unit }, [], next);
+      await acts.keep("count", { ...about, found: value, expected: check.expected ?? 0 });
+    else await acts.keep("reading", { ...about, value, unit: range.unit });
+    await onDone();
   };
   const wet = async () => {
     await acts.keep("look", lookContent(check, "tooWetOrDirty", photographs));
@@ -100,8 +102,10 @@ function Measure({ job, acts, check, photographs, onDone }: Inner) {
       {job.walk === "back" && before?.value !== null && before !== undefined && (
         <p className="yard-note">{t("yard.reading.out", { value: before.value, unit: range.unit })}</p>
       )}
-      {check.kind === "count" && (
-        <p className="yard-note">{t("yard.count.expected", { n: check.expected ?? 0 })}</p>
+      {check.kind === "count" && check.expected !== undefined && (
+        <Press onPress={() => keepIt(check.expected ?? 0)}>
+          {t("yard.count.all", { n: check.expected })}
+        </Press>
       )}
       <NumberPad
         typed={place.typed}
@@ -114,7 +118,7 @@ function Measure({ job, acts, check, photographs, onDone }: Inner) {
       />
       <div className="two">
         <Press onPress={wet}>{t("yard.reading.cannot")}</Press>
-        <Press look="main" onPress={keepIt} disabled={!isWithin(value, range.min, range.max)}>
+        <Press look="main" onPress={() => keepIt(value)} disabled={!isWithin(value, range.min, range.max)}>
           {t("yard.reading.keep")}
         </Press>
       </div>

@@ -15,40 +15,49 @@ export interface MarkCardProps {
   readonly part: string;
 }
 
-/** Where, what and how large. Whose it is, is never asked here. */
-export function MarkCard({ acts, step, check, part }: MarkCardProps) {
-  const { place, walk, goTo } = acts;
+/** Photographs taken of the check, of the part or of the side go with the mark. */
+function photographsFor({ acts, step, check, part }: MarkCardProps): readonly string[] {
+  const about = [check?.id, part, check?.part, `view.${step.view}`];
+  return [...new Set(about.flatMap((one) => acts.walk.photographs.get(one ?? "") ?? []))];
+}
+
+/** Stands where the next step always stands. */
+export function KeepMark(props: MarkCardProps) {
+  const { acts, step, check, part } = props;
+  const { place } = acts;
   const draft = place.mark!;
-  const set = (change: Partial<MarkDraft>) => goTo({ ...place, mark: { ...draft, ...change } });
-  const photographs = [
-    ...new Set(
-      [check?.id, part, check?.part, `view.${step.view}`].flatMap(
-        (about) => walk.photographs.get(about ?? "") ?? [],
-      ),
-    ),
-  ];
+  const photographs = [...photographsFor(props)];
   const done = { ...place, open: null, mark: null, typed: "" };
   const keepIt = async () => {
     if (draft.markKind === null) return;
-    await acts.keep(
-      "mark",
-      {
-        about: part,
-        part,
-        view: step.view,
-        xShare: draft.xShare,
-        yShare: draft.yShare,
-        markKind: draft.markKind,
-        ...(draft.sizeMm === null ? {} : { sizeMm: draft.sizeMm }),
-        ...(draft.note.trim() === "" ? {} : { note: draft.note.trim() }),
-        ...(check === null ? {} : { checkId: check.id }),
-        photographs,
-      },
-      [],
-      check === null ? done : place,
-    );
+    const content = {
+      about: part,
+      part,
+      view: step.view,
+      xShare: draft.xShare,
+      yShare: draft.yShare,
+      markKind: draft.markKind,
+      ...(draft.sizeMm === null ? {} : { sizeMm: draft.sizeMm }),
+      ...(draft.note.trim() === "" ? {} : { note: draft.note.trim() }),
+      ...(check === null ? {} : { checkId: check.id }),
+      photographs,
+    };
+    await acts.keep("mark", content, [], check === null ? done : place);
     if (check !== null) await acts.keep("look", lookContent(check, "mark", photographs), [], done);
   };
+  return (
+    <Press look="main" onPress={keepIt} disabled={draft.markKind === null || photographs.length === 0}>
+      {t("yard.mark.keep")}
+    </Press>
+  );
+}
+
+/** Where, what and how large. Whose it is, is never asked here. */
+export function MarkCard(props: MarkCardProps) {
+  const { place, goTo } = props.acts;
+  const draft = place.mark!;
+  const set = (change: Partial<MarkDraft>) => goTo({ ...place, mark: { ...draft, ...change } });
+  const photographs = photographsFor(props);
   return (
     <section className="card stack" aria-labelledby="mark-name">
       <div>
@@ -92,12 +101,7 @@ export function MarkCard({ acts, step, check, part }: MarkCardProps) {
           onChange={(event) => set({ note: event.currentTarget.value })}
         />
       </label>
-      <div className="two">
-        <Press onPress={() => goTo({ ...place, mark: null })}>{t("yard.mark.cancel")}</Press>
-        <Press look="main" onPress={keepIt} disabled={draft.markKind === null || photographs.length === 0}>
-          {t("yard.mark.keep")}
-        </Press>
-      </div>
+      <Press onPress={() => goTo({ ...place, mark: null })}>{t("yard.mark.cancel")}</Press>
     </section>
   );
 }

@@ -1,6 +1,6 @@
 import type { Finding, MarkKind } from "@setfair/engine";
 import type { YardJob } from "../offline/database.ts";
-import { cardsOf, cardTitle } from "../parts/cards.ts";
+import { cardsToRead, cardsToShow, cardTitle } from "../parts/cards.ts";
 import { dateText, findingText, t } from "../parts/words.ts";
 import { checkWords, sizeWords, viewWords } from "./names.ts";
 import type { Purpose } from "./pages-after.ts";
@@ -66,13 +66,16 @@ function conditionLines(job: YardJob, { walk, round }: WalkActs): readonly strin
 function briefingLines(job: YardJob, { walk }: WalkActs): readonly string[] {
   return [
     t("yard.text.briefing"),
-    ...cardsOf(job.briefing).map((card) => {
+    ...cardsToShow(job.briefing).map((card) => {
       const how = walk.briefed.get(card.id);
       return t("yard.text.card", {
         title: cardTitle(card),
         how: t(`yard.briefed.${(how ?? "notYet") as "shown"}`),
       });
     }),
+    ...(cardsToRead(job.briefing).length === 0
+      ? []
+      : [t("yard.text.toRead"), ...cardsToRead(job.briefing).map((card) => `– ${cardTitle(card)}`)]),
   ];
 }
 

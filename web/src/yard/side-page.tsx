@@ -5,7 +5,7 @@ import { classes } from "../parts/classes.ts";
 import { t } from "../parts/words.ts";
 import { CheckCard } from "./check-card.tsx";
 import { DrawingPane } from "./drawing-pane.tsx";
-import { MarkCard } from "./mark-card.tsx";
+import { KeepMark, MarkCard } from "./mark-card.tsx";
 import { checkWords, partWords, viewWords } from "./names.ts";
 import { PartCard } from "./part-card.tsx";
 import { PhotoButton } from "./photo-button.tsx";
@@ -28,6 +28,11 @@ export function SidePage({ job, acts, step, index }: SideProps) {
   const open = (next: WalkRoundCheck) =>
     goTo({ ...place, open: { check: next.id, part: next.part ?? null }, mark: null, typed: "" });
   const close = () => goTo({ ...place, open: null, mark: null, typed: "" });
+  // answered: on to the next thing that this side still needs, else back to its list
+  const answered = () => {
+    const next = step.checks.find((one) => one.id !== check?.id && stillNeeds(walk, one) !== null);
+    return next === undefined ? close() : open(next);
+  };
   const touch = (touched: string) => {
     const found = step.checks.filter(({ part: its }) => its === touched);
     const next = found.find((one) => stillNeeds(walk, one) !== null) ?? found[0];
@@ -45,7 +50,7 @@ export function SidePage({ job, acts, step, index }: SideProps) {
         {place.mark !== null ? (
           <MarkCard acts={acts} step={step} check={check} part={part ?? `view.${step.view}`} />
         ) : check !== null ? (
-          <CheckCard key={check.id} job={job} acts={acts} check={check} onDone={close} />
+          <CheckCard key={check.id} job={job} acts={acts} check={check} onClose={close} onDone={answered} />
         ) : part !== null ? (
           <PartCard job={job} acts={acts} part={part} name={nameOf(job, step, part)} onClose={close} />
         ) : (
@@ -57,7 +62,11 @@ export function SidePage({ job, acts, step, index }: SideProps) {
           label={t("yard.photo.take")}
           onPhoto={(bytes) => acts.photograph(bytes, about, step.view, check)}
         />
-        <NextButton step={step} index={index} acts={acts} onOpen={open} />
+        {place.mark === null ? (
+          <NextButton step={step} index={index} acts={acts} onOpen={open} />
+        ) : (
+          <KeepMark acts={acts} step={step} check={check} part={part ?? `view.${step.view}`} />
+        )}
       </footer>
     </>
   );

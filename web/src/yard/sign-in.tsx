@@ -17,7 +17,7 @@ export function SignIn({ onDone }: { readonly onDone: () => unknown }) {
         method: "POST",
         headers: { "content-type": "application/json" },
         credentials: "same-origin",
-        body: JSON.stringify({ email: form.get("email"), password: form.get("password") }),
+        body: JSON.stringify({ login: form.get("login"), password: form.get("password") }),
       });
       if (!response.ok) {
         setState(response.status === 429 ? "tooMany" : response.status >= 500 ? "noSignal" : "wrong");
@@ -38,8 +38,8 @@ export function SignIn({ onDone }: { readonly onDone: () => unknown }) {
       <h2 id="sign-in">{t("yard.signIn.title")}</h2>
       <p>{t("yard.signIn.help")}</p>
       <label className="field">
-        <span className="field-label">{t("yard.signIn.email")}</span>
-        <input className="input" name="email" type="email" autoComplete="username" required />
+        <span className="field-label">{t("yard.signIn.login")}</span>
+        <input className="input" name="login" autoComplete="username" autoCapitalize="none" required />
       </label>
       <label className="field">
         <span className="field-label">{t("yard.signIn.password")}</span>

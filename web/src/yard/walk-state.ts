@@ -89,10 +89,10 @@ function markOf({ id, content }: DepotRecord): MarkSeen {
   };
 }
 
-/** Photographs of a check, whether taken of the check or of its part. */
+/** Photographs of a check: of itself, of its part, or of the whole side where it has no part of its own. */
 export function photographsOf(walk: Walk, check: WalkRoundCheck): readonly string[] {
-  const ofPart = check.part === undefined ? [] : (walk.photographs.get(check.part) ?? []);
-  return [...(walk.photographs.get(check.id) ?? []), ...ofPart];
+  const also = walk.photographs.get(check.part ?? `view.${check.view}`) ?? [];
+  return [...new Set([...(walk.photographs.get(check.id) ?? []), ...also])];
 }
 
 /** What a check still needs before the side can be left behind. A plain look is answered by passing the side. */
