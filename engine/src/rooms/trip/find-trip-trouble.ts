@@ -1,7 +1,7 @@
 import { type Figure, figure } from "../../base/figure.ts";
 import type { Finding, Mend, Severity } from "../../base/finding.ts";
 import type { StoreId } from "../../stores/stores.ts";
-import { isOffered } from "./live-trip.ts";
+import { isOffered } from "./do-acts.ts";
 import type { TripPlan } from "./plan-trip.ts";
 import type { TripRecorder } from "./record-trip.ts";
 import { shownPct } from "./spread-of.ts";
@@ -29,7 +29,7 @@ const CODES: Readonly<Partial<Record<StoreId, string>>> = {
 /** Findings of the gates `resources` and `season`. */
 export function findTripTrouble(plan: TripPlan, recorder: TripRecorder, forecast: TripForecast): Finding[] {
   return [
-    ...forecast.stores.flatMap((store) => storeTrouble(plan, store)),
+    ...forecast.stores.flatMap((store) => storeTrouble(plan, recorder, store)),
     ...frost(plan, recorder),
     ...butane(plan, recorder),
     ...actsNotOffered(plan),
@@ -45,13 +45,13 @@ function chanceFigure(chance: number, runs: number): Figure {
   return figure(shownPct(chance), "%", "trip.chance", { chance, runs }, "computed");
 }
 
-function storeTrouble(plan: TripPlan, store: StoreForecast): Finding[] {
-  const { chance, p10At, p50At } = store.trouble;
+function storeTrouble(plan: TripPlan, recorder: TripRecorder, store: StoreForecast): Finding[] {
+  const { chance } = store.trouble;
   const severity = severityOf(chance);
   const code = CODES[store.store];
   if (code === undefined) return [];
   if (severity === null) return batteryLow(plan, store);
-  const at = p50At ?? p10At;
+  const at = middleOfTrouble(plan, recorder, store);
   const battery = store.store === "battery12";
   return [
     {
@@ -80,6 +80,18 @@ function storeTrouble(plan: TripPlan, store: StoreForecast): Finding[] {
       mends: mendsFor(plan, store, at),
     },
   ];
+}
+
+/** The time by which half of the lives that meet trouble have met it. */
+function middleOfTrouble(
+  { timeline }: TripPlan,
+  { spread, stores }: TripRecorder,
+  store: StoreForecast,
+): string | null {
+  const record = stores.find((one) => one.store === store.store);
+  if (record === undefined) return null;
+  const [hour] = spread.quantiles(record.troubleH, [store.trouble.chance / 2]);
+  return Number.isFinite(hour) ? timeline.localAt(Math.round(hour! / timeline.dtH) * timeline.dtH) : null;
 }
 
 /** No trouble, but little left at the worst hour of the lower tenth of the lives: worth saying, since habits differ. */

@@ -10,25 +10,17 @@ import {
   type Ensemble,
   indexOf,
   type StoreAtStart,
-  setLevel,
 } from "../../stores/ensemble.ts";
 import { type CompiledRunning, compileRunning, settleRunning } from "../../stores/settle.ts";
-import { STORES, type StoreId } from "../../stores/stores.ts";
+import type { StoreId } from "../../stores/stores.ts";
 import type { Keeping } from "../../systems/contract.ts";
 import type { VehicleDescription } from "../../vehicle/description.ts";
-import type { Stop, Trip } from "../situation.ts";
+import type { Trip } from "../situation.ts";
+import { doActs, fillOnTheWay, type Restart, restartLevels } from "./do-acts.ts";
 import { type FittedPhysics, startSystem } from "./fit-systems.ts";
 import { SETTLES_AGAIN } from "./settlement-order.ts";
 import { SharedStep, SystemView } from "./step-view.ts";
 import type { Timeline } from "./timeline.ts";
-
-/** A level set from a reading in the middle of the trip. */
-export interface Restart {
-  readonly step: number;
-  readonly store: StoreId;
-  readonly level: number;
-  readonly sd: number;
-}
 
 export interface LiveOptions {
   readonly runs: number;
@@ -129,6 +121,7 @@ export function liveTrip(
   for (let step = 0; step <= timeline.steps; step++) {
     recorder.before(step, shared);
     doActs(trip, timeline, step, ensemble);
+    fillOnTheWay(vehicle, systems, trip, timeline.driveKm.get(step) ?? 0, ensemble);
     restartLevels(options, step, ensemble);
     recorder.after(step, shared);
     if (step === timeline.steps) break;
@@ -224,64 +217,6 @@ function runStep(work: readonly AtWork[], ensemble: Ensemble): void {
     for (let i = 0; i < n; i++) scratchA[i] = level[i]! - start[i]!;
     keeping.lose(view, scratchA, scratchB);
     lost[s] = lost[s]! + bookLoss(ensemble, s, scratchB);
-  }
-}
-
-type Act = Stop["acts"][number];
-const ACTS: Readonly<
-  Record<Exclude<Act, "plugIn">, { readonly store: StoreId; readonly onLeaving: boolean }>
-> = {
-  fillWater: { store: "freshWater", onLeaving: false },
-  emptyWaste: { store: "wasteWater", onLeaving: true },
-  emptyCassette: { store: "cassette", onLeaving: true },
-  exchangeLpg: { store: "lpg", onLeaving: false },
-  fillFuel: { store: "fuel", onLeaving: false },
-  fillDef: { store: "def", onLeaving: false },
-};
-
-/** Whether the pitch offers what an act needs; fuel and DEF are had on the way. */
-export function isOffered(stop: Stop, act: Act): boolean {
-  const { pitch } = stop;
-  switch (act) {
-    case "plugIn":
-      return pitch.postAmperes > 0;
-    case "fillWater":
-      return pitch.freshWater;
-    case "emptyWaste":
-      return pitch.wasteDrain;
-    case "emptyCassette":
-      return pitch.cassettePoint;
-    case "exchangeLpg":
-      return pitch.lpgExchange;
-    default:
-      return true;
-  }
-}
-
-/** Fills and empties on arriving and each morning of a longer stay; waste and cassette once more before leaving. */
-function doActs(trip: Trip, timeline: Timeline, step: number, ensemble: Ensemble): void {
-  const at = timeline.actsAt.get(step);
-  if (at === undefined) return;
-  const stop = trip.stops[at.stop]!;
-  for (const act of stop.acts) {
-    if (act === "plugIn" || !isOffered(stop, act)) continue;
-    const { store, onLeaving } = ACTS[act];
-    const s = indexOf(store);
-    if (!ensemble.present[s] || (at.why === "leave" && !onLeaving)) continue;
-    const full = STORES[store].trouble === "empty";
-    for (let i = 0; i < ensemble.n; i++) setLevel(ensemble, s, i, full ? ensemble.capacity[s]![i]! : 0);
-  }
-}
-
-function restartLevels({ restarts, seed, spread }: LiveOptions, step: number, ensemble: Ensemble): void {
-  for (const restart of restarts) {
-    if (restart.step !== step) continue;
-    const key = purposeKey(`reading.${restart.store}`);
-    const s = indexOf(restart.store);
-    for (let i = 0; i < ensemble.n; i++) {
-      const error = spread ? restart.sd * keyedNormal(seed, i, step, key) : 0;
-      setLevel(ensemble, s, i, restart.level + error);
-    }
   }
 }
 

@@ -27,6 +27,8 @@ export interface Timeline {
   readonly day: Int16Array;
   readonly driving: Uint8Array;
   readonly distanceKm: Float64Array;
+  /** km of the drive that begins at a step */
+  readonly driveKm: ReadonlyMap<number, number>;
   readonly people: Float64Array;
   readonly postAmperes: Float64Array;
   readonly stops: readonly StopSteps[];
@@ -165,12 +167,14 @@ function zoned(trip: Trip, local: IsoLocal, path: string): Temporal.ZonedDateTim
 function markDrives(trip: Trip, stops: readonly StopSteps[], steps: number, dtH: number) {
   const driving = new Uint8Array(steps);
   const distanceKm = new Float64Array(steps);
+  const driveKm = new Map<number, number>();
   const mark = (from: number, to: number, drive: { distanceKm: number; minutes: number }) => {
     if (drive.distanceKm === 0 && drive.minutes === 0) return;
     const length = Math.max(1, Math.round(drive.minutes / 60 / dtH));
     // a drive squeezed into no time still covers its distance, in the step before arriving
     const first = Math.max(0, Math.min(Math.max(from, to - length), to - 1));
     const last = Math.min(steps, Math.max(to, first + 1));
+    driveKm.set(first, (driveKm.get(first) ?? 0) + drive.distanceKm);
     for (let k = first; k < last; k++) {
       driving[k] = 1;
       distanceKm[k] = distanceKm[k]! + drive.distanceKm / (last - first);
@@ -182,7 +186,7 @@ function markDrives(trip: Trip, stops: readonly StopSteps[], steps: number, dtH:
     from = stops[index]!.leave;
   });
   mark(from, steps, trip.returnDrive);
-  return { driving, distanceKm };
+  return { driving, distanceKm, driveKm };
 }
 
 function markPosts(trip: Trip, stops: readonly StopSteps[], steps: number): Float64Array {

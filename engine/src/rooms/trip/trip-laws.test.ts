@@ -36,7 +36,7 @@ const vehicle = fc
       ...van,
       body: { ...van.body, lossWK },
       systems: van.systems
-        .filter(({ id }) => !left.includes(id))
+        .filter(({ id }) => !left.some((out) => out === id))
         .map((system) => ({ ...system, spec: { ...system.spec, ...specs[system.id] } })),
     };
   });

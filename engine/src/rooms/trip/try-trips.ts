@@ -72,7 +72,12 @@ const mountain = {
 const depot = { name: "Depot", country: "GB", latitudeDeg: 55.95, longitudeDeg: -3.19, elevationM: 60 };
 
 /** A stop with or without a post and services. */
-export function stopAt(arrive: string, leave: string, serviced: boolean, place = highlands): Stop {
+export function stopAt(
+  arrive: string,
+  leave: string,
+  serviced: boolean,
+  place: Stop["place"] = highlands,
+): Stop {
   return {
     place,
     arrive,

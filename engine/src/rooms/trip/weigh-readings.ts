@@ -1,7 +1,8 @@
 import { BadInput } from "../../base/bad-input.ts";
 import { indexOf } from "../../stores/ensemble.ts";
 import { STORE_IDS, type StoreId } from "../../stores/stores.ts";
-import { type LiveState, liveTrip, type Recorder, type Restart } from "./live-trip.ts";
+import type { Restart } from "./do-acts.ts";
+import { type LiveState, liveTrip, type Recorder } from "./live-trip.ts";
 import type { TripPlan } from "./plan-trip.ts";
 import { SpreadOf } from "./spread-of.ts";
 import { READING_UNITS, type Reading } from "./types.ts";

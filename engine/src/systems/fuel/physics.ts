@@ -19,7 +19,7 @@ function startDriving(_spec: FuelSpec, { n, dtH, vehicle }: PhysicsContext): Run
   });
 }
 
-/** Driving uses fuel by distance; the running engine fills the 12 V supply of the step. */
+/** Driving uses fuel by distance; the running engine fills the 12 V supply of the step. Settings of the hire: `fillOnTheWay` (true), see the trip room. */
 export const physics: SystemPhysics<FuelSpec> = {
   stores: (spec) => [{ store: "fuel", capacity: spec.tankLitres, initial: 1 }],
   start: (spec, context) => [startDriving(spec, context)],
