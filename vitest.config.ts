@@ -7,5 +7,7 @@ export default defineConfig({
   test: {
     include: ["{engine,records,drawing,words,server,web,cli,demo}/{src,contract}/**/*.test.{ts,tsx}"],
     testTimeout: 30_000,
+    // a store on a busy machine takes a while to be made
+    hookTimeout: 60_000,
   },
 });
