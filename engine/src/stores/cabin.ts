@@ -25,6 +25,7 @@ export interface Cabin {
   /** fills the temperature of every life from its heat, °C */
   temperature(heat: Float64Array, out: Float64Array): void;
   heatToReach(setC: Float64Array, outsideC: Float64Array, cabinC: Float64Array, out: Float64Array): void;
+  heatToHold(setC: Float64Array, outsideC: Float64Array, out: Float64Array): void;
 }
 
 /**
@@ -68,6 +69,11 @@ export function startCabin(body: Body, n: number, dtH: number, lossFactor: Float
         const rest = (setC[i]! - outsideC[i]! - (cabinC[i]! - outsideC[i]!) * a) / (1 - a);
         const heat = rest * conductance[i]! * dtH - free[i]!;
         out[i] = Math.max(heat, 0);
+      }
+    },
+    heatToHold: (setC, outsideC, out) => {
+      for (let i = 0; i < n; i++) {
+        out[i] = Math.max((setC[i]! - outsideC[i]!) * conductance[i]! * dtH - free[i]!, 0);
       }
     },
   };

@@ -113,6 +113,8 @@ export interface StepView {
   capacity(store: StoreId): Float64Array;
   /** fills `out` with the heat, Wh, that this step must give for the cabin to be at `setC[i]` at its end; never negative */
   heatToReach(setC: Float64Array, out: Float64Array): void;
+  /** likewise the heat that keeps a cabin which is at `setC[i]` there over the step */
+  heatToHold(setC: Float64Array, out: Float64Array): void;
   /** value drawn per trip and day for a purpose: standard normal, same for the whole day */
   dayNormal(purpose: string): Float64Array;
   /** value drawn once per trip (appliance spread): standard normal */

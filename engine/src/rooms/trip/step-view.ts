@@ -93,6 +93,9 @@ export class SystemView implements StepView {
   heatToReach(setC: Float64Array, out: Float64Array): void {
     this.step.cabin.heatToReach(setC, this.step.outsideC, this.step.cabinC, out);
   }
+  heatToHold(setC: Float64Array, out: Float64Array): void {
+    this.step.cabin.heatToHold(setC, this.step.outsideC, out);
+  }
 
   dayNormal(purpose: string): Float64Array {
     let entry = this.byDay.get(purpose);

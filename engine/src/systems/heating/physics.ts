@@ -52,7 +52,7 @@ function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
   const burnerShare = burns ? (spec.gasKw * 1000 * dtH) / full : 0;
   electric.limit.fill(electricShare);
   burner.limit.fill(burnerShare);
-  const lowest = LOWEST_STAGE * full;
+  const holding = new Float64Array(n);
   const wanted = new Float64Array(n);
   const targetC = new Float64Array(n);
   return createRunning(n, [electric, burner], (view, demand) => {
@@ -62,17 +62,30 @@ function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
     }
     fillTarget(view, isNight(view.clockH) || view.people < people ? set.nightC : set.dayC, targetC);
     view.heatToReach(targetC, wanted);
+    view.heatToHold(targetC, holding);
     for (let i = 0; i < n; i++) {
       const heat = Math.min(wanted[i]!, full);
       const share = heat / full;
       demand[i] = share;
-      // the fan runs while the heater runs; per unit of activity, so that the whole comes out
-      const running = heat < lowest ? heat / lowest : 1;
-      const fan = share > 0 ? (spec.fanW * dtH * running) / share : 0;
+      // per unit of activity, so that the whole comes out
+      const fan = share > 0 ? (spec.fanW * dtH * runningShare(heat, holding[i]!, full)) / share : 0;
       electric.needs[1]![i] = fan;
       burner.needs[1]![i] = fan;
     }
   });
+}
+
+/**
+ * Share of a step in which the heater runs, fan and all: at full output until the cabin is warm, then to hold
+ * it; a cabin that is still above the target needs it only for the last part. Holding takes the burner's lowest
+ * stage in turns where that is more than needed. All in heat per step, so that the step's length does not matter.
+ */
+export function runningShare(heat: number, holding: number, full: number): number {
+  const holdingShare = Math.min(holding / (LOWEST_STAGE * full), 1);
+  if (heat >= full || holding >= full) return heat / full;
+  if (heat < holding) return (heat / holding) * holdingShare;
+  const warming = (heat - holding) / (full - holding);
+  return warming + (1 - warming) * holdingShare;
 }
 
 function fillTarget(view: StepView, setC: number, targetC: Float64Array): void {
