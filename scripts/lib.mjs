@@ -19,7 +19,7 @@ export function run(command, args, options = {}) {
 export function sourceFiles(folder) {
   const found = [];
   for (const entry of readdirSync(folder, { withFileTypes: true })) {
-    if (["node_modules", "dist", ".git", "data", ".tmp"].includes(entry.name)) continue;
+    if (["node_modules", "dist", ".git", ".tmp"].includes(entry.name)) continue;
     const path = join(folder, entry.name);
     if (entry.isDirectory()) found.push(...sourceFiles(path));
     else found.push(path);
