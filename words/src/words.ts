@@ -19,7 +19,30 @@ export interface Words {
   moneyText(money: { readonly currency: string; readonly pence: number }): string;
   dateText(iso: string, style?: DateStyle, timeZone?: string): string;
   findingText(finding: Pick<Finding, "code" | "facts">): string;
+  /** The same text cut where its figures stand, so that a screen can let each be tapped. */
+  findingPieces(finding: Pick<Finding, "code" | "facts">): readonly Piece[];
   mendText(mend: Mend): string;
+}
+
+/** A stretch of text, or one figure in it. */
+export type Piece =
+  | { readonly text: string }
+  | { readonly name: string; readonly figure: Figure; readonly text: string };
+
+/** Never part of a message: marks where a figure was put in. */
+const MARK = "\u0001";
+
+/** Cuts a text at its marks; every second stretch is the name of a figure. */
+function cutAtFigures(
+  text: string,
+  figures: Readonly<Record<string, Figure>>,
+  write: (figure: Figure) => string,
+): readonly Piece[] {
+  return text.split(MARK).flatMap((stretch, k): readonly Piece[] => {
+    const figure = k % 2 === 1 ? figures[stretch] : undefined;
+    if (figure !== undefined) return [{ name: stretch, figure, text: write(figure) }];
+    return stretch === "" ? [] : [{ text: stretch }];
+  });
 }
 
 type Plain = Record<string, string | number>;
@@ -47,9 +70,14 @@ function thingsIn(text: string): readonly string[] {
 
 /**
  * The words of one language. Another language is a whole {@link Catalogue} of its own (German and French
- * later), handed in here; a catalogue that lacks a message does not compile.
+ * later), handed in here; a catalogue that lacks a message does not compile. `zoneOf` gives the depot's time
+ * zone, in which instants are written.
  */
-export function createWords(locale = "en-GB", catalogue: Catalogue = ENGLISH_CATALOGUE): Words {
+export function createWords(
+  locale = "en-GB",
+  catalogue: Catalogue = ENGLISH_CATALOGUE,
+  zoneOf: () => string = () => "UTC",
+): Words {
   const format = makeFormatter(locale, catalogue);
   const named = (unit: string, n: number, text: string): string | null => {
     const id = `unit.${unit}`;
@@ -59,7 +87,7 @@ export function createWords(locale = "en-GB", catalogue: Catalogue = ENGLISH_CAT
   const moneyText = (money: { readonly currency: string; readonly pence: number }) =>
     writeMoney(locale, money);
   const dateText = (iso: string, style: DateStyle = "day", zone?: string) =>
-    writeDate(locale, iso, style, zone);
+    writeDate(locale, iso, style, zone ?? zoneOf());
 
   /** A figure `x` gives `{x}` as text and `{x_n}` as the number, for plurals. */
   const plain = (args: Arguments): Plain => {
@@ -77,8 +105,7 @@ export function createWords(locale = "en-GB", catalogue: Catalogue = ENGLISH_CAT
     return out;
   };
 
-  const t = (id: MessageId, args: Arguments = {}): string => {
-    const filled = plain(args);
+  const fill = (id: MessageId, filled: Plain): string => {
     for (const kind of thingsIn(catalogue[id] ?? "")) {
       const thing = `thing.${kind}`;
       if (!isMessageId(thing)) throw new Error(`words: "${id}" mentions ${thing}, which has no message`);
@@ -86,6 +113,7 @@ export function createWords(locale = "en-GB", catalogue: Catalogue = ENGLISH_CAT
     }
     return format(id, filled);
   };
+  const t = (id: MessageId, args: Arguments = {}): string => fill(id, plain(args));
   const say = (id: string, args: Arguments = {}): string => {
     if (!isMessageId(id)) throw new Error(`words: no message "${id}" in ${locale}`);
     return t(id, args);
@@ -96,8 +124,22 @@ export function createWords(locale = "en-GB", catalogue: Catalogue = ENGLISH_CAT
     return isMessageId(id) ? t(id, facts) : t(`${kind}.untold`, { code });
   };
 
+  const findingPieces = ({ code, facts }: Pick<Finding, "code" | "facts">): readonly Piece[] => {
+    const figures: Record<string, Figure> = {};
+    const id = `finding.${code}`;
+    if (!isMessageId(id)) return [{ text: untold("finding", code, facts) }];
+    const filled = plain(facts);
+    for (const [name, fact] of Object.entries(facts)) {
+      if (!isFigure(fact)) continue;
+      figures[name] = fact;
+      filled[name] = `${MARK}${name}${MARK}`;
+    }
+    return cutAtFigures(fill(id, filled), figures, figureText);
+  };
+
   return {
     locale,
+    findingPieces,
     t,
     say,
     has: isMessageId,

@@ -1,12 +1,15 @@
 import { useQuery, useQueryClient } from "@tanstack/react-query";
 import { client, type Schemas } from "../api/client.ts";
 import { Failure, take } from "../api/failure.ts";
+import { writeTimesIn } from "../parts/words.ts";
 
 export type Session = Schemas["Session"];
 
 async function readSession(): Promise<Session | null> {
   try {
-    return await take(client.GET("/api/session"));
+    const session = await take(client.GET("/api/session"));
+    writeTimesIn(session.depot.timeZone);
+    return session;
   } catch (failure) {
     if (failure instanceof Failure && failure.status === 401) return null;
     throw failure;

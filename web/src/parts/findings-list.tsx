@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 import { classes } from "./classes.ts";
 import { FigureTap, type ShownFigure } from "./figure-tap.tsx";
 import { GlassShape, type GlassState } from "./glass-pill.tsx";
-import { findingText, has, mendText, say, t } from "./words.ts";
+import { findingPieces, findingText, has, mendText, say, t } from "./words.ts";
 
 type Facts = Readonly<Record<string, ShownFigure | string | number>>;
 
@@ -33,12 +33,34 @@ export function findingWords(finding: ShownFinding): string {
 export function mendWords(mend: ShownFinding["mends"][number]): string {
   return mendText(mend as Parameters<typeof mendText>[0]);
 }
-const factName = (name: string): string => (has(`fact.${name}`) ? say(`fact.${name}`) : name);
+const factName = (name: string): string =>
+  has(`fact.${name}`) ? say(`fact.${name}`) : t("parts.thisFigure");
 
-/** The figures of a finding, each with its sums one tap away. */
-function FindingFigures({ facts }: { readonly facts: Facts }) {
-  const figures = Object.entries(facts).filter((entry): entry is [string, ShownFigure] => isFigure(entry[1]));
-  return figures.map(([name, figure]) => (
+/** The words of a finding, each figure in them with its sum one tap away. */
+export function FindingText({ finding }: { readonly finding: ShownFinding }) {
+  const pieces = findingPieces(finding as Parameters<typeof findingPieces>[0]);
+  return pieces.map((piece, k) =>
+    "figure" in piece ? (
+      // biome-ignore lint/suspicious/noArrayIndexKey: a stretch of a text is its place in it
+      <FigureTap key={k} figure={piece.figure} label={factName(piece.name)} />
+    ) : (
+      piece.text
+    ),
+  );
+}
+
+/** Figures that the words do not name, where they have a name of their own. */
+function OtherFigures({ finding }: { readonly finding: ShownFinding }) {
+  const said = new Set(
+    findingPieces(finding as Parameters<typeof findingPieces>[0]).map((piece) =>
+      "figure" in piece ? piece.name : "",
+    ),
+  );
+  const others = Object.entries(finding.facts).filter(
+    (entry): entry is [string, ShownFigure] =>
+      isFigure(entry[1]) && !said.has(entry[0]) && has(`fact.${entry[0]}`),
+  );
+  return others.map(([name, figure]) => (
     <span key={name} className="nowrap">
       {factName(name)} <FigureTap figure={figure} label={factName(name)} />
       {" · "}
@@ -61,10 +83,12 @@ export function FindingLine({ finding, act, more }: FindingLineProps) {
         <GlassShape state={SHAPE_OF[finding.severity]} />
         <span className="visually-hidden">{t(`severity.${finding.severity}`)}</span>
       </span>
-      <span>{findingWords(finding)}</span>
+      <span>
+        <FindingText finding={finding} />
+      </span>
       {act !== undefined && <span className="finding-act">{act}</span>}
       <span className="finding-more">
-        <FindingFigures facts={finding.facts} />
+        <OtherFigures finding={finding} />
         {t(`findingBasis.${finding.basis}`)}
         {finding.sources.length > 0 && ` · ${t("parts.sources", { list: finding.sources.join(", ") })}`}
         {finding.mends.map((mend) => (

@@ -5,7 +5,14 @@ export { classes } from "./classes.ts";
 export { DateField, DateTimeField } from "./date-field.tsx";
 export { Dialog } from "./dialog.tsx";
 export { FigureSums, FigureTap, type ShownFigure } from "./figure-tap.tsx";
-export { FindingLine, FindingsList, findingWords, mendWords, type ShownFinding } from "./findings-list.tsx";
+export {
+  FindingLine,
+  FindingsList,
+  FindingText,
+  findingWords,
+  mendWords,
+  type ShownFinding,
+} from "./findings-list.tsx";
 export { GlassDial } from "./glass-dial.tsx";
 export { GLASS_ORDER, GlassPill, GlassShape, type GlassState, PlainPill } from "./glass-pill.tsx";
 export { LinkButton } from "./link-button.tsx";

@@ -6,6 +6,7 @@ import { Failure, problemAt, take } from "../../api/failure.ts";
 import { Button, Empty, Loading, TextField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
+import { focusFirstWrong } from "../focus-first-wrong.ts";
 import { queries } from "../query-client.ts";
 import { useDraft } from "../use-draft.ts";
 import { usePageTitle } from "../use-page-title.ts";
@@ -40,7 +41,7 @@ export default function EnquiryPage() {
   usePageTitle(t("desk.newEnquiry"));
   const [, go] = useLocation();
   const draft = useDraft<EnquiryDraft>("enquiry", EMPTY_ENQUIRY);
-  const [missing, setMissing] = useState<Failure | null>(null);
+  const [isTried, setTried] = useState(false);
   const { value, set } = draft;
   const change = (part: Partial<EnquiryDraft>) => set({ ...value, ...part });
   const question = { party: partyOf(value), from: value.from, to: value.to };
@@ -59,13 +60,13 @@ export default function EnquiryPage() {
       go(`${placeOfHire(page.hire.id)}${page.hire.vehicle === null ? "" : "/money"}`);
     },
   });
-  const send = (event: FormEvent) => {
+  const send = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
-    const wrong = missingIn(value);
-    setMissing(wrong);
-    if (wrong === null) save.mutate();
+    setTried(true);
+    if (missingIn(value) === null) save.mutate();
+    else focusFirstWrong(event.currentTarget);
   };
-  const failure = missing ?? save.error;
+  const failure = (isTried ? missingIn(value) : null) ?? save.error;
   return (
     <form className="enquiry" onSubmit={send} noValidate>
       <div className="page-head">

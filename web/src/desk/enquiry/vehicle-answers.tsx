@@ -31,7 +31,7 @@ function Possible({
 }) {
   return (
     <li className={classes("answer", isChosen && "answer-chosen")}>
-      <div className="row spread">
+      <div className="answer-head">
         <strong>
           {answer.name} <span className="quiet nowrap">{answer.registration}</span>
         </strong>

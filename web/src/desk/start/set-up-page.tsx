@@ -6,6 +6,7 @@ import { Failure, problemAt, take } from "../../api/failure.ts";
 import { Button, Loading, NumberField, Problem, TextField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
+import { focusFirstWrong } from "../focus-first-wrong.ts";
 import { useDraft } from "../use-draft.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import {
@@ -61,18 +62,18 @@ function SetUpForm({ token }: { readonly token: string }) {
   // the password is never kept in the draft
   const [password, setPassword] = useState("");
   const draft = useDraft<SetUpDraft>("setup", EMPTY_SET_UP);
-  const [missing, setMissing] = useState<Failure | null>(null);
+  const [isTried, setTried] = useState(false);
   const { value, set } = draft;
   const full: SetUpDraft = { ...value, texts: { ...value.texts, password } };
   const send = useSetUp(token, full, draft.done);
-  const failure = missing ?? send.error;
+  const failure = (isTried ? missingIn(full) : null) ?? send.error;
   const setText = (name: keyof SetUpDraft["texts"], text: string) =>
     name === "password" ? setPassword(text) : set({ ...value, texts: { ...value.texts, [name]: text } });
-  const submit = (event: FormEvent) => {
+  const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
-    const wrong = missingIn(full);
-    setMissing(wrong);
-    if (wrong === null) send.mutate();
+    setTried(true);
+    if (missingIn(full) === null) send.mutate();
+    else focusFirstWrong(event.currentTarget);
   };
   const numbers = (fields: typeof NUMBER_FIELDS) =>
     fields.map(({ name, path, unit, min, max, step }) => (

@@ -3,7 +3,7 @@ import { type FormEvent, useState } from "react";
 import { client } from "../../api/client.ts";
 import { problemAt, take } from "../../api/failure.ts";
 import { Button, TextField } from "../../parts/index.ts";
-import { t } from "../../parts/words.ts";
+import { t, writeTimesIn } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
 import { queries } from "../query-client.ts";
 
@@ -13,7 +13,10 @@ export function SignInPage() {
   const [password, setPassword] = useState("");
   const signIn = useMutation({
     mutationFn: () => take(client.POST("/api/session", { body: { login, password } })),
-    onSuccess: (session) => queries.setQueryData(["session"], session),
+    onSuccess: (session) => {
+      writeTimesIn(session.depot.timeZone);
+      queries.setQueryData(["session"], session);
+    },
   });
   const send = (event: FormEvent) => {
     event.preventDefault();

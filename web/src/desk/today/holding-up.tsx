@@ -1,18 +1,10 @@
 import { Link } from "wouter";
 import type { Schemas } from "../../api/client.ts";
-import { FigureTap, findingWords, GlassPill, LinkButton, PlainPill } from "../../parts/index.ts";
-import { dateText, has, say, t } from "../../parts/words.ts";
+import { FindingText, GlassPill, LinkButton, PlainPill } from "../../parts/index.ts";
+import { dateText, t } from "../../parts/words.ts";
 import { placeOfGate, placeOfHire } from "../where.ts";
 
 type Blocker = Schemas["Today"]["blockers"][number];
-type Finding = Schemas["Finding"];
-
-/** The first figure of a finding, whose tap shows its sum. */
-function MainFigure({ finding }: { readonly finding: Finding }) {
-  const [name, fact] = Object.entries(finding.facts).find(([, each]) => typeof each === "object") ?? [];
-  if (name === undefined || typeof fact !== "object") return null;
-  return <FigureTap figure={fact} label={has(`fact.${name}`) ? say(`fact.${name}`) : name} />;
-}
 
 function Blocked({ blocker: { hire, why } }: { readonly blocker: Blocker }) {
   const { worst, vehicle } = hire;
@@ -37,13 +29,7 @@ function Blocked({ blocker: { hire, why } }: { readonly blocker: Blocker }) {
           </>
         )}
       </td>
-      <td className="hold-why">
-        {worst !== null && (
-          <>
-            {findingWords(worst)} <MainFigure finding={worst} />
-          </>
-        )}
-      </td>
+      <td className="hold-why">{worst !== null && <FindingText finding={worst} />}</td>
       <td className="hold-act">
         <LinkButton href={worst === null ? placeOfHire(hire.id) : placeOfGate(hire.id, worst.gate)} small>
           {act}

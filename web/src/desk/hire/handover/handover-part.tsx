@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
-import { Button, FindingsList, findingWords, GlassPill, LinkButton } from "../../../parts/index.ts";
+import { Button, FindingsList, FindingText, GlassPill, LinkButton } from "../../../parts/index.ts";
 import { dateText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { useSignedIn } from "../../session.ts";
@@ -131,7 +131,9 @@ function Keys({ page }: PartProps) {
           <h3>{t("hire.conditions")}</h3>
           <ol className="conditions-list">
             {page.conditions.map((finding) => (
-              <li key={`${finding.code}.${finding.about ?? ""}`}>{findingWords(finding)}</li>
+              <li key={`${finding.code}.${finding.about ?? ""}`}>
+                <FindingText finding={finding} />
+              </li>
             ))}
           </ol>
         </div>

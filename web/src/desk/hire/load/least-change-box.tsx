@@ -19,7 +19,8 @@ function stepText(step: LoadChangeStep): string {
 }
 
 function applyStep(plan: Plan, step: LoadChangeStep): Plan {
-  if (step.kind === "leaveItem") return { ...plan, items: plan.items.filter(({ id }) => id !== step.id) };
+  if (step.kind === "leaveItem")
+    return { ...plan, items: plan.items.filter(({ id }) => `item.${id}` !== step.id) };
   if (step.kind === "lessWater") return { ...plan, waterLitres: step.toLitres };
   return { ...plan, lpgCylinders: step.to };
 }

@@ -28,13 +28,14 @@ interface PaymentDraft {
   readonly note: string;
 }
 
-const newId = (): string => `pay-${crypto.randomUUID()}`;
+const newId = (): string =>
+  `pay-${Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) => byte.toString(16).padStart(2, "0")).join("")}`;
 
 /** What to record next: what is owed, else the deposit that is not held yet. */
-function suggest(page: PartProps["page"], today: string): PaymentDraft {
+function suggest(page: PartProps["page"], today: string, id: string): PaymentDraft {
   const { owed, depositDue, depositHeld } = page.money;
   const hold = depositDue.pence - depositHeld.pence;
-  const base = { id: newId(), on: today, note: "" };
+  const base = { id, on: today, note: "" };
   if (owed.pence > 0) return { ...base, kind: "payment", method: "card", pounds: owed.pence / 100 };
   return { ...base, kind: "depositHeld", method: "cardHold", pounds: hold > 0 ? hold / 100 : null };
 }
@@ -43,8 +44,8 @@ function suggest(page: PartProps["page"], today: string): PaymentDraft {
 export function PaymentForm({ page }: PartProps) {
   const { id } = page.hire;
   const { today } = useSignedIn();
-  const [first] = useState(() => suggest(page, today));
-  const draft = useDraft<PaymentDraft>(`payment.${id}`, first);
+  const [paymentId, setPaymentId] = useState(newId);
+  const draft = useDraft<PaymentDraft>(`payment.${id}`, suggest(page, today, paymentId));
   const { value, set } = draft;
   const save = useHireAct(
     () =>
@@ -61,9 +62,9 @@ export function PaymentForm({ page }: PartProps) {
           },
         }),
       ),
-    (after) => {
+    () => {
       draft.done();
-      draft.set(suggest(after, today));
+      setPaymentId(newId());
     },
   );
   const send = (event: FormEvent) => {

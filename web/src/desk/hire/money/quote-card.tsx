@@ -4,7 +4,9 @@ import { take } from "../../../api/failure.ts";
 import { Button, FigureTap, FindingsList } from "../../../parts/index.ts";
 import { dateText, has, moneyText, say, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
+import { useDraft } from "../../use-draft.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
+import { type Extras, ExtrasForm, extrasOf } from "./extras-form.tsx";
 
 const lineText = (line: QuoteLine): string => {
   const about = has(`quoteAbout.${line.about}`) ? say(`quoteAbout.${line.about}`) : line.about;
@@ -72,9 +74,13 @@ function Terms({ quote }: { readonly quote: Quote }) {
 /** The price with every compulsory charge in it; accepted, it stays as it was shown. */
 export function QuoteCard({ page }: PartProps) {
   const { id, stage, vehicle } = page.hire;
-  const ask = useHireAct((accept: boolean) =>
-    take(client.POST("/api/hires/{id}/quote", { params: { path: { id } }, body: { extras: [], accept } })),
-  );
+  const draft = useDraft<Extras>(`extras.${id}`, extrasOf(page));
+  const ask = useHireAct((accept: boolean) => {
+    const extras = Object.entries(draft.value).flatMap(([extra, count]) =>
+      count > 0 ? [{ id: extra, count }] : [],
+    );
+    return take(client.POST("/api/hires/{id}/quote", { params: { path: { id } }, body: { extras, accept } }));
+  }, draft.done);
   const { quote } = page;
   // the server sends the engine's own answer
   const result = quote?.result as Quote | null | undefined;
@@ -96,6 +102,7 @@ export function QuoteCard({ page }: PartProps) {
       )}
       {quote !== null && quote.findings.length > 0 && <FindingsList findings={quote.findings} />}
       {vehicle === null && <p className="quiet">{t("quote.needsVehicle")}</p>}
+      {isOpen && vehicle !== null && !isAccepted && <ExtrasForm value={draft.value} set={draft.set} />}
       <FailureNote failure={ask.error} />
       {isOpen && vehicle !== null && !isAccepted && (
         <div className="row">
@@ -106,7 +113,7 @@ export function QuoteCard({ page }: PartProps) {
           >
             {t(quote === null ? "quote.make" : "quote.again")}
           </Button>
-          {result !== null && result !== undefined && (
+          {result !== null && result !== undefined && !draft.isDirty && (
             <Button look="main" onPress={() => ask.mutate(true)} isPending={ask.isPending}>
               {t("quote.accept")}
             </Button>

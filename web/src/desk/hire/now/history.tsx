@@ -4,7 +4,25 @@ import { useSignedIn } from "../../session.ts";
 
 type Entry = Schemas["HirePage"]["history"][number];
 
-const whatText = (what: string): string => (has(`history.${what}`) ? say(`history.${what}`) : what);
+/** Facts that a text can show: what is not a word or a number is left out. */
+const plainFacts = (facts: Entry["facts"]): Record<string, string | number> =>
+  Object.fromEntries(
+    Object.entries(facts).filter(
+      (entry): entry is [string, string | number] =>
+        typeof entry[1] === "string" || typeof entry[1] === "number",
+    ),
+  );
+
+/** What happened, in words; an entry must never take the page down, so a text that lacks a fact shows its name. */
+function whatText({ what, facts }: Entry): string {
+  const id = `history.${what}`;
+  if (!has(id)) return what;
+  try {
+    return say(id, plainFacts(facts));
+  } catch {
+    return what;
+  }
+}
 
 /** Who did what, newest first. */
 export function History({ history }: { readonly history: readonly Entry[] }) {
@@ -16,7 +34,7 @@ export function History({ history }: { readonly history: readonly Entry[] }) {
       <ul>
         {history.map((entry) => (
           <li key={entry.at + entry.what} className="gate-rest">
-            <span>{whatText(entry.what)}</span>
+            <span>{whatText(entry)}</span>
             <span className="quiet">{`${entry.by} · ${dateText(entry.at, "dayTime", depot.timeZone)}`}</span>
           </li>
         ))}

@@ -1,6 +1,6 @@
 import { lazy, Suspense } from "react";
 import type { Schemas } from "../../../api/client.ts";
-import { findingWords, Loading } from "../../../parts/index.ts";
+import { FindingText, Loading } from "../../../parts/index.ts";
 import { dateText, has, say, t } from "../../../parts/words.ts";
 import type { PartProps } from "../use-hire.ts";
 import { GateCard } from "./gate-card.tsx";
@@ -38,7 +38,9 @@ function Conditions({ page }: PartProps) {
       <h2 id="conditions-title">{t("hire.conditions")}</h2>
       <ol className="conditions-list">
         {page.conditions.map((finding) => (
-          <li key={`${finding.code}.${finding.about ?? ""}`}>{findingWords(finding)}</li>
+          <li key={`${finding.code}.${finding.about ?? ""}`}>
+            <FindingText finding={finding} />
+          </li>
         ))}
       </ol>
     </section>

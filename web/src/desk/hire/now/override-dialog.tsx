@@ -1,7 +1,7 @@
 import { type FormEvent, useState } from "react";
 import { client, type Schemas } from "../../../api/client.ts";
 import { problemAt, take } from "../../../api/failure.ts";
-import { Button, DateField, Dialog, findingWords, TextField } from "../../../parts/index.ts";
+import { Button, DateField, Dialog, FindingText, TextField } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { useSignedIn } from "../../session.ts";
@@ -67,7 +67,9 @@ export function OverrideDialog(props: OverrideDialogProps) {
   return (
     <Dialog title={t("hire.override.title")} isOpen onClose={onClose}>
       <form className="stack" onSubmit={submit} noValidate>
-        <p>{findingWords(entry.finding)}</p>
+        <p>
+          <FindingText finding={entry.finding} />
+        </p>
         <p className="quiet">
           {t(entry.overridable === "insurer" ? "hire.override.coverNote" : "hire.override.policyNote")}
         </p>

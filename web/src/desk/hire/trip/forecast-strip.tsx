@@ -18,6 +18,9 @@ const TONES: Readonly<Partial<Record<StoreId, "ink" | "brass" | "water" | "moss"
 const NEWS = 0.05;
 export const hasTrouble = (store: StoreForecast): boolean => store.trouble.chance >= NEWS;
 
+/** A chance is shown in steps of 5: finer would pretend. */
+export const shownPct = (chance: number): number => Math.round(chance * 20) * 5;
+
 const minutesOf = (local: string): number => Date.parse(`${local}:00Z`) / 60_000;
 
 function troubleOf(store: StoreForecast, forecast: TripForecast): { share: number; text: string } | null {
@@ -31,7 +34,7 @@ function troubleOf(store: StoreForecast, forecast: TripForecast): { share: numbe
     text: t("trip.mark", {
       end: store.troubleAt,
       battery: store.store === "battery12" ? "yes" : "no",
-      pct: Math.round(store.trouble.chance * 100),
+      pct: shownPct(store.trouble.chance),
     }),
   };
 }
@@ -70,6 +73,7 @@ function sayOf(store: StoreForecast): string {
     const when = store.trouble.p50At ?? store.trouble.p10At;
     return t("trip.strip.trouble", {
       end: store.troubleAt,
+      battery: store.store === "battery12" ? "yes" : "no",
       when: when === null ? "none" : dateText(when, "dayTime"),
     });
   }

@@ -3,10 +3,10 @@ import { useQuery } from "@tanstack/react-query";
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
 import { FigureTap, FindingsList, Loading, RoadOfStops, type RoadStop } from "../../../parts/index.ts";
-import { dateText, figureText, t } from "../../../parts/words.ts";
+import { dateText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import type { HirePageData, PartProps } from "../use-hire.ts";
-import { ForecastStrip, hasTrouble } from "./forecast-strip.tsx";
+import { ForecastStrip, hasTrouble, shownPct } from "./forecast-strip.tsx";
 
 type Trip = NonNullable<HirePageData["trip"]>;
 
@@ -40,7 +40,7 @@ function sentenceOf(forecast: TripForecast): string {
   return t("trip.trouble", {
     store: t(`store.${worst.store}`),
     end: worst.troubleAt,
-    pct: Math.round(worst.trouble.chance * 100),
+    pct: shownPct(worst.trouble.chance),
     when: when === null ? "none" : dateText(when, "dayTime"),
     battery: worst.store === "battery12" ? "yes" : "no",
   });
@@ -53,12 +53,9 @@ function Notes({ forecast }: { readonly forecast: TripForecast }) {
       {t("trip.foot", { runs: forecast.runs })}{" "}
       {far !== undefined && (
         <>
-          {t("trip.station", {
-            station: far.nearestStation,
-            distance: figureText(far.distance),
-            weak: String(far.weak),
-          })}{" "}
+          {t("trip.station", { station: far.nearestStation })}{" "}
           <FigureTap figure={far.distance} label={t("trip.stationDistance")} />
+          {far.weak && t("trip.weak")}
         </>
       )}
     </p>
