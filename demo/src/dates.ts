@@ -6,14 +6,14 @@ export function addDays(date: string, days: number): string {
   return new Date(Date.parse(`${date}T00:00:00Z`) + days * DAY).toISOString().slice(0, 10);
 }
 
-/** The second Friday of the next May that is at least a week ahead. */
+/** The second Friday of the next May that is at least a fortnight ahead. */
 export function mayFriday(today: string): string {
   const year = Number(today.slice(0, 4));
   for (const candidate of [year, year + 1]) {
     const first = `${candidate}-05-01`;
     const weekday = new Date(`${first}T00:00:00Z`).getUTCDay();
     const friday = addDays(first, ((5 - weekday + 7) % 7) + 7);
-    if (friday >= addDays(today, 7)) return friday;
+    if (friday >= addDays(today, 14)) return friday;
   }
   throw new RangeError(`mayFriday: ${today} has no May ahead`);
 }

@@ -3,7 +3,7 @@ import { addDays, mayFriday, yearsBefore } from "./dates.ts";
 import { highlandsTrip, lakesTrip, loadForTwo, twoAdults } from "./trips.ts";
 
 /** How far a hire of the demo has come. */
-export type DemoStage = "enquiry" | "quote" | "booked" | "onHire" | "lost";
+export type DemoStage = "enquiry" | "quote" | "booked" | "onHire" | "returned" | "lost";
 
 export interface DemoHire {
   readonly stage: DemoStage;
@@ -92,13 +92,13 @@ export function demoHires(today: string): readonly DemoHire[] {
     {
       stage: "booked",
       customer: person("Ada Okoye", "104", "27 Quarry Bank"),
-      wishes: "Two nights close by, to try it.",
-      from: `${today}T15:30`,
-      to: `${addDays(today, 2)}T11:00`,
+      wishes: "North, whatever the weather.",
+      from: `${today}T13:30`,
+      to: `${addDays(today, 7)}T15:30`,
       vehicleId: "pv2-siskin",
       party: twoAdults(),
       drivers: [driver("t1", "Ada Okoye", 41, today, addDays(today, -3))],
-      trip: lakesTrip(today),
+      trip: highlandsTrip(today),
       load: loadForTwo(),
       paid: true,
     },
@@ -106,12 +106,25 @@ export function demoHires(today: string): readonly DemoHire[] {
       stage: "onHire",
       customer: person("Rui Costa", "105", "9 Harbour Wynd"),
       wishes: "",
-      from: `${away}T12:00`,
+      from: `${addDays(today, -6)}T12:00`,
       to: `${addDays(today, 1)}T10:30`,
       vehicleId: "pv2-teal",
       party: twoAdults("some"),
       drivers: [driver("t1", "Rui Costa", 52, today, addDays(today, -9))],
-      trip: lakesTrip(away, "12:00", "10:30"),
+      trip: lakesTrip(addDays(today, -6), 7),
+      load: loadForTwo(),
+      paid: true,
+    },
+    {
+      stage: "returned",
+      customer: person("Eva Novak", "107", "2 Weir Cottages"),
+      wishes: "",
+      from: `${addDays(today, -8)}T12:00`,
+      to: `${away}T16:30`,
+      vehicleId: "pv2-siskin",
+      party: twoAdults("some"),
+      drivers: [driver("t1", "Eva Novak", 38, today, addDays(today, -10))],
+      trip: null,
       load: loadForTwo(),
       paid: true,
     },

@@ -1,6 +1,20 @@
-import { type InsurancePolicy, quoteHire, type Terms, toInstant } from "@setfair/engine";
-import { NO_READINESS, type QuoteDocument, type Store, toJson } from "@setfair/server";
+import {
+  type InsurancePolicy,
+  quoteHire,
+  type Terms,
+  toInstant,
+  type VehicleDescription,
+} from "@setfair/engine";
+import {
+  asDocument,
+  NO_READINESS,
+  type QuoteDocument,
+  type Store,
+  toJson,
+  type VehicleDocument,
+} from "@setfair/server";
 import type { DemoHire } from "./hires.ts";
+import { walkedRecords } from "./walked.ts";
 
 export interface DemoDepot {
   readonly store: Store;
@@ -54,13 +68,18 @@ export async function putHire(depot: DemoDepot, hire: DemoHire): Promise<void> {
   if (hire.drivers.length > 0) await put("drivers", { drivers: hire.drivers });
   if (hire.trip !== null) await put("trip", hire.trip);
   if (hire.load !== null) await put("load", hire.load);
-  const isOut = hire.stage === "onHire";
-  await put("readiness", { ...NO_READINESS, keysOutAt: isOut ? period.from : null });
+  const isBack = hire.stage === "returned";
+  const isOut = hire.stage === "onHire" || isBack;
+  await put("readiness", {
+    ...NO_READINESS,
+    keysOutAt: isOut ? period.from : null,
+    keysBackAt: isBack ? period.to : null,
+  });
   const priced = hire.stage === "quote" || hire.stage === "booked" || isOut;
   const quote = priced ? quoteOf(depot, hire) : null;
   if (quote !== null) await put("quote", quote);
   if (hire.vehicleId !== null) {
-    if (hire.stage === "booked" || isOut) {
+    if (hire.stage === "booked" || hire.stage === "onHire") {
       const booking = {
         hireId: row.id,
         vehicleId: hire.vehicleId,
@@ -72,7 +91,9 @@ export async function putHire(depot: DemoDepot, hire: DemoHire): Promise<void> {
     }
   }
   if (hire.paid && quote !== null) await payWhole(depot, row.id, quote);
-  const registration = await registrationOf(depot, hire.vehicleId);
+  const vehicle = await vehicleOf(depot, hire.vehicleId);
+  if (vehicle !== null && isOut) await walk(depot, row.id, hire, vehicle, period);
+  const registration = vehicle?.registration ?? "";
   await store.hires.update(
     row.id,
     { stage: hire.stage, vehicleId: hire.vehicleId, registration },
@@ -81,11 +102,32 @@ export async function putHire(depot: DemoDepot, hire: DemoHire): Promise<void> {
   await store.audit.add({ by, act: "hire.enquired", about: row.id });
 }
 
-async function registrationOf({ store, today }: DemoDepot, vehicleId: string | null): Promise<string> {
-  if (vehicleId === null) return "";
+async function vehicleOf(
+  { store, today }: DemoDepot,
+  vehicleId: string | null,
+): Promise<VehicleDescription | null> {
+  if (vehicleId === null) return null;
   const version = await store.vehicles.on(vehicleId, today);
-  const description = version?.document.description as { registration?: string } | undefined;
-  return description?.registration ?? "";
+  return version === null ? null : asDocument<VehicleDocument>(version.document).description;
+}
+
+/** The walk-rounds that a hire of the demo has behind it. */
+async function walk(
+  { store }: DemoDepot,
+  hireId: string,
+  hire: DemoHire,
+  vehicle: VehicleDescription,
+  period: { readonly from: string; readonly to: string },
+): Promise<void> {
+  const rounds = hire.stage === "returned" ? (["out", "back"] as const) : (["out"] as const);
+  for (const direction of rounds) {
+    const at = new Date(
+      Date.parse(direction === "out" ? period.from : period.to) - 40 * 60_000,
+    ).toISOString();
+    const records = walkedRecords({ hireId, vehicle, direction, signer: hire.customer.name, at });
+    const refused = (await store.records.append(records)).find(({ ok }) => !ok);
+    if (refused !== undefined) throw new Error(`demo: a record was refused, ${JSON.stringify(refused)}`);
+  }
 }
 
 async function payWhole(

@@ -82,15 +82,15 @@ const HIGHLANDS: readonly Leg[] = [
     acts: ["plugIn", "fillWater", "emptyWaste", "emptyCassette"],
   },
 ];
-const LAKES: readonly Leg[] = [
+const lakes = (nights: number): readonly Leg[] => [
   {
     place: gb("Keswick", 54.6, -3.13, 80),
     day: 0,
-    nights: 2,
+    nights,
     km: 40,
     minutes: 60,
     pitch: PLUGGED,
-    acts: ["plugIn", "fillWater", "emptyCassette"],
+    acts: ["plugIn", "fillWater", "emptyWaste", "emptyCassette"],
   },
 ];
 
@@ -124,9 +124,9 @@ export const highlandsTrip = (friday: string): Trip =>
     distanceKm: 300,
     minutes: 270,
   });
-/** Two nights near the depot with a post. */
-export const lakesTrip = (date: string, depart = "15:30", back = "11:00"): Trip =>
-  tripOf(legsFrom(LAKES, date), `${date}T${depart}`, `${addDays(date, 2)}T${back}`, {
+/** Some nights on one pitch near the depot, with a post. */
+export const lakesTrip = (date: string, nights: number): Trip =>
+  tripOf(legsFrom(lakes(nights), date), `${date}T12:00`, `${addDays(date, nights)}T11:00`, {
     distanceKm: 40,
     minutes: 55,
   });

@@ -16,13 +16,12 @@ export interface DemoVehicle {
   readonly document: VehicleDocument;
 }
 
-const inDate = (today: string): VehicleDocument["dueDates"] => [
-  { kind: "tax", dueOn: addDays(today, 330) },
-  { kind: "insurance", dueOn: addDays(today, 400) },
-  { kind: "lpgCheck", dueOn: addDays(today, 290) },
-  { kind: "habitation", dueOn: addDays(today, 300) },
-  { kind: "extinguisher", dueOn: addDays(today, 345) },
-];
+/** Good until well after the next May. */
+const inDate = (today: string): VehicleDocument["dueDates"] =>
+  (["tax", "insurance", "lpgCheck", "habitation", "extinguisher"] as const).map((kind, k) => ({
+    kind,
+    dueOn: addDays(mayFriday(today), 40 + 35 * k),
+  }));
 
 /** Three of one kind: Heron is free, Siskin is out in May, Teal's MOT falls due in the middle of those days. */
 export function demoVehicles(today: string): readonly DemoVehicle[] {

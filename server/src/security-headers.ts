@@ -45,6 +45,7 @@ export async function registerSecurityHeaders(
       },
     },
     hsts: context.secure ? { maxAge: 86_400, includeSubDomains: false } : false,
+    xFrameOptions: { action: "deny" },
     referrerPolicy: { policy: "no-referrer" },
     // pages over plain HTTP on a LAN address are not secure contexts; the header would only warn there
     crossOriginOpenerPolicy: context.secure ? { policy: "same-origin" } : false,

@@ -1,0 +1,88 @@
+import { composeWalkRound, type VehicleDescription, type WalkRoundCheck } from "@setfair/engine";
+import { type ChainEnd, type DepotRecord, makeRecord, type NewRecord } from "@setfair/records";
+
+interface Walk {
+  readonly hireId: string;
+  readonly vehicle: VehicleDescription;
+  readonly direction: "out" | "back";
+  readonly signer: string;
+  /** instant at which it begins */
+  readonly at: string;
+}
+type Content = NewRecord["content"];
+
+/** What the invented yard read at each check: plain middling values, a little less of everything on the way back. */
+function contentOf(
+  check: WalkRoundCheck,
+  direction: "out" | "back",
+): { kind: NewRecord["kind"]; content: Content } {
+  const about = { about: check.id, checkId: check.id, direction };
+  if (check.kind === "count") {
+    const expected = check.expected ?? 1;
+    return { kind: "count", content: { ...about, found: expected, expected } };
+  }
+  if (check.kind === "reading" && check.reading !== undefined) {
+    const { min, max, unit, step } = check.reading;
+    const middle = min + Math.round((max - min) / 2 / step) * step;
+    return { kind: "reading", content: { ...about, value: Math.min(max, middle), unit } };
+  }
+  return { kind: "look", content: { ...about, saw: "same" } };
+}
+
+const mark = (direction: "out" | "back", xShare: number, markKind: string, sizeMm: number): Content => ({
+  about: "body.nearside",
+  direction,
+  part: "body.nearside",
+  view: "nearside",
+  xShare,
+  yShare: 0.55,
+  markKind,
+  sizeMm,
+  note: "",
+  photographs: [],
+});
+
+const stroke = [
+  [
+    { x: 12, y: 30 },
+    { x: 40, y: 18 },
+    { x: 66, y: 34 },
+  ],
+];
+
+/** A whole walk-round of the demo: every check, two marks on the way out, one more on the way back, signed. */
+export function walkedRecords({ hireId, vehicle, direction, signer, at }: Walk): readonly DepotRecord[] {
+  const refs = { hireId, vehicleId: vehicle.id };
+  const records: DepotRecord[] = [];
+  let end: ChainEnd = null;
+  const add = (kind: NewRecord["kind"], content: Content): void => {
+    const deviceTime = new Date(Date.parse(at) + records.length * 20_000).toISOString();
+    const record = makeRecord(
+      { deviceId: "demo-tablet", deviceTime, kind, refs, chain: `${hireId}.${direction}`, content },
+      end,
+    );
+    end = { seq: record.seq, hash: record.hash };
+    records.push(record);
+  };
+  const sign = (purpose: string) =>
+    add("signature", {
+      purpose,
+      role: "hirer",
+      signer: { name: signer },
+      records: records.filter(({ kind }) => kind !== "signature").map(({ id, hash }) => ({ id, hash })),
+      shown: { text: "Signed in the demonstration: nobody signed this.", language: "en-GB" },
+      strokes: stroke,
+    });
+  add("walkStarted", { direction });
+  for (const check of composeWalkRound(vehicle, direction).steps.flatMap(({ checks }) => checks)) {
+    const { kind, content } = contentOf(check, direction);
+    add(kind, content);
+  }
+  add("mark", mark(direction, 0.2, "scratch", 40));
+  add("mark", mark(direction, 0.5, "dent", 25));
+  if (direction === "back") add("mark", mark(direction, 0.82, "scratch", 120));
+  for (const purpose of direction === "out" ? ["agreement", "briefing", "condition"] : ["condition"])
+    sign(purpose);
+  add("walkFinished", { direction });
+  return records;
+}

@@ -1,0 +1,85 @@
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { serve, serveOptionsFromEnvironment } from "./serve.ts";
+
+const DEPOT = {
+  name: "Invented Depot",
+  telephone: "01632 960001",
+  timeZone: "Europe/London",
+  country: "GB",
+  latitudeDeg: 54,
+  longitudeDeg: -3,
+  opens: "09:00",
+  closes: "17:00",
+};
+const SET_UP = {
+  firm: { name: "Invented Hire" },
+  depot: DEPOT,
+  manager: { name: "Pat Manager", login: "pat", password: "a long enough password" },
+};
+
+describe("serve", () => {
+  let dataDir = "";
+  beforeEach(async () => {
+    dataDir = await mkdtemp(join(tmpdir(), "setfair-serve-"));
+  });
+  afterEach(() => rm(dataDir, { recursive: true, force: true }));
+  const post = (url: string, body: unknown) =>
+    fetch(url, {
+      method: "POST",
+      headers: { "content-type": "application/json" },
+      body: JSON.stringify(body),
+    });
+
+  it("offers a one-time set-up link where there is no firm, which makes one once", async () => {
+    const served = await serve({ port: 0, dataDir, webFolder: null });
+    try {
+      const token = served.setUpLink?.split("/").at(-1) ?? "";
+      expect(served.setUpLink).toBe(`${served.url}/setup/${token}`);
+      const link = `${served.url}/api/setup/${token}`;
+      expect(await (await fetch(link)).json()).toEqual({ open: true });
+      const wrong = await post(link, { ...SET_UP, depot: { ...DEPOT, timeZone: "Nowhere/Town" } });
+      expect([wrong.status, (await wrong.json()).error.problems[0].path]).toEqual([400, "depot.timeZone"]);
+      expect((await post(`${served.url}/api/setup/${"x".repeat(43)}`, SET_UP)).status).toBe(404);
+      expect((await post(link, SET_UP)).status).toBe(200);
+      expect((await post(link, { ...SET_UP, manager: { ...SET_UP.manager, login: "other" } })).status).toBe(
+        404,
+      );
+      const signedIn = await post(`${served.url}/api/session`, {
+        login: "pat",
+        password: SET_UP.manager.password,
+      });
+      expect(await signedIn.json()).toMatchObject({
+        user: { role: "manager" },
+        firm: { name: "Invented Hire" },
+        demo: false,
+      });
+    } finally {
+      await served.close();
+    }
+  });
+
+  it("loads the invented firm only on this machine or when asked to, and keeps what is there", async () => {
+    let loaded = 0;
+    const loadDemo = async () => {
+      loaded += 1;
+      return [];
+    };
+    const elsewhere = await serve({ port: 0, host: "0.0.0.0", dataDir, webFolder: null, loadDemo });
+    await elsewhere.close();
+    expect(loaded).toBe(0);
+    await (await serve({ port: 0, host: "0.0.0.0", demo: true, dataDir, webFolder: null, loadDemo })).close();
+    await (await serve({ port: 0, dataDir, webFolder: null, loadDemo })).close();
+    expect(loaded).toBe(2);
+  });
+
+  it("says what is wrong with its options", async () => {
+    await expect(serve({ port: 0, dataDir, cert: "only-this.pem" })).rejects.toThrow(/cert and key/);
+    expect(() => serveOptionsFromEnvironment({ PORT: "many" })).toThrow(/PORT/);
+    expect(
+      serveOptionsFromEnvironment({ PORT: "4601", SETFAIR_DATA: "d", SETFAIR_DEMO: "1", SETFAIR_URL: "" }),
+    ).toEqual({ port: 4601, dataDir: "d", demo: true });
+  });
+});
