@@ -53,7 +53,11 @@ export function Day({ guide, forecast }: { readonly guide: Guide; readonly forec
   );
 }
 
-const titles = (cards: readonly BriefingCard[]): string => cards.map(cardTitle).join(" · ");
+/** The first titles of a place, and how many more there are. */
+function titles(cards: readonly BriefingCard[]): string {
+  const first = cards.slice(0, 3).map(cardTitle);
+  return [...first, ...(cards.length > 3 ? [t("hirer.more", { n: cards.length - 3 })] : [])].join(" · ");
+}
 
 function nightWords(forecast: TripForecast | null, guide: Guide, cards: readonly BriefingCard[]): string {
   const now = civilNow(guide.trip?.timeZone ?? "UTC");

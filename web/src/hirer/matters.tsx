@@ -8,27 +8,43 @@ type Trouble = Extract<WhatMatters, { kind: "trouble" }>;
 const DO_AT = ["battery12", "lpg", "freshWater", "wasteWater", "cassette", "fuel", "def"] as const;
 const known = (store: string): (typeof DO_AT)[number] => DO_AT.find((one) => one === store) ?? "battery12";
 
+export interface MattersProps {
+  readonly hirer: HirerGuide;
+  readonly guide: Guide;
+  /** stands on the page of the panel itself */
+  readonly onPanel?: boolean;
+}
+
 /** One sentence and what to do, before anything else. */
-export function Matters({ hirer, guide }: { readonly hirer: HirerGuide; readonly guide: Guide }) {
+export function Matters({ hirer, guide, onPanel = false }: MattersProps) {
   const { forecast, running, failed, readings, waiting } = hirer;
   const now = civilNow(guide.trip?.timeZone ?? "UTC");
   const most = forecast === null ? null : whatMatters(forecast, now);
   return (
     <section
-      className={most?.kind === "trouble" ? "card matters matters-trouble" : "card matters"}
+      className={most !== null && most.kind !== "lasts" ? "card matters matters-trouble" : "card matters"}
       aria-live="polite"
     >
       {most === null ? (
         <p>{t("hirer.matters.none")}</p>
+      ) : most.kind === "now" ? (
+        <>
+          <h2>{t(`hirer.now.${known(most.store)}`)}</h2>
+          <p>{t(`hirer.doSoon.${known(most.store)}`)}</p>
+        </>
       ) : most.kind === "trouble" ? (
         <TroubleWords trouble={most} />
       ) : (
         <>
           <h2>{t("hirer.matters.lasts")}</h2>
-          <p>{t("hirer.matters.lastsText", { n: most.chanceIn100 })}</p>
+          <p>
+            {most.chanceIn100 === 100
+              ? t("hirer.matters.lastsAll", { runs: forecast?.runs ?? 0 })
+              : t("hirer.matters.lastsText", { n: most.chanceIn100 })}
+          </p>
         </>
       )}
-      {forecast !== null && (
+      {forecast !== null && !onPanel && (
         <a className="button button-main button-wide" href="#panel">
           {t("hirer.panel.open")}
         </a>

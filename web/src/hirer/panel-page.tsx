@@ -5,6 +5,7 @@ import { dateText, figureText, say, t } from "../parts/words.ts";
 import { civilNow, withinTrip } from "./local-time.ts";
 import { Matters } from "./matters.tsx";
 import type { HirerGuide } from "./use-guide.ts";
+import { inHundred } from "./what-matters.ts";
 
 type Store = Reading["store"];
 type Unit = Reading["unit"];
@@ -72,7 +73,7 @@ export function PanelPage({ hirer, guide }: { readonly hirer: HirerGuide; readon
   return (
     <main className="guide-main stack">
       <h1>{t("hirer.panel.title")}</h1>
-      {hirer.readings.length > 0 && <Matters hirer={hirer} guide={guide} />}
+      {hirer.readings.length > 0 && <Matters hirer={hirer} guide={guide} onPanel />}
       <form className="card stack" onSubmit={submit} noValidate>
         <fieldset className="post-choices">
           <legend>{t("hirer.panel.what")}</legend>
@@ -141,8 +142,14 @@ export function PanelPage({ hirer, guide }: { readonly hirer: HirerGuide; readon
   );
 }
 
-/** What each reading did to the forecast. */
+/** What each reading did to the forecast, as shares of what may be used. */
 function Uses({ forecast }: { readonly forecast: TripForecast }) {
+  const share = (store: string, value: number) =>
+    figureText({
+      value: value / (forecast.stores.find((one) => one.store === store)?.capacity.value ?? 1),
+      unit: "share",
+    });
+  const ahead = forecast.stores.filter(({ trouble }) => trouble.chance > 0);
   return (
     <section className="card stack-tight" aria-labelledby="uses">
       <h2 id="uses">{t("hirer.uses.title")}</h2>
@@ -152,25 +159,23 @@ function Uses({ forecast }: { readonly forecast: TripForecast }) {
             {t("hirer.uses.one", {
               store: say(`store.${use.store}`),
               at: dateText(use.at, "dayTime"),
-              level: figureText(use.level),
-              expected: figureText({ value: use.expectedP50, unit: use.level.unit }),
+              level: share(use.store, use.level.value),
+              expected: share(use.store, use.expectedP50),
             })}
           </li>
         ))}
       </ul>
-      <p className="quiet">{t("hirer.uses.stores")}</p>
+      {ahead.length > 0 && <p className="quiet">{t("hirer.uses.stores")}</p>}
       <ul className="stack-tight">
-        {forecast.stores
-          .filter(({ trouble }) => trouble.chance > 0)
-          .map((store) => (
-            <li key={store.store}>
-              {t("hirer.uses.store", {
-                store: say(`store.${store.store}`),
-                end: store.troubleAt,
-                n: Math.min(95, Math.max(5, Math.round(store.trouble.chance * 20) * 5)),
-              })}
-            </li>
-          ))}
+        {ahead.map((store) => (
+          <li key={store.store}>
+            {t("hirer.uses.store", {
+              store: say(`store.${store.store}`),
+              end: store.troubleAt,
+              n: inHundred(store.trouble.chance),
+            })}
+          </li>
+        ))}
       </ul>
     </section>
   );

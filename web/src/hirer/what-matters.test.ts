@@ -9,6 +9,7 @@ const store = (id: StoreForecast["store"], chance: number, p50At: string | null)
 const forecast = (stores: readonly StoreForecast[]) =>
   ({
     stores,
+    readings: [],
     lastsChance: 0.93,
     stops: [
       { name: "Aviemore", arrive: "2026-07-03T17:00", leave: "2026-07-05T10:00" },
@@ -26,6 +27,17 @@ describe("what matters most", () => {
       by: "2026-07-06T05:00",
       stop: "Ullapool",
     });
+  });
+
+  it("puts what was read at its end just now before every chance", () => {
+    const full = { ...store("wasteWater", 0, null), capacity: { value: 80 }, troubleAt: "full" };
+    const read = { store: "wasteWater", at: "2026-07-03T17:00", level: { value: 79 } };
+    const trip = {
+      ...forecast([full as unknown as StoreForecast]),
+      readings: [read],
+    } as unknown as TripForecast;
+    expect(whatMatters(trip, "2026-07-03T18:00")).toEqual({ kind: "now", store: "wasteWater" });
+    expect(whatMatters(trip, "2026-07-04T18:00").kind).toBe("lasts");
   });
 
   it("says that it should last where no trouble is worth the first line", () => {

@@ -2,6 +2,7 @@ import type { StoreForecast, TripForecast } from "@setfair/engine/trip";
 
 /** What the hirer should know first. */
 export type WhatMatters =
+  | { readonly kind: "now"; readonly store: StoreForecast["store"] }
   | {
       readonly kind: "trouble";
       readonly store: StoreForecast["store"];
@@ -21,8 +22,30 @@ export function inHundred(chance: number): number {
   return Math.min(95, Math.max(5, Math.round(chance * 20) * 5));
 }
 
-/** The store that is most likely in trouble before the end; the earlier one on a tie. `now` is civil time in the trip's zone. */
+/** A reading tells of now for so long. */
+const FRESH_H = 12;
+/** As near to its end as this share of the capacity counts as there. */
+const AT_THE_END = 0.05;
+
+const hoursOf = (local: string): number => Date.parse(`${local}:00Z`) / 3_600_000;
+
+/** A store that was read at its end within the last hours. */
+function atItsEnd(forecast: TripForecast, now: string): StoreForecast | undefined {
+  return forecast.stores.find(({ store, capacity, troubleAt }) => {
+    const read = forecast.readings.filter((use) => use.store === store).at(-1);
+    if (read === undefined || hoursOf(now) - hoursOf(read.at) > FRESH_H) return false;
+    const share = read.level.value / capacity.value;
+    return troubleAt === "empty" ? share <= AT_THE_END : share >= 1 - AT_THE_END;
+  });
+}
+
+/**
+ * What was read at its end just now; else the store that is most likely in trouble before the return, the
+ * earlier one on a tie. `now` is civil time in the trip's zone.
+ */
 export function whatMatters(forecast: TripForecast, now: string): WhatMatters {
+  const ended = atItsEnd(forecast, now);
+  if (ended !== undefined) return { kind: "now", store: ended.store };
   const worst = forecast.stores
     .filter(({ trouble }) => trouble.chance >= WORTH_SAYING)
     .sort((a, b) => b.trouble.chance - a.trouble.chance || (timeOf(a) < timeOf(b) ? -1 : 1))[0];

@@ -77,20 +77,44 @@ function LookButtons({ job, acts, check, photographs, waits, onDone }: Inner & {
   );
 }
 
+const rangeOf = (check: WalkRoundCheck) => check.reading ?? { unit: "", min: 0, max: 999, step: 1 };
+
+async function keepMeasure(acts: WalkActs, check: WalkRoundCheck, value: number): Promise<void> {
+  const photographs = photographsOf(acts.walk, check);
+  const about = {
+    about: check.id,
+    checkId: check.id,
+    view: check.view,
+    ...(photographs.length === 0 ? {} : { photographs: [...photographs] }),
+  };
+  if (check.kind === "count")
+    await acts.keep("count", { ...about, found: value, expected: check.expected ?? 0 });
+  else await acts.keep("reading", { ...about, value, unit: rangeOf(check).unit });
+}
+
+/** Stands where the next step always stands, while a number is typed. */
+export function KeepMeasure({ acts, check, onDone }: Pick<CheckCardProps, "acts" | "check" | "onDone">) {
+  const value = numberOfTyped(acts.place.typed);
+  const { min, max } = rangeOf(check);
+  const keepIt = async () => {
+    if (!isWithin(value, min, max)) return;
+    await keepMeasure(acts, check, value);
+    await onDone();
+  };
+  return (
+    <Press look="main" onPress={keepIt} disabled={!isWithin(value, min, max)}>
+      {t("yard.reading.keep")}
+    </Press>
+  );
+}
+
 /** A reading or a count with its unit, its range and what it was when it left. */
 function Measure({ job, acts, check, photographs, onDone }: Inner) {
   const { place } = acts;
-  const reading = check.reading;
-  const range = reading ?? { unit: "", min: 0, max: 999, step: 1 };
-  const value = numberOfTyped(place.typed);
+  const range = rangeOf(check);
   const before = acts.out.answers.get(check.id);
-  const keepIt = async (value: number | null) => {
-    if (!isWithin(value, range.min, range.max)) return;
-    const shots = photographs.length === 0 ? {} : { photographs: [...photographs] };
-    const about = { about: check.id, checkId: check.id, view: check.view, ...shots };
-    if (check.kind === "count")
-      await acts.keep("count", { ...about, found: value, expected: check.expected ?? 0 });
-    else await acts.keep("reading", { ...about, value, unit: range.unit });
+  const all = async () => {
+    await keepMeasure(acts, check, check.expected ?? 0);
     await onDone();
   };
   const wet = async () => {
@@ -99,13 +123,11 @@ function Measure({ job, acts, check, photographs, onDone }: Inner) {
   };
   return (
     <>
-      {job.walk === "back" && before?.value !== null && before !== undefined && (
+      {job.walk === "back" && before?.value != null && (
         <p className="yard-note">{t("yard.reading.out", { value: before.value, unit: range.unit })}</p>
       )}
       {check.kind === "count" && check.expected !== undefined && (
-        <Press onPress={() => keepIt(check.expected ?? 0)}>
-          {t("yard.count.all", { n: check.expected })}
-        </Press>
+        <Press onPress={all}>{t("yard.count.all", { n: check.expected })}</Press>
       )}
       <NumberPad
         typed={place.typed}
@@ -116,12 +138,7 @@ function Measure({ job, acts, check, photographs, onDone }: Inner) {
         label={checkWords(check)}
         onType={(typed) => acts.goTo({ ...place, typed })}
       />
-      <div className="two">
-        <Press onPress={wet}>{t("yard.reading.cannot")}</Press>
-        <Press look="main" onPress={() => keepIt(value)} disabled={!isWithin(value, range.min, range.max)}>
-          {t("yard.reading.keep")}
-        </Press>
-      </div>
+      <Press onPress={wet}>{t("yard.reading.cannot")}</Press>
     </>
   );
 }

@@ -3,14 +3,14 @@ import type { VehicleDescription, WalkRoundCheck, WalkRoundStep } from "@setfair
 import type { YardJob } from "../offline/database.ts";
 import { classes } from "../parts/classes.ts";
 import { t } from "../parts/words.ts";
-import { CheckCard } from "./check-card.tsx";
+import { CheckCard, KeepMeasure } from "./check-card.tsx";
 import { DrawingPane } from "./drawing-pane.tsx";
 import { KeepMark, MarkCard } from "./mark-card.tsx";
 import { checkWords, partWords, viewWords } from "./names.ts";
 import { PartCard } from "./part-card.tsx";
 import { PhotoButton } from "./photo-button.tsx";
 import { Press } from "./press.tsx";
-import type { WalkActs } from "./use-walk.ts";
+import type { Place, WalkActs } from "./use-walk.ts";
 import { nextNeeded, photographsOf, stillNeeds } from "./walk-state.ts";
 
 export interface SideProps {
@@ -54,18 +54,21 @@ export function SidePage({ job, acts, step, index }: SideProps) {
         ) : part !== null ? (
           <PartCard job={job} acts={acts} part={part} name={nameOf(job, step, part)} onClose={close} />
         ) : (
-          <CheckRows step={step} acts={acts} onOpen={open} />
+          <CheckRows step={step} index={index} acts={acts} onOpen={open} />
         )}
       </main>
       <footer className="yard-foot">
         <PhotoButton
           label={t("yard.photo.take")}
+          main={place.mark === null && check !== null && stillNeeds(walk, check) === "photograph"}
           onPhoto={(bytes) => acts.photograph(bytes, about, step.view, check)}
         />
-        {place.mark === null ? (
-          <NextButton step={step} index={index} acts={acts} onOpen={open} />
-        ) : (
+        {place.mark !== null ? (
           <KeepMark acts={acts} step={step} check={check} part={part ?? `view.${step.view}`} />
+        ) : check !== null && check.kind !== "look" && !walk.answers.has(check.id) ? (
+          <KeepMeasure acts={acts} check={check} onDone={answered} />
+        ) : (
+          <NextButton step={step} index={index} acts={acts} onOpen={open} />
         )}
       </footer>
     </>
@@ -77,40 +80,42 @@ function nameOf(job: YardJob, step: WalkRoundStep, part: string): string {
   return partWords(partsOf(vehicle, step.view).find((one) => one.part === part)?.name ?? `part.${part}`);
 }
 
-function CheckRows({
-  step,
-  acts,
-  onOpen,
-}: {
-  readonly step: WalkRoundStep;
-  readonly acts: WalkActs;
-  readonly onOpen: (check: WalkRoundCheck) => unknown;
-}) {
-  const { walk } = acts;
+function CheckRows({ step, index, acts, onOpen }: NextProps) {
+  const { walk, round, goTo } = acts;
+  const next = round.steps[index + 1];
   if (step.checks.length === 0) return <p className="card">{t("yard.side.noChecks")}</p>;
   return (
-    <ul className="card check-rows">
-      {step.checks.map((check) => {
-        const needs = stillNeeds(walk, check);
-        const answer = walk.answers.get(check.id);
-        return (
-          <li key={check.id}>
-            <Press look="row" onPress={() => onOpen(check)}>
-              <span className="yard-row-what">{checkWords(check)}</span>
-              <span className={classes("yard-row-state", needs !== null && "needs")}>
-                {needs !== null
-                  ? t(`yard.needs.${needs}`)
-                  : answer === undefined
-                    ? t("yard.needs.look")
-                    : answer.value !== null
-                      ? `${answer.value} ${answer.unit ?? ""}`
-                      : t(`yard.saw.${answer.outcome ?? "same"}`)}
-              </span>
-            </Press>
-          </li>
-        );
-      })}
-    </ul>
+    <>
+      <ul className="card check-rows">
+        {step.checks.map((check) => {
+          const needs = stillNeeds(walk, check);
+          const answer = walk.answers.get(check.id);
+          return (
+            <li key={check.id}>
+              <Press look="row" onPress={() => onOpen(check)}>
+                <span className="yard-row-what">{checkWords(check)}</span>
+                <span className={classes("yard-row-state", needs !== null && "needs")}>
+                  {needs !== null
+                    ? t(`yard.needs.${needs}`)
+                    : answer === undefined
+                      ? t("yard.needs.look")
+                      : answer.value !== null
+                        ? `${answer.value} ${answer.unit ?? ""}`
+                        : t(`yard.saw.${answer.outcome ?? "same"}`)}
+                </span>
+              </Press>
+            </li>
+          );
+        })}
+      </ul>
+      {nextNeeded(walk, step) !== undefined && (
+        <Press look="quiet" onPress={() => goTo(afterSide(round.steps, index))}>
+          {next === undefined
+            ? t("yard.next.laterEnd")
+            : t("yard.next.later", { view: viewWords(next.view) })}
+        </Press>
+      )}
+    </>
   );
 }
 
@@ -126,26 +131,16 @@ function NextButton({ step, index, acts, onOpen }: NextProps) {
   const { walk, round, place, keep, goTo } = acts;
   const needed = nextNeeded(walk, step);
   const next = round.steps[index + 1];
-  if (needed !== undefined && needed.id !== place.open?.check) {
-    return (
-      <Press look="main" onPress={() => onOpen(needed)}>
-        {t("yard.next.check", { what: checkWords(needed) })}
-      </Press>
-    );
-  }
-  const after = {
-    page: next === undefined ? ("summary" as const) : index + 1,
-    open: null,
-    mark: null,
-    typed: "",
-  };
   if (needed !== undefined) {
     return (
-      <Press onPress={() => goTo(after)}>
-        {next === undefined ? t("yard.next.laterEnd") : t("yard.next.later", { view: viewWords(next.view) })}
+      <Press look="main" onPress={() => onOpen(needed)} disabled={needed.id === place.open?.check}>
+        {needed.id === place.open?.check
+          ? t("yard.photo.first")
+          : t("yard.next.check", { what: checkWords(needed) })}
       </Press>
     );
   }
+  const after = afterSide(round.steps, index);
   const pass = async () => {
     for (const check of step.checks) {
       if (check.kind !== "look" || walk.answers.has(check.id)) continue;
@@ -162,6 +157,14 @@ function NextButton({ step, index, acts, onOpen }: NextProps) {
     </Press>
   );
 }
+
+/** Where the person goes from a side: the next one, or the summary after the last. */
+const afterSide = (steps: readonly WalkRoundStep[], index: number): Place => ({
+  page: steps[index + 1] === undefined ? "summary" : index + 1,
+  open: null,
+  mark: null,
+  typed: "",
+});
 
 export function lookContent(
   check: WalkRoundCheck,
