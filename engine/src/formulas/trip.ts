@@ -3,9 +3,11 @@ import * as z from "zod/mini";
 import { above0, between } from "./args.ts";
 import { entry } from "./entry.ts";
 
-/** A chance from 0 to 1 as it is shown: in steps of 5 %, since the lives tell no more. */
+/** A chance from 0 to 1 as it is shown: in steps of 5 %, since the lives tell no more; 0 and 100 only where it is so. */
 export function shownChancePct(chance: number): number {
-  return 5 * Math.round(20 * chance);
+  if (chance <= 0) return 0;
+  if (chance >= 1) return 100;
+  return Math.min(95, Math.max(5, 5 * Math.round(20 * chance)));
 }
 
 /** Mean use over a time. */

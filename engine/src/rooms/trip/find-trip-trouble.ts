@@ -1,18 +1,19 @@
 import { type Figure, figure } from "../../base/figure.ts";
 import type { Finding, Mend, Severity } from "../../base/finding.ts";
+import { boilingPointC } from "../../formulas/lpg.ts";
+import { shownChancePct } from "../../formulas/trip.ts";
 import type { StoreId } from "../../stores/stores.ts";
 import { isOffered } from "./do-acts.ts";
 import type { TripPlan } from "./plan-trip.ts";
 import type { TripRecorder } from "./record-trip.ts";
-import { shownPct } from "./spread-of.ts";
 import type { StoreForecast, TripForecast } from "./types.ts";
 
 /** From this chance on the trip only goes with a change; below the other nothing is said: policy of the tool, practice. */
 const CONDITION_FROM = 0.2;
 const NOTE_FROM = 0.05;
 const LOW_SHARE = 0.35;
-/** butane gives no gas below this, °C: where its saturation pressure is 1.05 bar absolute */
-const BUTANE_STOPS_C = 0.4;
+/** pressure that still feeds the regulator, bar absolute, as the gas system takes it */
+const LEAST_BAR = 1.05;
 
 const CODES: Readonly<Partial<Record<StoreId, string>>> = {
   battery12: "trip.batteryTrouble",
@@ -42,7 +43,7 @@ function severityOf(chance: number): Severity | null {
 }
 
 function chanceFigure(chance: number, runs: number): Figure {
-  return figure(shownPct(chance), "%", "trip.chance", { chance, runs }, "computed");
+  return figure(shownChancePct(chance), "%", "trip.chance", { chance, runs }, "computed");
 }
 
 function storeTrouble(plan: TripPlan, recorder: TripRecorder, store: StoreForecast): Finding[] {
@@ -71,8 +72,8 @@ function storeTrouble(plan: TripPlan, recorder: TripRecorder, store: StoreForeca
         mainShare: figure(
           Math.round((store.draws[0]?.share ?? 0) * 100),
           "%",
-          "trip.meanUse",
-          {},
+          "-",
+          { runs: plan.input.runs },
           "computed",
         ),
       },
@@ -112,7 +113,7 @@ function batteryLow(plan: TripPlan, store: StoreForecast): Finding[] {
         left: figure(
           Math.round((least / store.capacity.value) * 100),
           "%",
-          "trip.level",
+          "-",
           { runs: input.runs, share: 0.1 },
           "computed",
         ),
@@ -198,7 +199,7 @@ function frost({ input, systems }: TripPlan, { spread, cabinLeast }: TripRecorde
       facts: {
         chance: chanceFigure(chance, input.runs),
         opensAt: figure(opensC, "°C", "-", {}, "declared"),
-        coldestCabin: figure(Math.round(p10!), "°C", "trip.cabin", { share: 0.1 }, "computed"),
+        coldestCabin: figure(Math.round(p10!), "°C", "-", { share: 0.1 }, "computed"),
       },
       sources: [],
       mends: [
@@ -212,7 +213,8 @@ function frost({ input, systems }: TripPlan, { spread, cabinLeast }: TripRecorde
 function butane({ input, systems }: TripPlan, { spread, coldest }: TripRecorder): Finding[] {
   const gas = systems.find(({ kind, spec }) => kind === "lpg" && spec.fuel === "butane");
   if (gas === undefined) return [];
-  const chance = spread.chance((i) => coldest.some((least) => least[i]! < BUTANE_STOPS_C));
+  const butaneStopsC = boilingPointC("butane", LEAST_BAR);
+  const chance = spread.chance((i) => coldest.some((least) => least[i]! < butaneStopsC));
   const severity = severityOf(chance);
   if (severity === null) return [];
   return [
@@ -225,10 +227,10 @@ function butane({ input, systems }: TripPlan, { spread, coldest }: TripRecorder)
       facts: {
         chance: chanceFigure(chance, input.runs),
         stopsAt: figure(
-          BUTANE_STOPS_C,
+          butaneStopsC,
           "°C",
-          "gas.vapourPressure",
-          { fuel: "butane", barAbsolute: 1.05 },
+          "gas.boilingPoint",
+          { fuel: "butane", pressureBar: LEAST_BAR },
           "computed",
         ),
       },

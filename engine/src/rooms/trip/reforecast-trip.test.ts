@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { BadInput } from "../../base/bad-input.ts";
+import { shownChancePct } from "../../formulas/trip.ts";
 import { forecastTrip } from "./forecast-trip.ts";
 import { reforecastTrip } from "./reforecast-trip.ts";
-import { SpreadOf, shownPct } from "./spread-of.ts";
+import { SpreadOf } from "./spread-of.ts";
 import { newYearMountains } from "./try-trips.ts";
 import type { Reading } from "./types.ts";
 
@@ -78,6 +79,6 @@ describe("quantiles over weighted lives", () => {
   });
 
   it("are shown in steps of 5 %, never rounded to certainty", () => {
-    expect([0, 0.001, 0.12, 0.5, 0.999, 1].map(shownPct)).toEqual([0, 5, 10, 50, 95, 100]);
+    expect([0, 0.001, 0.12, 0.5, 0.999, 1].map(shownChancePct)).toEqual([0, 5, 10, 50, 95, 100]);
   });
 });

@@ -67,10 +67,3 @@ export class SpreadOf {
     return found;
   }
 }
-
-/** Rounds a chance to steps of 5 %, for showing: 0 to 100. Never 0 or 100 unless it is so. */
-export function shownPct(chance: number): number {
-  if (chance <= 0) return 0;
-  if (chance >= 1) return 100;
-  return Math.min(95, Math.max(5, Math.round(chance * 20) * 5));
-}

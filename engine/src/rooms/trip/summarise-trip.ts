@@ -1,10 +1,10 @@
 import { type Figure, figure } from "../../base/figure.ts";
+import { shownChancePct } from "../../formulas/trip.ts";
 import { indexOf, residual } from "../../stores/ensemble.ts";
 import { STORES, type StoreId } from "../../stores/stores.ts";
 import { type Lived, storesAtStart } from "./live-trip.ts";
 import type { TripPlan } from "./plan-trip.ts";
 import { roundBand, type StoreRecord, type TripRecorder } from "./record-trip.ts";
-import { shownPct } from "./spread-of.ts";
 import type {
   ClimateNote,
   Draw,
@@ -41,7 +41,7 @@ export function summariseTrip(
     outsideC: roundBand(recorder.outside),
     cabinC: roundBand(recorder.cabin),
     lastsChance: lasts,
-    lastsShownPct: shownPct(lasts),
+    lastsShownPct: shownChancePct(lasts),
     notes: summariseNotes(plan, lived),
     readings,
   };
@@ -130,7 +130,7 @@ function summariseLevels({ timeline }: TripPlan, { spread }: TripRecorder, recor
       arriveP90: level.p90,
       leaveP50: home ? null : (record.leave[index]?.p50 ?? null),
       reachChance,
-      reachShownPct: shownPct(reachChance),
+      reachShownPct: shownChancePct(reachChance),
     };
   });
 }
@@ -148,7 +148,7 @@ function summariseDraws({ input, timeline }: TripPlan, { totals }: Lived, store:
     .filter(({ amount }) => amount > 1e-9)
     .sort((a, b) => b.amount - a.amount)
     .map(({ id, kind, amount }): Draw => {
-      const shown = figure(amount, unit, "trip.meanUse", { runs: input.runs, days }, "computed");
+      const shown = figure(amount, unit, "-", { runs: input.runs, days }, "computed");
       return { system: id, kind, amount: shown, share: amount / all };
     });
 }
@@ -197,7 +197,7 @@ function summariseStop({ input, timeline }: TripPlan, recorder: TripRecorder, st
     onHookUp: acts.includes("plugIn") && pitch.postAmperes > 0,
     coldestNightC: nights > 0 && Number.isFinite(p50!) ? { p10: p10!, p50: p50! } : null,
     reachChance,
-    reachShownPct: shownPct(reachChance),
+    reachShownPct: shownChancePct(reachChance),
     weakest: risks[0] !== undefined && risks[0].risk > 0 ? risks[0].store : null,
   };
 }
