@@ -14,25 +14,33 @@ export interface TestPlace {
   open(options?: Partial<OpenOptions>): Promise<Database>;
   readonly dataFolder: string;
   readonly url: string | undefined;
+  /** what a server in use does by itself within a minute: tells the planner how the tables are filled */
+  gatherStatistics(): Promise<void>;
   /** closes what was opened and removes everything */
   remove(): Promise<void>;
 }
 
-async function makePostgres(): Promise<{ url: string; drop: () => Promise<void> }> {
+async function runOn(connectionString: string, statement: string): Promise<void> {
+  const client = new pg.Client({ connectionString });
+  await client.connect();
+  try {
+    await client.query(statement);
+  } finally {
+    await client.end();
+  }
+}
+
+async function makePostgres() {
   const name = `setfair_test_${randomBytes(6).toString("hex")}`;
-  const admin = async (statement: string) => {
-    const client = new pg.Client({ connectionString: TEST_DATABASE_URL });
-    await client.connect();
-    try {
-      await client.query(statement);
-    } finally {
-      await client.end();
-    }
+  await runOn(TEST_DATABASE_URL, `create database ${name}`);
+  const made = new URL(TEST_DATABASE_URL);
+  made.pathname = `/${name}`;
+  const url = made.toString();
+  return {
+    url,
+    analyze: () => runOn(url, "analyze"),
+    drop: () => runOn(TEST_DATABASE_URL, `drop database ${name} with (force)`),
   };
-  await admin(`create database ${name}`);
-  const url = new URL(TEST_DATABASE_URL);
-  url.pathname = `/${name}`;
-  return { url: url.toString(), drop: () => admin(`drop database ${name} with (force)`) };
 }
 
 /** An empty place for one test file: a folder, and a database of its own on PostgreSQL. */
@@ -52,6 +60,7 @@ export async function makePlace(kind: "sqlite" | "postgres"): Promise<TestPlace>
       opened.push(database);
       return database;
     },
+    gatherStatistics: async () => postgres?.analyze(),
     async remove() {
       for (const database of opened) await database.close();
       await postgres?.drop();

@@ -1,0 +1,54 @@
+import { setTimeout as sleep } from "node:timers/promises";
+import { setFlagsFromString } from "node:v8";
+import { runInNewContext } from "node:vm";
+import { median } from "./line.ts";
+
+/** Bytes. */
+export interface Growth {
+  readonly heap: number;
+  readonly buffers: number;
+  readonly keptHeap: number;
+  readonly keptBuffers: number;
+}
+
+const ROUNDS = 5;
+
+/**
+ * What `work` leaves on the heap and in array buffers, medians: right after it, and once garbage is collected with
+ * its answer still held. V8 may collect in the middle, so the first pair is a lower bound of what was asked for.
+ */
+export async function growthOf(work: () => object): Promise<Growth> {
+  setFlagsFromString("--expose-gc");
+  const gc = runInNewContext("gc") as () => void;
+  // buffers are given back a little after the collection that frees them
+  const collect = async (): Promise<void> => {
+    for (let k = 0; k < 3; k++) {
+      gc();
+      await sleep(20);
+    }
+  };
+  const grown: Growth[] = [];
+  const held: object[] = [];
+  for (let round = 0; round < ROUNDS; round++) {
+    await collect();
+    const before = process.memoryUsage();
+    held.push(work());
+    const after = process.memoryUsage();
+    await collect();
+    const kept = process.memoryUsage();
+    grown.push({
+      heap: after.heapUsed - before.heapUsed,
+      buffers: after.arrayBuffers - before.arrayBuffers,
+      keptHeap: kept.heapUsed - before.heapUsed,
+      keptBuffers: kept.arrayBuffers - before.arrayBuffers,
+    });
+  }
+  if (held.length !== ROUNDS) throw new Error("growthOf: expected every answer to be held");
+  const middle = (of: keyof Growth) => median(grown.map((growth) => growth[of]));
+  return {
+    heap: middle("heap"),
+    buffers: middle("buffers"),
+    keptHeap: middle("keptHeap"),
+    keptBuffers: middle("keptBuffers"),
+  };
+}
