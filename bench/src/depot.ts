@@ -1,13 +1,6 @@
 import { DEMO_SIGN_INS, HERON, loadDemo, twoAdults } from "@setfair/demo";
 import { addDays, toInstant } from "@setfair/engine";
-import {
-  buildApp,
-  type Database,
-  openFiles,
-  type Scope,
-  type Store,
-  toJson,
-} from "@setfair/server";
+import { buildApp, type Database, openFiles, type Scope, type Store, toJson } from "@setfair/server";
 import { makePlace } from "@setfair/server/for-tests";
 
 export const NOW = new Date("2027-02-10T09:00:00.000Z");
