@@ -65,7 +65,7 @@ describe.each(["2026-11-25T08:00:00.000Z", "2027-05-08T22:30:00.000Z", "2028-02-
       expect(found).toEqual({ Heron: [true], Siskin: [false, "diary"], Teal: [false, "dueDates"] });
     });
 
-    it("answers every page of every hire, with no finding without words and every record whole", async () => {
+    it("answers every page of every hire, and every record is whole", async () => {
       const { hires } = await get("/hires?limit=100");
       expect(hires.map(({ stage }: { stage: string }) => stage).sort()).toEqual([
         "booked",

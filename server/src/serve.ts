@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import type { AddressInfo } from "node:net";
+import { networkInterfaces } from "node:os";
 import type { FastifyInstance } from "fastify";
 import { buildApp } from "./app.ts";
 import { makeSetUpLink } from "./auth/set-up.ts";
@@ -29,6 +30,8 @@ export interface ServeOptions {
   readonly dataDir?: string;
   /** PostgreSQL instead of the embedded file */
   readonly databaseUrl?: string;
+  /** for what is encrypted at rest, 32 bytes in hex or base64; the key file in the data folder where left out */
+  readonly sealKey?: string;
   /** an S3-compatible store instead of the folder */
   readonly filesUrl?: string;
   /** certificate and key as files in PEM: pages are then secure, so that devices work offline */
@@ -47,7 +50,9 @@ export interface ServeOptions {
 
 export interface Served {
   readonly url: string;
-  /** sign-ins of the invented firm, where it is loaded */
+  /** the firm in the store is the invented one */
+  readonly isDemo: boolean;
+  /** its sign-ins, where it was loaded just now */
   readonly demoSignIns: readonly DemoSignIn[];
   /** one-time link that makes the firm; null once there is one */
   readonly setUpLink: string | null;
@@ -58,7 +63,7 @@ export interface Served {
 
 const isThisMachine = (host: string) => host === "127.0.0.1" || host === "localhost" || host === "::1";
 
-/** Options from the environment; PORT, SETFAIR_DATA, SETFAIR_DATABASE_URL, SETFAIR_FILES_URL, SETFAIR_URL, SETFAIR_HOST, SETFAIR_DEMO. */
+/** Options from the environment; PORT, SETFAIR_DATA, SETFAIR_DATABASE_URL, SETFAIR_KEY, SETFAIR_FILES_URL, SETFAIR_URL, SETFAIR_HOST, SETFAIR_DEMO. */
 export function serveOptionsFromEnvironment(
   environment: Readonly<Record<string, string | undefined>>,
 ): ServeOptions {
@@ -72,6 +77,7 @@ export function serveOptionsFromEnvironment(
     ...named("host", text("SETFAIR_HOST")),
     ...named("dataDir", text("SETFAIR_DATA")),
     ...named("databaseUrl", text("SETFAIR_DATABASE_URL")),
+    ...named("sealKey", text("SETFAIR_KEY")),
     ...named("filesUrl", text("SETFAIR_FILES_URL")),
     ...named("url", text("SETFAIR_URL")),
     ...(text("SETFAIR_DEMO") === "1" ? { demo: true } : {}),
@@ -85,65 +91,93 @@ const named = <Name extends string>(name: Name, value: string | undefined) =>
  * @throws where cert and key are not given together, the store cannot be opened, or the port is taken
  */
 export async function serve(options: ServeOptions = {}): Promise<Served> {
-  const { port = 4600, host = "127.0.0.1", dataDir = "./data", now = () => new Date() } = options;
+  const { dataDir = "./data", now = () => new Date() } = options;
   const https = readCertificate(options);
   const database = await openDatabase({
     dataFolder: dataDir,
     now,
     ...(options.databaseUrl === undefined ? {} : { url: options.databaseUrl }),
+    ...(options.sealKey === undefined ? {} : { key: options.sealKey }),
   });
   try {
-    const files = openFiles({
-      dataFolder: dataDir,
-      ...(options.filesUrl === undefined ? {} : { url: options.filesUrl }),
-    });
-    const mayDemo = options.loadDemo !== undefined && (options.demo === true || isThisMachine(host));
-    const empty = (await database.system.firmCount()) === 0;
-    const demoSignIns = empty && mayDemo ? await (options.loadDemo as LoadDemo)(database, now()) : [];
-    const context: Mutable<AppContext> = {
-      database,
-      files,
-      now,
-      publicUrl: options.url?.replace(/\/+$/, "") ?? "",
-      secure: https !== undefined,
-      demo: await isDemo(database),
-    };
-    const app = await buildApp(context, {
-      webFolder: options.webFolder === undefined ? findWebFolder() : options.webFolder,
-      log: options.log ?? false,
-      ...(https === undefined ? {} : { https }),
-    });
-    await app.listen({ port, host });
-    const { port: taken } = app.server.address() as AddressInfo;
-    const url = `${https === undefined ? "http" : "https"}://${host.includes(":") ? `[${host}]` : host}:${taken}`;
-    if (context.publicUrl === "") context.publicUrl = url;
-    const jobs = startJobs(database, storeJobs, (error) =>
-      app.log.error({ err: error }, "a job could not be run"),
-    );
-    const link = (await database.system.firmCount()) === 0 ? await makeSetUpLink(database, now()) : null;
-    return {
-      url,
-      demoSignIns,
-      setUpLink: link === null ? null : `${context.publicUrl}/setup/${link.token}`,
-      app,
-      database,
-      async close() {
-        await jobs.stop();
-        await app.close();
-        await database.close();
-      },
-    };
+    return await serveStore(database, { ...options, dataDir, now }, https);
   } catch (error) {
     await database.close();
     throw error;
   }
 }
+
+type Certificate = { readonly cert: string; readonly key: string };
+
+async function serveStore(
+  database: Database,
+  options: ServeOptions & { readonly dataDir: string; readonly now: () => Date },
+  https: Certificate | undefined,
+): Promise<Served> {
+  const { port = 4600, host = "127.0.0.1", dataDir, now } = options;
+  const files = openFiles({
+    dataFolder: dataDir,
+    ...(options.filesUrl === undefined ? {} : { url: options.filesUrl }),
+  });
+  const demoSignIns = await loadWhereAllowed(database, options, host, now());
+  const given = options.url?.replace(/\/+$/, "");
+  const context: Mutable<AppContext> = {
+    database,
+    files,
+    now,
+    publicUrl: given ?? "",
+    secure: https !== undefined || given?.startsWith("https:") === true,
+    demo: await isDemo(database),
+  };
+  const app = await buildApp(context, {
+    webFolder: options.webFolder === undefined ? findWebFolder() : options.webFolder,
+    log: options.log ?? false,
+    ...(https === undefined ? {} : { https }),
+  });
+  await app.listen({ port, host });
+  const { port: taken } = app.server.address() as AddressInfo;
+  const url = `${https === undefined ? "http" : "https"}://${reachableName(host)}:${taken}`;
+  if (context.publicUrl === "") context.publicUrl = url;
+  const jobs = startJobs(database, storeJobs, (error) =>
+    app.log.error({ err: error }, "a job could not be run"),
+  );
+  const link = (await database.system.firmCount()) === 0 ? await makeSetUpLink(database, now()) : null;
+  return {
+    url,
+    demoSignIns,
+    isDemo: context.demo,
+    setUpLink: link === null ? null : `${context.publicUrl}/setup/${link.token}`,
+    app,
+    database,
+    async close() {
+      await jobs.stop();
+      await app.close();
+      await database.close();
+    },
+  };
+}
+
+/** Loads the invented firm into an empty store: only when bound to this machine alone, or when asked to. */
+async function loadWhereAllowed(
+  database: Database,
+  { loadDemo, demo }: ServeOptions,
+  host: string,
+  now: Date,
+): Promise<readonly DemoSignIn[]> {
+  if (loadDemo === undefined || !(demo === true || isThisMachine(host))) return [];
+  return (await database.system.firmCount()) === 0 ? loadDemo(database, now) : [];
+}
+
+/** A name under which a browser reaches the host; of "every address" the first that is not this machine's own. */
+function reachableName(host: string): string {
+  if (host !== "0.0.0.0" && host !== "::") return host.includes(":") ? `[${host}]` : host;
+  const addresses = Object.values(networkInterfaces()).flatMap((each) => each ?? []);
+  return addresses.find(({ family, internal }) => family === "IPv4" && !internal)?.address ?? "127.0.0.1";
+}
+
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 
-function readCertificate({
-  cert,
-  key,
-}: ServeOptions): { readonly cert: string; readonly key: string } | undefined {
+function readCertificate({ cert, key }: ServeOptions): Certificate | undefined {
   if (cert === undefined && key === undefined) return undefined;
   if (cert === undefined || key === undefined) throw new Error("cert and key: expected both or neither");
   return { cert: readFileSync(cert, "utf8"), key: readFileSync(key, "utf8") };

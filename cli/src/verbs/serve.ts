@@ -18,7 +18,8 @@ export const serveVerb: Verb = {
   run: async (call) => {
     const stopped = call.io.untilStopped();
     const served = await start(call);
-    call.io.out(`${welcome(served, call.flags.host).join("\n")}\n`);
+    const signIns = served.isDemo ? (await import("@setfair/demo")).DEMO_SIGN_INS : [];
+    call.io.out(`${welcome(served, signIns, call.flags.host).join("\n")}\n`);
     await stopped;
     await served.close();
     return 0;
@@ -59,7 +60,11 @@ function flagOptions(call: Call): ServeOptions {
   };
 }
 
-function welcome({ url, setUpLink, demoSignIns }: Served, host: Call["flags"][string]): readonly string[] {
+function welcome(
+  { url, setUpLink }: Served,
+  demoSignIns: readonly DemoSignIn[],
+  host: Call["flags"][string],
+): readonly string[] {
   const elsewhere = typeof host === "string" && !["127.0.0.1", "localhost", "::1"].includes(host);
   return [
     WORDS.t("cli.serve.listening", { url }),

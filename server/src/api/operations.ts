@@ -9,7 +9,7 @@ const token = z.object({ token: z.string().min(16).max(200) });
 const may = (act: Act) => ({ act });
 const health = z.object({ ok: z.literal(true), version: z.string() });
 
-/** Every operation below `/api`, once. The paths, the role checks, the OpenAPI document and the handlers' types follow from this list. */
+/** Every operation below `/api`, once. The paths, the role checks, the OpenAPI document and the handlers' types follow from this list, which is why it is one long file. */
 export const operations = {
   health: operation({
     method: "GET",

@@ -22,6 +22,7 @@ const STATUS = {
   tooMany: 429,
 } as const;
 export type RefusalCode = keyof typeof STATUS;
+export const REFUSAL_CODES = Object.keys(STATUS) as RefusalCode[];
 
 /** An expected "no" of the API. The text lives in `words` under `error.<code>`. */
 export class Refusal extends Error {
