@@ -2,7 +2,7 @@ import type { WalkRoundCheck } from "@setfair/engine";
 import type { YardJob } from "../offline/database.ts";
 import { t } from "../parts/words.ts";
 import { draftAt } from "./draft-at.ts";
-import { checkWords } from "./names.ts";
+import { checkWords, measureWords } from "./names.ts";
 import { isWithin, NumberPad, numberOfTyped } from "./number-pad.tsx";
 import { Pictures } from "./pictures.tsx";
 import { Press } from "./press.tsx";
@@ -77,7 +77,13 @@ function LookButtons({ job, acts, check, photographs, waits, onDone }: Inner & {
   );
 }
 
-const rangeOf = (check: WalkRoundCheck) => check.reading ?? { unit: "", min: 0, max: 999, step: 1 };
+/** What the pad asks for: a share (0 to 1) is typed as per cent, `times` as large. */
+function rangeOf(check: WalkRoundCheck) {
+  const { unit, min, max, step } = check.reading ?? { unit: "", min: 0, max: 999, step: 1 };
+  return unit === "share"
+    ? { unit: "%", kept: unit, min: min * 100, max: max * 100, step: step * 100, times: 100 }
+    : { unit, kept: unit, min, max, step, times: 1 };
+}
 
 async function keepMeasure(acts: WalkActs, check: WalkRoundCheck, value: number): Promise<void> {
   const photographs = photographsOf(acts.walk, check);
@@ -89,7 +95,10 @@ async function keepMeasure(acts: WalkActs, check: WalkRoundCheck, value: number)
   };
   if (check.kind === "count")
     await acts.keep("count", { ...about, found: value, expected: check.expected ?? 0 });
-  else await acts.keep("reading", { ...about, value, unit: rangeOf(check).unit });
+  else {
+    const { kept, times } = rangeOf(check);
+    await acts.keep("reading", { ...about, value: value / times, unit: kept });
+  }
 }
 
 /** Stands where the next step always stands, while a number is typed. */
@@ -124,7 +133,9 @@ function Measure({ job, acts, check, photographs, onDone }: Inner) {
   return (
     <>
       {job.walk === "back" && before?.value != null && (
-        <p className="yard-note">{t("yard.reading.out", { value: before.value, unit: range.unit })}</p>
+        <p className="yard-note">
+          {t("yard.reading.out", { value: measureWords(before.value, before.unit ?? range.kept) })}
+        </p>
       )}
       {check.kind === "count" && check.expected !== undefined && (
         <Press onPress={all}>{t("yard.count.all", { n: check.expected })}</Press>

@@ -1,5 +1,5 @@
 import type { WalkRoundCheck } from "@setfair/engine";
-import { has, say, t } from "../parts/words.ts";
+import { figureText, has, say, t } from "../parts/words.ts";
 
 /** Words of a part of the drawing; its id where there are none yet. */
 export const partWords = (messageId: string): string =>
@@ -18,3 +18,7 @@ export const sizeWords = (sizeMm: number | null): string =>
       : sizeMm >= 10
         ? t("yard.size.cm", { n: sizeMm / 10 })
         : t("yard.size.mm", { n: sizeMm });
+
+/** A value that was read or counted, with its unit; shares as per cent. */
+export const measureWords = (value: number, unit: string | null): string =>
+  figureText({ value, unit: unit ?? "" });

@@ -2,7 +2,7 @@ import type { Finding, MarkKind } from "@setfair/engine";
 import type { YardJob } from "../offline/database.ts";
 import { cardsToRead, cardsToShow, cardTitle } from "../parts/cards.ts";
 import { dateText, findingText, t } from "../parts/words.ts";
-import { checkWords, sizeWords, viewWords } from "./names.ts";
+import { checkWords, measureWords, sizeWords, viewWords } from "./names.ts";
 import type { Purpose } from "./pages-after.ts";
 import type { WalkActs } from "./use-walk.ts";
 import { missingChecks } from "./walk-state.ts";
@@ -43,7 +43,7 @@ function conditionLines(job: YardJob, { walk, round }: WalkActs): readonly strin
     const answer = walk.answers.get(check.id);
     return answer === undefined || answer.value === null
       ? []
-      : [t("yard.text.reading", { what: checkWords(check), value: answer.value, unit: answer.unit ?? "" })];
+      : [t("yard.text.reading", { what: checkWords(check), value: measureWords(answer.value, answer.unit) })];
   });
   const wet = all
     .filter(({ id }) => walk.answers.get(id)?.outcome === "tooWetOrDirty")

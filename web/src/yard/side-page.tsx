@@ -1,12 +1,13 @@
 import { partsOf } from "@setfair/drawing";
 import type { VehicleDescription, WalkRoundCheck, WalkRoundStep } from "@setfair/engine";
+import { useEffect, useRef } from "react";
 import type { YardJob } from "../offline/database.ts";
 import { classes } from "../parts/classes.ts";
 import { t } from "../parts/words.ts";
 import { CheckCard, KeepMeasure } from "./check-card.tsx";
 import { DrawingPane } from "./drawing-pane.tsx";
 import { KeepMark, MarkCard } from "./mark-card.tsx";
-import { checkWords, partWords, viewWords } from "./names.ts";
+import { checkWords, measureWords, partWords, viewWords } from "./names.ts";
 import { PartCard } from "./part-card.tsx";
 import { PhotoButton } from "./photo-button.tsx";
 import { Press } from "./press.tsx";
@@ -38,6 +39,11 @@ export function SidePage({ job, acts, step, index }: SideProps) {
     const next = found.find((one) => stillNeeds(walk, one) !== null) ?? found[0];
     return goTo({ ...place, open: { check: next?.id ?? null, part: touched }, mark: null, typed: "" });
   };
+  // what is opened comes into sight with the drawing above it
+  const opened = `${place.open?.check} ${place.open?.part} ${place.mark !== null}`;
+  const drawing = useRef<HTMLDivElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the page moves when another thing is opened, and only then
+  useEffect(() => drawing.current?.scrollIntoView({ block: "start" }), [opened, step.view]);
   const about = check?.id ?? part ?? `view.${step.view}`;
   return (
     <>
@@ -46,7 +52,9 @@ export function SidePage({ job, acts, step, index }: SideProps) {
           <h1>{viewWords(step.view)}</h1>
           <p>{t("yard.side.place", { n: index + 1, of: round.steps.length })}</p>
         </div>
-        <DrawingPane job={job} acts={acts} view={step.view} chosen={part} onTouch={touch} />
+        <div ref={drawing}>
+          <DrawingPane job={job} acts={acts} view={step.view} chosen={part} onTouch={touch} />
+        </div>
         {place.mark !== null ? (
           <MarkCard acts={acts} step={step} check={check} part={part ?? `view.${step.view}`} />
         ) : check !== null ? (
@@ -100,7 +108,7 @@ function CheckRows({ step, index, acts, onOpen }: NextProps) {
                     : answer === undefined
                       ? t("yard.needs.look")
                       : answer.value !== null
-                        ? `${answer.value} ${answer.unit ?? ""}`
+                        ? measureWords(answer.value, answer.unit)
                         : t(`yard.saw.${answer.outcome ?? "same"}`)}
                 </span>
               </Press>
@@ -149,7 +157,6 @@ function NextButton({ step, index, acts, onOpen }: NextProps) {
     if (!walk.passed.has(step.view))
       await keep("look", { about: `view.${step.view}`, saw: "looked", view: step.view });
     await goTo(after);
-    scrollTo(0, 0);
   };
   return (
     <Press look="main" onPress={pass} disabled={place.mark !== null}>

@@ -1,15 +1,21 @@
+import type { WalkRoundCheck } from "@setfair/engine";
 import type { ReactNode } from "react";
 import type { YardJob } from "../offline/database.ts";
 import { t } from "../parts/words.ts";
 import { KeptPicture } from "./kept-picture.tsx";
-import { checkWords, sizeWords, viewWords } from "./names.ts";
+import { checkWords, measureWords, sizeWords, viewWords } from "./names.ts";
 import { purposesOf } from "./pages-after.ts";
 import { Press } from "./press.tsx";
 import type { WalkActs } from "./use-walk.ts";
 import { missingChecks } from "./walk-state.ts";
 
+interface SummaryProps {
+  readonly job: YardJob;
+  readonly acts: WalkActs;
+}
+
 /** Everything that was seen, before anybody signs. */
-export function SummaryPage({ job, acts }: { readonly job: YardJob; readonly acts: WalkActs }) {
+export function SummaryPage({ job, acts }: SummaryProps) {
   const { walk, round, goTo, place } = acts;
   const missing = missingChecks(walk, round.steps);
   const all = round.steps.flatMap(({ checks }) => checks);
@@ -85,20 +91,7 @@ export function SummaryPage({ job, acts }: { readonly job: YardJob; readonly act
         {measured.length > 0 && (
           <Section title={t("yard.summary.readings")}>
             {measured.map((check) => (
-              <li key={check.id} className="reading-line">
-                <span>{checkWords(check)}</span>
-                <strong className="num">
-                  {walk.answers.get(check.id)?.value} {walk.answers.get(check.id)?.unit}
-                </strong>
-                {job.walk === "back" && acts.out.answers.get(check.id)?.value != null && (
-                  <span>
-                    {t("yard.reading.out", {
-                      value: acts.out.answers.get(check.id)?.value ?? 0,
-                      unit: acts.out.answers.get(check.id)?.unit ?? "",
-                    })}
-                  </span>
-                )}
-              </li>
+              <ReadingLine key={check.id} job={job} acts={acts} check={check} />
             ))}
           </Section>
         )}
@@ -120,6 +113,21 @@ export function SummaryPage({ job, acts }: { readonly job: YardJob; readonly act
         </Press>
       </footer>
     </>
+  );
+}
+
+/** One reading or count, beside what it was when it left. */
+function ReadingLine({ job, acts, check }: SummaryProps & { readonly check: WalkRoundCheck }) {
+  const now = acts.walk.answers.get(check.id);
+  const before = acts.out.answers.get(check.id);
+  return (
+    <li className="reading-line">
+      <span>{checkWords(check)}</span>
+      <strong className="num">{measureWords(now?.value ?? 0, now?.unit ?? null)}</strong>
+      {job.walk === "back" && before?.value != null && (
+        <span>{t("yard.reading.out", { value: measureWords(before.value, before.unit) })}</span>
+      )}
+    </li>
   );
 }
 
