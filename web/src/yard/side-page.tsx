@@ -43,7 +43,10 @@ export function SidePage({ job, acts, step, index }: SideProps) {
   const opened = `${place.open?.check} ${place.open?.part} ${place.mark !== null}`;
   const drawing = useRef<HTMLDivElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the page moves when another thing is opened, and only then
-  useEffect(() => drawing.current?.scrollIntoView({ block: "start" }), [opened, step.view]);
+  useEffect(() => {
+    // newer browsers answer with a promise, which is no clean-up
+    void drawing.current?.scrollIntoView({ block: "start" });
+  }, [opened, step.view]);
   const about = check?.id ?? part ?? `view.${step.view}`;
   return (
     <>
