@@ -75,20 +75,20 @@ export function PanelPage({ hirer, guide }: { readonly hirer: HirerGuide; readon
       <h1>{t("hirer.panel.title")}</h1>
       {hirer.readings.length > 0 && <Matters hirer={hirer} guide={guide} onPanel />}
       <form className="card stack" onSubmit={submit} noValidate>
-        <fieldset className="post-choices">
-          <legend>{t("hirer.panel.what")}</legend>
-          {stores.map((one) => (
-            <button
-              key={one}
-              type="button"
-              className="choice"
-              aria-pressed={store === one}
-              onClick={() => choose(one)}
-            >
-              {say(`store.${one}`)}
-            </button>
-          ))}
-        </fieldset>
+        <label className="field">
+          <span className="field-label">{t("hirer.panel.what")}</span>
+          <select
+            className="input"
+            value={store}
+            onChange={(event) => choose(event.currentTarget.value as Store)}
+          >
+            {stores.map((one) => (
+              <option key={one} value={one}>
+                {say(`store.${one}`)}
+              </option>
+            ))}
+          </select>
+        </label>
         <fieldset className="post-choices">
           <legend>{t("hirer.panel.unit")}</legend>
           {UNITS[store].map((one) => (
