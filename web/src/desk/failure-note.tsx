@@ -16,18 +16,30 @@ const titleOf = (failure: unknown): string => {
     : t("desk.failure.other", { code: failure instanceof Failure ? failure.code : "?" });
 };
 
+/** Gates are named by their words, other fields by their path. */
+function problemText(path: string, expected: string): string {
+  const gate = path.startsWith("glass.") ? `gate.${path.slice("glass.".length)}` : "";
+  if (has(gate))
+    return `${say(gate)}: ${has(`gateState.${expected}`) ? say(`gateState.${expected}`) : expected}`;
+  return path === "" ? expected : `${path}: ${expected}`;
+}
+
+/** Only what stops it: conditions and notes stand elsewhere. */
+const stops = ({ severity }: { readonly severity: string }): boolean =>
+  severity !== "condition" && severity !== "note";
+
 /** What the server said no to: the reason, fields that no field above shows, and the findings behind it. */
 export function FailureNote({ failure, shown = [], onAgain }: FailureNoteProps) {
   if (failure === null || failure === undefined) return null;
   const problems =
     failure instanceof Failure ? failure.problems.filter(({ path }) => !shown.includes(path)) : [];
-  const findings = failure instanceof Failure ? failure.findings : [];
+  const findings = failure instanceof Failure ? failure.findings.filter(stops) : [];
   return (
     <Problem title={titleOf(failure)} onAgain={onAgain}>
       {problems.length > 0 && (
         <ul>
           {problems.map(({ path, expected }) => (
-            <li key={path + expected}>{path === "" ? expected : `${path}: ${expected}`}</li>
+            <li key={path + expected}>{problemText(path, expected)}</li>
           ))}
         </ul>
       )}

@@ -91,11 +91,11 @@ export function FindingLine({ finding, act, more }: FindingLineProps) {
         <OtherFigures finding={finding} />
         {t(`findingBasis.${finding.basis}`)}
         {finding.sources.length > 0 && ` · ${t("parts.sources", { list: finding.sources.join(", ") })}`}
-        {finding.mends.map((mend) => (
-          <span key={mend.code} className="stack-tight">
-            {t("parts.mend", { text: mendWords(mend) })}
+        {finding.mends.length > 0 && (
+          <span className="finding-mends">
+            {t("parts.mend", { text: finding.mends.map(mendWords).join(" · ") })}
           </span>
-        ))}
+        )}
         {more}
       </span>
     </li>

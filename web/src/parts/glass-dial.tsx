@@ -55,8 +55,8 @@ export function GlassDial({ state, before }: GlassDialProps) {
       })}
       {before !== null && (
         <g className="dial-hand" style={{ transform: `rotate(${angleOf(before)}deg)` }}>
-          <path d="M130 150V62" stroke="var(--brass)" strokeWidth="3" />
-          <circle cx="130" cy="62" r="4.500" fill="var(--brass)" />
+          <path d="M130 150V72" stroke="var(--brass)" strokeWidth="3" />
+          <circle cx="130" cy="72" r="4.500" fill="var(--brass)" />
         </g>
       )}
       <g className="dial-hand" style={{ transform: `rotate(${angleOf(state)}deg)` }}>

@@ -19,6 +19,7 @@ export { LinkButton } from "./link-button.tsx";
 export { NumberField } from "./number-field.tsx";
 export { Empty, Loading, Problem } from "./page-state.tsx";
 export { RoadOfStops, type RoadStop } from "./road-of-stops.tsx";
+export { ScrollX } from "./scroll-x.tsx";
 export { type Option, SelectField } from "./select-field.tsx";
 export { SignatureField, type Stroke } from "./signature-field.tsx";
 export { StoreStrip } from "./store-strip.tsx";

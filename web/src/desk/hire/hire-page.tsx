@@ -48,21 +48,21 @@ function Hire({ page, part }: { readonly page: HirePageData; readonly part: Part
   return (
     <>
       <Head page={page} />
-      <div className="hire-columns">
+      <div className={classes("hire-columns", part === "now" && "hire-columns-now")}>
         <HireAside page={page} />
-        <div className="stack">
-          <nav className="tabs" aria-label={t("hire.parts")}>
-            {PART_IDS.map((id) => (
-              <Link
-                key={id}
-                href={`${placeOfHire(hire.id)}/${id}`}
-                className={classes("tab", id === part && "tab-here")}
-                aria-current={id === part ? "page" : undefined}
-              >
-                {t(`hire.part.${id}`)}
-              </Link>
-            ))}
-          </nav>
+        <nav className="tabs" aria-label={t("hire.parts")}>
+          {PART_IDS.map((id) => (
+            <Link
+              key={id}
+              href={`${placeOfHire(hire.id)}/${id}`}
+              className={classes("tab", id === part && "tab-here")}
+              aria-current={id === part ? "page" : undefined}
+            >
+              {t(`hire.part.${id}`)}
+            </Link>
+          ))}
+        </nav>
+        <div className="stack hire-part">
           <Suspense fallback={<Loading />}>
             <Part page={page} />
           </Suspense>

@@ -3,7 +3,7 @@ import { useDeferredValue } from "react";
 import { Link } from "wouter";
 import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
-import { Button, Empty, LinkButton, Loading, SelectField, TextField } from "../../parts/index.ts";
+import { Button, Empty, LinkButton, Loading, ScrollX, SelectField, TextField } from "../../parts/index.ts";
 import { dateText, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
 import { HirePill, owedText } from "../today/day-lists.tsx";
@@ -123,7 +123,7 @@ export default function HiresPage() {
         <FailureNote failure={found.error} onAgain={() => void found.refetch()} />
         {found.isSuccess && hires.length === 0 && <Empty>{t("desk.hires.none")}</Empty>}
         {hires.length > 0 && (
-          <div className="scroll-x">
+          <ScrollX label={t("desk.nav.hires")}>
             <table className="dense hires-table">
               <thead>
                 <tr>
@@ -140,7 +140,7 @@ export default function HiresPage() {
                 ))}
               </tbody>
             </table>
-          </div>
+          </ScrollX>
         )}
         {found.hasNextPage && (
           <Button onPress={() => void found.fetchNextPage()} isPending={found.isFetchingNextPage}>

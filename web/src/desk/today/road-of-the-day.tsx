@@ -94,7 +94,9 @@ export function RoadOfTheDay({ today, isToday }: { readonly today: Today; readon
         <Flags flags={back} side="back" from={from} to={to} />
         {isToday && now >= from && now <= to && (
           <span className="day-now" style={{ left: `${((now - from) / (to - from)) * 100}%` }}>
-            <span className="day-now-text">{t("desk.today.now", { time: dateText(today.now, "time") })}</span>
+            <span className={classes("day-now-text", now - from < 1.5 && "day-now-text-right")}>
+              {t("desk.today.now", { time: dateText(today.now, "time") })}
+            </span>
           </span>
         )}
       </div>

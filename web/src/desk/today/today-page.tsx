@@ -34,17 +34,23 @@ export default function TodayPage() {
   return (
     <div className="today">
       <div className="page-head">
-        <Button
-          look="quiet"
-          onPress={() => setDate(moveDay(date, -1))}
-          aria-label={t("desk.today.dayBefore")}
-        >
-          ‹
-        </Button>
-        <h1>{dateText(date, "long")}</h1>
-        <Button look="quiet" onPress={() => setDate(moveDay(date, 1))} aria-label={t("desk.today.dayAfter")}>
-          ›
-        </Button>
+        <div className="day-pick">
+          <Button
+            look="quiet"
+            onPress={() => setDate(moveDay(date, -1))}
+            aria-label={t("desk.today.dayBefore")}
+          >
+            ‹
+          </Button>
+          <h1>{dateText(date, "long")}</h1>
+          <Button
+            look="quiet"
+            onPress={() => setDate(moveDay(date, 1))}
+            aria-label={t("desk.today.dayAfter")}
+          >
+            ›
+          </Button>
+        </div>
         {today.data !== undefined && <p className="quiet">{countsOf(today.data)}</p>}
         <div className="page-acts">
           <LinkButton href="/enquiry">{t("desk.canWeTake")}</LinkButton>

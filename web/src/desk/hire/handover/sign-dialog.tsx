@@ -29,7 +29,7 @@ export function SignDialog({ title, signing, signer, onClose, children }: SignDi
   });
   return (
     <Dialog title={title} isOpen wide onClose={onClose}>
-      {children ?? <div className="paper">{signing.shown}</div>}
+      {children ?? <Paper text={signing.shown} title={title} />}
       <TextField
         label={t("sign.name")}
         value={name}
@@ -47,5 +47,14 @@ export function SignDialog({ title, signing, signer, onClose, children }: SignDi
         {t(send.isPending ? "desk.sending" : "sign.send")}
       </Button>
     </Dialog>
+  );
+}
+
+function Paper({ text, title }: { readonly text: string; readonly title: string }) {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a long text scrolls, so the keyboard must reach it
+    <section className="paper" aria-label={title} tabIndex={0}>
+      {text}
+    </section>
   );
 }

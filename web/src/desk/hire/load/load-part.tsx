@@ -1,7 +1,15 @@
 import type { LoadResult } from "@setfair/engine";
 import { client, type Schemas } from "../../../api/client.ts";
 import { problemAt, take } from "../../../api/failure.ts";
-import { Button, FigureTap, FindingsList, NumberField, TextField, TickField } from "../../../parts/index.ts";
+import {
+  Button,
+  FigureTap,
+  FindingsList,
+  NumberField,
+  ScrollX,
+  TextField,
+  TickField,
+} from "../../../parts/index.ts";
 import { has, say, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { useDraft } from "../../use-draft.ts";
@@ -90,7 +98,7 @@ const lineName = (kind: string, name: string): string =>
 
 function LoadLines({ result }: { readonly result: LoadResult }) {
   return (
-    <div className="scroll-x">
+    <ScrollX label={t("load.lines", { n: result.lines.length })}>
       <table className="dense amounts">
         <thead>
           <tr>
@@ -117,7 +125,7 @@ function LoadLines({ result }: { readonly result: LoadResult }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </ScrollX>
   );
 }
 

@@ -1,6 +1,6 @@
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
-import { Button } from "../../../parts/index.ts";
+import { Button, ScrollX } from "../../../parts/index.ts";
 import { dateText, moneyText, say, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { type PartProps, useHireAct } from "../use-hire.ts";
@@ -51,7 +51,7 @@ function Paid({ page }: PartProps) {
         ))}
       </dl>
       {payments.length > 0 && (
-        <div className="scroll-x">
+        <ScrollX label={t("money.title")}>
           <table className="dense amounts">
             <thead>
               <tr>
@@ -77,7 +77,7 @@ function Paid({ page }: PartProps) {
               ))}
             </tbody>
           </table>
-        </div>
+        </ScrollX>
       )}
       <PaymentForm page={page} />
     </section>

@@ -1,7 +1,7 @@
 import type { Quote, QuoteLine } from "@setfair/engine";
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
-import { Button, FigureTap, FindingsList } from "../../../parts/index.ts";
+import { Button, FigureTap, FindingsList, ScrollX } from "../../../parts/index.ts";
 import { dateText, has, moneyText, say, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { useDraft } from "../../use-draft.ts";
@@ -15,7 +15,7 @@ const lineText = (line: QuoteLine): string => {
 
 function QuoteTable({ quote }: { readonly quote: Quote }) {
   return (
-    <div className="scroll-x">
+    <ScrollX label={t("quote.title")}>
       <table className="dense amounts">
         <thead>
           <tr>
@@ -41,7 +41,7 @@ function QuoteTable({ quote }: { readonly quote: Quote }) {
           </tr>
         </tbody>
       </table>
-    </div>
+    </ScrollX>
   );
 }
 

@@ -37,11 +37,13 @@ function OverrideWords({ override }: { readonly override: NonNullable<GateFindin
 function OpenFinding({ gate, hireId, entry }: GateCardProps & { readonly entry: GateFinding }) {
   const [isOpen, setOpen] = useState(false);
   const mayOverride = useMayOverride(entry);
-  const act = mayOverride ? (
-    <Button onPress={() => setOpen(true)}>
-      {t(`hire.override.${entry.overridable === "insurer" ? "cover" : "policy"}`)}
-    </Button>
-  ) : undefined;
+  const { severity } = entry.finding;
+  const act =
+    mayOverride && severity !== "note" ? (
+      <Button look={severity === "condition" ? "quiet" : "plain"} onPress={() => setOpen(true)}>
+        {t(`hire.override.${entry.overridable === "insurer" ? "cover" : "policy"}`)}
+      </Button>
+    ) : undefined;
   return (
     <>
       <FindingLine

@@ -74,7 +74,7 @@ export default function NowPart({ page }: PartProps) {
       )}
       {page.vehicle !== null && page.trip !== null && (
         <Suspense fallback={<Loading />}>
-          <WillItLast page={page} />
+          <WillItLast page={page} isShort />
         </Suspense>
       )}
       {rest.length > 0 && (

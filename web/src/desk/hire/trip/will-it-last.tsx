@@ -63,7 +63,7 @@ function Notes({ forecast }: { readonly forecast: TripForecast }) {
 }
 
 /** Sentence, road, strips: the forecast of the trip as it is asked for. */
-export default function WillItLast({ page }: PartProps) {
+export default function WillItLast({ page, isShort = false }: PartProps & { readonly isShort?: boolean }) {
   const { id } = page.hire;
   const forecast = useQuery({
     queryKey: ["forecast", id, page.forecastHash],
@@ -98,7 +98,7 @@ export default function WillItLast({ page }: PartProps) {
             ))}
           </div>
           <Notes forecast={answer} />
-          {forecast.data !== undefined && forecast.data.findings.length > 0 && (
+          {!isShort && forecast.data !== undefined && forecast.data.findings.length > 0 && (
             <FindingsList findings={forecast.data.findings} />
           )}
         </>
