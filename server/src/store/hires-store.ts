@@ -1,4 +1,5 @@
 import { BadInput } from "@setfair/engine";
+import { sql } from "kysely";
 import { uuidv7 } from "uuidv7";
 import { fromText, readCursor, rowsOf, toInstantText, toText, writeCursor } from "./codec.ts";
 import type { Door } from "./door.ts";
@@ -111,15 +112,28 @@ async function updateHire(door: Door, id: string, change: HireChange, version: n
   return { ok: true, version: version + 1 } as const;
 }
 
+/** One walk along an index for each stage: asked for several at once, SQLite reads every hire of the depot instead. */
 async function listHires(door: Door, filter: HireFilter): Promise<Paged<HireRow>> {
   const limit = rowsOf(filter);
-  let query = door
-    .from("hire")
-    .selectAll()
-    .orderBy("from_at")
-    .orderBy("id")
-    .limit(limit + 1);
-  if (filter.stages !== undefined) query = query.where("stage", "in", [...filter.stages]);
+  const { stages, ...rest } = filter;
+  if (stages === undefined) return pageOf(await listed(door, rest, limit + 1).execute(), limit);
+  const rows: HireTable[] = [];
+  for (const stage of new Set(stages)) {
+    rows.push(
+      ...(await listed(door, rest, limit + 1)
+        .where("stage", "=", stage)
+        .execute()),
+    );
+  }
+  rows.sort((a, b) => compare(a.from_at, b.from_at) || compare(a.id, b.id));
+  return pageOf(rows, limit);
+}
+
+/** By code point, as the stores do. */
+const compare = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
+
+function listed(door: Door, filter: Omit<HireFilter, "stages">, rows: number) {
+  let query = door.from("hire").selectAll().orderBy("from_at").orderBy("id").limit(rows);
   if (filter.vehicleId !== undefined) query = query.where("vehicle_id", "=", filter.vehicleId);
   if (filter.customerId !== undefined) query = query.where("customer_id", "=", filter.customerId);
   if (filter.touchesTo !== undefined)
@@ -132,8 +146,35 @@ async function listHires(door: Door, filter: HireFilter): Promise<Paged<HireRow>
       w.or([w("from_at", ">", from), w.and([w("from_at", "=", from), w("id", ">", id)])]),
     );
   }
-  return pageOf(await query.execute(), limit);
+  return query;
 }
+
+/** Up to so many hires a word is looked up first; a word that more of them have is looked for hire by hire, newest first. */
+const RARE = 1000;
+
+/** The hires of the rarest of these beginnings, with the beginnings still to be looked for; no ids where all are common. */
+async function rarestOf(door: Door, beginnings: readonly string[]) {
+  let ids: readonly string[] | null = null;
+  let rarest: string | null = null;
+  for (const beginning of beginnings) {
+    const most: number = ids === null ? RARE : ids.length;
+    const rows = await wordsFrom(door, beginning)
+      .distinct()
+      .limit(most + 1)
+      .execute();
+    if (rows.length > most) continue;
+    ids = rows.map((row) => row.target_id);
+    rarest = beginning;
+  }
+  return { ids, others: beginnings.filter((beginning) => beginning !== rarest) };
+}
+
+const wordsFrom = (door: Door, beginning: string) =>
+  door
+    .from("hire_word")
+    .select("target_id")
+    .where("word", ">=", beginning)
+    .where("word", "<", endOfBeginning(beginning));
 
 async function searchHires(
   door: Door,
@@ -141,19 +182,18 @@ async function searchHires(
   page: { limit?: number; after?: string },
 ): Promise<Paged<HireRow>> {
   const limit = rowsOf(page);
+  const { ids, others } = await rarestOf(door, beginningsOf(typed));
+  if (ids?.length === 0) return { rows: [], next: null };
   let query = door
     .from("hire")
     .selectAll()
     .orderBy("from_at", "desc")
     .orderBy("id", "desc")
     .limit(limit + 1);
-  for (const beginning of beginningsOf(typed)) {
-    const found = door
-      .from("hire_word")
-      .select("target_id")
-      .where("word", ">=", beginning)
-      .where("word", "<", endOfBeginning(beginning));
-    query = query.where("id", "in", found);
+  if (ids !== null) query = query.where("id", "in", ids);
+  for (const beginning of others) {
+    const found = wordsFrom(door, beginning).where("target_id", "=", sql.ref<string>("hire.id"));
+    query = query.where(({ exists }) => exists(found));
   }
   if (page.after !== undefined) {
     const [from, id] = readCursor(page.after);

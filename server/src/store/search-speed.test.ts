@@ -14,6 +14,8 @@ import { wordsOf } from "./words.ts";
 
 const FIRST = ["Ada", "Bo", "Cleo", "Dan", "Eve", "Finn", "Gwen", "Hal", "Ida", "Jo"];
 const HIRES = 10_000;
+/** of the first; all others are closed */
+const STAGES = ["closed", "booked", "onHire", "closed", "closed", "booked", "onHire"];
 const AT_ONCE = 500;
 /** far above what it takes (a few milliseconds), far below a walk through every hire with its documents */
 const SLOWEST_MS = 250;
@@ -28,7 +30,7 @@ async function fill(door: Door, first: number, end: number): Promise<void> {
       return {
         id: `hire-${n}`,
         number: `20-${String(n).padStart(5, "0")}`,
-        stage: "closed",
+        stage: STAGES[n] ?? "closed",
         customer_id: null,
         customer_name: `${FIRST[n % 10]} Invented${n % 500}`,
         vehicle_id: `v${n % 40}`,
@@ -110,6 +112,32 @@ describe.each(testedStores())("ten thousand hires on $kind", ({ kind }) => {
       "hire-1234",
     ]);
     expect((await timed(() => store.hires.search("nobody"))).rows).toEqual([]);
+  });
+
+  test("are found by two words of which one is rare, and by two that many share", async () => {
+    const rare = await timed(() => store.hires.search("invented zz7 invented123"));
+    expect(rare.rows.map(({ id }) => id)).toEqual([]);
+    const both = await timed(() => store.hires.search("zz inv invented127", { limit: 200 }));
+    expect(both.rows).toHaveLength(20);
+    expect(both.rows.every(({ customerName }) => customerName.endsWith("Invented127"))).toBe(true);
+    const shared = await timed(() => store.hires.search("inv zz", { limit: 3 }));
+    expect(shared.rows.map(({ id }) => id)).toEqual(["hire-9999", "hire-9998", "hire-9997"]);
+    const next = await timed(() => store.hires.search("inv zz", { limit: 3, after: shared.next! }));
+    expect(next.rows.map(({ id }) => id)).toEqual(["hire-9996", "hire-9995", "hire-9994"]);
+  });
+
+  test("of several stages are listed together by day, page after page", async () => {
+    const stages = ["booked", "closed", "onHire"] as const;
+    const first = await timed(() => store.hires.list({ stages, limit: 4 }));
+    expect(first.rows.map(({ id }) => id)).toEqual(["hire-0", "hire-1", "hire-2", "hire-3"]);
+    const second = await timed(() => store.hires.list({ stages, limit: 4, after: first.next! }));
+    expect(second.rows.map(({ id, stage }) => [id, stage])).toEqual([
+      ["hire-4", "closed"],
+      ["hire-5", "booked"],
+      ["hire-6", "onHire"],
+      ["hire-7", "closed"],
+    ]);
+    expect((await store.hires.list({ stages: [] })).rows).toEqual([]);
   });
 
   test("are listed by day, and a late page comes as quickly as the first", async () => {

@@ -201,7 +201,7 @@ const INDEXES: readonly (readonly [string, string, readonly string[], boolean])[
   ["customer_word_target", "customer_word", ["firm_id", "depot_id", "target_id"], false],
   ["customer_name", "customer", ["firm_id", "depot_id", "name", "id"], false],
   ["booking_vehicle", "booking", ["firm_id", "depot_id", "vehicle_id", "from_at"], false],
-  ["booking_from", "booking", ["firm_id", "depot_id", "from_at"], false],
+  ["booking_ready", "booking", ["firm_id", "depot_id", "ready_at"], false],
   ["record_chain", "record", ["firm_id", "depot_id", "device_id", "chain", "seq"], true],
   ["record_receipt", "record", ["firm_id", "depot_id", "receipt_seq"], true],
   ["record_hire", "record", ["firm_id", "depot_id", "hire_id", "receipt_seq"], false],
