@@ -10,7 +10,9 @@ interface Page {
   /** through the API, as the desk asks it; the store alone where left out */
   readonly ask: (depot: FilledDepot) => Promise<unknown>;
 }
-const find = (typed: string) => `/hires?q=${encodeURIComponent(typed)}`;
+/** Two at most, so that a small depot and a large one find alike many. */
+const SHOWN = 2;
+const find = (typed: string) => `/hires?limit=${SHOWN}&q=${encodeURIComponent(typed)}`;
 const OPEN = ["enquiry", "quote", "booked", "handedOver", "onHire", "returned", "settled"] as const;
 
 /** The pages on the way to a hire. */
@@ -27,15 +29,15 @@ const PAGES: readonly Page[] = [
 const QUERIES: readonly Page[] = [
   { name: "store: hires in hand", ask: ({ store }) => store.hires.list({ stages: [...OPEN], limit: 200 }) },
   { name: "store: first page", ask: ({ store }) => store.hires.list({ limit: 25 }) },
-  { name: "store: by name", ask: ({ store }) => store.hires.search(SOUGHT.name, { limit: 25 }) },
-  { name: "store: by plate", ask: ({ store }) => store.hires.search(platesOf(7), { limit: 25 }) },
+  { name: "store: by name", ask: ({ store }) => store.hires.search(SOUGHT.name, { limit: SHOWN }) },
+  { name: "store: by plate", ask: ({ store }) => store.hires.search(platesOf(7), { limit: SHOWN }) },
   {
     name: "store: by a beginning that all share",
-    ask: ({ store }) => store.hires.search("inv", { limit: 25 }),
+    ask: ({ store }) => store.hires.search("inv", { limit: SHOWN }),
   },
   {
     name: "store: by number",
-    ask: ({ store, soughtNumber }) => store.hires.search(soughtNumber, { limit: 25 }),
+    ask: ({ store, soughtNumber }) => store.hires.search(soughtNumber, { limit: SHOWN }),
   },
   { name: "store: one hire with all that belongs to it", ask: readWhole },
   {
