@@ -61,6 +61,8 @@ async function chargedElsewhere(store: Store, data: HireData): Promise<string[]>
   return charged;
 }
 
+const earlier = (a: string, b: string): string => (a < b ? a : b);
+
 /** What the settlement room is asked for this hire. */
 export async function settlementInput(
   store: Store,
@@ -88,7 +90,8 @@ export async function settlementInput(
     terms: data.terms.document,
     hire: {
       id: data.row.id,
-      from: data.from,
+      // keys may go, and come back, before the hour that was booked
+      from: earlier(data.from, localOf(returnedAt, data.depot.timeZone)),
       to: data.to,
       returnedAt: localOf(returnedAt, data.depot.timeZone),
       timeZone: data.depot.timeZone,
