@@ -68,7 +68,7 @@ export function PanelPage({ hirer, guide }: { readonly hirer: HirerGuide; readon
     setError(null);
     await hirer.read({ store, value: number, unit, at: at.slice(0, 16) });
     setValue("");
-    scrollTo(0, 0);
+    document.querySelector("main")?.scrollTo(0, 0);
   };
   return (
     <main className="guide-main stack">

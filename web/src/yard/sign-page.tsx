@@ -59,7 +59,6 @@ export function SignPage({ job, acts, purpose, children, notYet = null }: SignPa
     const next = { page: pageAfter(job, purpose), open: null, mark: null, typed: "" };
     if (!absent) await acts.sign(content(names.hirer, "hirer", hirer), acts.place);
     await acts.sign(content(staffName, "yard", staff), next);
-    scrollTo(0, 0);
   };
   return (
     <>

@@ -45,7 +45,6 @@ export function SummaryPage({ job, acts }: SummaryProps) {
         [],
         next,
       );
-    scrollTo(0, 0);
   };
   return (
     <>
