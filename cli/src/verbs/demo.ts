@@ -12,8 +12,12 @@ export const demoVerb: Verb = {
       import("@setfair/server"),
       import("@setfair/demo"),
     ]);
-    const url = io.env.SETFAIR_DATABASE_URL;
-    const database = await openDatabase({ dataFolder: data, ...(url ? { url } : {}) });
+    const { SETFAIR_DATABASE_URL: url, SETFAIR_KEY: key } = io.env;
+    const database = await openDatabase({
+      dataFolder: data,
+      ...(url ? { url } : {}),
+      ...(key ? { key } : {}),
+    });
     try {
       if ((await database.system.firmCount()) > 0) {
         io.err(`${WORDS.t("cli.demo.notEmpty", { data })}\n`);

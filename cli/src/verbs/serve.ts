@@ -19,7 +19,7 @@ export const serveVerb: Verb = {
     const stopped = call.io.untilStopped();
     const served = await start(call);
     const signIns = served.isDemo ? (await import("@setfair/demo")).DEMO_SIGN_INS : [];
-    call.io.out(`${welcome(served, signIns, call.flags.host).join("\n")}\n`);
+    call.io.out(`${welcome(served, signIns, call.flags.url ?? call.io.env.SETFAIR_URL).join("\n")}\n`);
     await stopped;
     await served.close();
     return 0;
@@ -63,12 +63,13 @@ function flagOptions(call: Call): ServeOptions {
 function welcome(
   { url, setUpLink }: Served,
   demoSignIns: readonly DemoSignIn[],
-  host: Call["flags"][string],
+  publicUrl: Call["flags"][string],
 ): readonly string[] {
-  const elsewhere = typeof host === "string" && !["127.0.0.1", "localhost", "::1"].includes(host);
+  const secure = [url, publicUrl].some((each) => typeof each === "string" && each.startsWith("https:"));
+  const elsewhere = !["127.0.0.1", "localhost", "[::1]"].includes(new URL(url).hostname);
   return [
     WORDS.t("cli.serve.listening", { url }),
-    ...(elsewhere && url.startsWith("http:") ? [WORDS.t("cli.serve.notSecure")] : []),
+    ...(elsewhere && !secure ? [WORDS.t("cli.serve.notSecure")] : []),
     ...(setUpLink === null ? [] : [WORDS.t("cli.serve.setUp", { link: setUpLink })]),
     ...(demoSignIns.length === 0 ? [] : [WORDS.t("cli.serve.demo"), ...signInLines(demoSignIns)]),
   ];

@@ -68,7 +68,7 @@ async function readFolder(
   io: Io,
   folder: string,
 ): Promise<readonly { readonly name: string; readonly all: RecordsExport }[]> {
-  const url = io.env.SETFAIR_DATABASE_URL;
+  const { SETFAIR_DATABASE_URL: url, SETFAIR_KEY: key } = io.env;
   // opening would make a store where there is none
   if (!url && !(await io.isFile(`${folder.replace(/\/+$/, "")}/setfair.sqlite`))) {
     throw new InputError(WORDS.t("cli.verify.noData", { folder }));
@@ -77,6 +77,7 @@ async function readFolder(
   const database = await openDatabase({
     dataFolder: folder,
     ...(url ? { url } : {}),
+    ...(key ? { key } : {}),
   });
   try {
     const depots = await database.system.depots();
