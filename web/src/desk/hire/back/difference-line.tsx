@@ -84,7 +84,7 @@ export function DifferenceLine({ entry, difference, canDecide, isPending, onDeci
           {t("back.decided", { by: entry.classBy ?? "–", reason: entry.classReason ?? "–" })}
         </p>
       )}
-      {canDecide && !isOpen && (
+      {canDecide && !isOpen && difference.kind !== "reading" && (
         <div>
           <Button look="quiet" onPress={() => setOpen(true)}>
             {t(entry.class === null ? "back.decide" : "back.decideAgain")}
