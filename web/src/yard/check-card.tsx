@@ -2,11 +2,11 @@ import type { WalkRoundCheck } from "@setfair/engine";
 import type { YardJob } from "../offline/database.ts";
 import { t } from "../parts/words.ts";
 import { draftAt } from "./draft-at.ts";
+import { lookContent } from "./look-content.ts";
 import { checkWords, measureWords } from "./names.ts";
 import { isWithin, NumberPad, numberOfTyped } from "./number-pad.tsx";
 import { Pictures } from "./pictures.tsx";
 import { Press } from "./press.tsx";
-import { lookContent } from "./side-page.tsx";
 import type { WalkActs } from "./use-walk.ts";
 import { photographsOf } from "./walk-state.ts";
 

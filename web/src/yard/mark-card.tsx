@@ -1,8 +1,8 @@
 import type { MarkKind, WalkRoundCheck, WalkRoundStep } from "@setfair/engine";
 import { t } from "../parts/words.ts";
+import { lookContent } from "./look-content.ts";
 import { sizeWords } from "./names.ts";
 import { Press } from "./press.tsx";
-import { lookContent } from "./side-page.tsx";
 import type { MarkDraft, WalkActs } from "./use-walk.ts";
 
 const KINDS: readonly MarkKind[] = ["scratch", "dent", "tear", "stain", "crack", "missing"];

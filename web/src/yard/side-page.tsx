@@ -6,6 +6,7 @@ import { classes } from "../parts/classes.ts";
 import { t } from "../parts/words.ts";
 import { CheckCard, KeepMeasure } from "./check-card.tsx";
 import { DrawingPane } from "./drawing-pane.tsx";
+import { lookContent } from "./look-content.ts";
 import { KeepMark, MarkCard } from "./mark-card.tsx";
 import { checkWords, measureWords, partWords, viewWords } from "./names.ts";
 import { PartCard } from "./part-card.tsx";
@@ -175,18 +176,3 @@ const afterSide = (steps: readonly WalkRoundStep[], index: number): Place => ({
   mark: null,
   typed: "",
 });
-
-export function lookContent(
-  check: WalkRoundCheck,
-  outcome: "same" | "mark" | "tooWetOrDirty",
-  photographs: readonly string[],
-) {
-  return {
-    about: check.id,
-    checkId: check.id,
-    saw: outcome,
-    outcome,
-    view: check.view,
-    photographs: [...photographs],
-  };
-}
