@@ -1,4 +1,6 @@
-import type { Schemas } from "./client.ts";
+import type { components } from "./types.generated.ts";
+
+type Schemas = components["schemas"];
 
 export type Problem = Schemas["Error"]["error"]["problems"][number];
 type Finding = Schemas["Finding"];
