@@ -159,11 +159,10 @@ async function rarestOf(door: Door, beginnings: readonly string[]) {
   for (const beginning of beginnings) {
     const most: number = ids === null ? RARE : ids.length;
     const rows = await wordsFrom(door, beginning)
-      .distinct()
       .limit(most + 1)
       .execute();
     if (rows.length > most) continue;
-    ids = rows.map((row) => row.target_id);
+    ids = [...new Set(rows.map((row) => row.target_id))];
     rarest = beginning;
   }
   return { ids, others: beginnings.filter((beginning) => beginning !== rarest) };
