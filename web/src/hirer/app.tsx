@@ -2,6 +2,7 @@ import { icon } from "@setfair/drawing";
 import type { VehicleDescription } from "@setfair/engine";
 import { useSyncExternalStore } from "react";
 import type { Guide } from "../offline/database.ts";
+import { ScrollMain } from "../parts/scroll-main.tsx";
 import { SvgView } from "../parts/svg-view.tsx";
 import { t } from "../parts/words.ts";
 import { DangerPage } from "./danger-page.tsx";
@@ -56,13 +57,13 @@ function Page({
   if (hash === "#danger") return <DangerPage guide={guide} />;
   if (hash === "#panel") return <PanelPage hirer={hirer} guide={guide} />;
   return (
-    <main className="guide-main stack">
+    <ScrollMain className="guide-main stack">
       <h1 className="visually-hidden">{t("hirer.title", { name: guide.vehicle.name })}</h1>
       <Matters hirer={hirer} guide={guide} />
       <Day guide={guide} forecast={hirer.forecast} />
       <Things guide={guide} />
       <p className="quiet">{t("hirer.depotFirst", { firm: guide.firm, depot: guide.depot.name })}</p>
-    </main>
+    </ScrollMain>
   );
 }
 
@@ -91,18 +92,18 @@ function GuideBar({ guide }: { readonly guide: Guide }) {
 
 function NoGuide({ answer }: { readonly answer: HirerGuide["answer"] }) {
   return (
-    <main className="guide-main stack">
+    <ScrollMain className="guide-main stack">
       <h1>{t(answer === "gone" ? "hirer.gone.title" : "hirer.none.title")}</h1>
       <p>{t(answer === "gone" ? "hirer.gone.text" : "hirer.none.text")}</p>
-    </main>
+    </ScrollMain>
   );
 }
 
 function Ended({ guide }: { readonly guide: Guide }) {
   return (
-    <main className="guide-main stack">
+    <ScrollMain className="guide-main stack">
       <h1>{t("hirer.ended.title")}</h1>
       <p>{t("hirer.ended.text", { depot: guide.depot.name, telephone: guide.depot.telephone })}</p>
-    </main>
+    </ScrollMain>
   );
 }

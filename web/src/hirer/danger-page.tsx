@@ -1,4 +1,5 @@
 import type { Guide } from "../offline/database.ts";
+import { ScrollMain } from "../parts/scroll-main.tsx";
 import { t } from "../parts/words.ts";
 
 const DANGERS = ["gas", "alarm", "fire", "accident"] as const;
@@ -7,7 +8,7 @@ const STEPS = ["1", "2", "3"] as const;
 /** What to do first, in four dangers; then whom to ring. */
 export function DangerPage({ guide }: { readonly guide: Guide }) {
   return (
-    <main className="guide-main stack">
+    <ScrollMain className="guide-main stack">
       <h1>{t("hirer.danger.title")}</h1>
       <div className="two-calls">
         <a className="button button-danger" href="tel:112">
@@ -36,6 +37,6 @@ export function DangerPage({ guide }: { readonly guide: Guide }) {
         })}
       </p>
       <p className="quiet">{t("hirer.danger.caution")}</p>
-    </main>
+    </ScrollMain>
   );
 }

@@ -1,6 +1,7 @@
 import type { Reading, TripForecast } from "@setfair/engine/trip";
 import { type FormEvent, useState } from "react";
 import type { Guide } from "../offline/database.ts";
+import { ScrollMain } from "../parts/scroll-main.tsx";
 import { dateText, figureText, say, t } from "../parts/words.ts";
 import { civilNow, withinTrip } from "./local-time.ts";
 import { Matters } from "./matters.tsx";
@@ -71,7 +72,7 @@ export function PanelPage({ hirer, guide }: { readonly hirer: HirerGuide; readon
     document.querySelector("main")?.scrollTo(0, 0);
   };
   return (
-    <main className="guide-main stack">
+    <ScrollMain className="guide-main stack">
       <h1>{t("hirer.panel.title")}</h1>
       {hirer.readings.length > 0 && <Matters hirer={hirer} guide={guide} onPanel />}
       <form className="card stack" onSubmit={submit} noValidate>
@@ -138,7 +139,7 @@ export function PanelPage({ hirer, guide }: { readonly hirer: HirerGuide; readon
       <a className="button" href="#day">
         {t("hirer.panel.back")}
       </a>
-    </main>
+    </ScrollMain>
   );
 }
 

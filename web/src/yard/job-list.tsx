@@ -2,6 +2,7 @@ import { useLiveQuery } from "dexie-react-hooks";
 import { useCallback, useEffect, useState } from "react";
 import type { YardJob } from "../offline/database.ts";
 import { type FetchAnswer, fetchJobs, fetchPictures } from "../offline/fetch-jobs.ts";
+import { ScrollMain } from "../parts/scroll-main.tsx";
 import { dateText, t } from "../parts/words.ts";
 import { device } from "./device.ts";
 import { useCare } from "./outbox-page.tsx";
@@ -50,7 +51,7 @@ export function JobList() {
   const fetchedAt = jobs[0]?.fetchedAt;
   const of = (walk: "out" | "back") => jobs.filter(({ job }) => job.walk === walk);
   return (
-    <main className="yard-main stack">
+    <ScrollMain className="yard-main stack">
       <div className="row spread">
         <h1>{t("yard.list.title")}</h1>
         <Press onPress={ask}>{t("yard.list.again")}</Press>
@@ -78,7 +79,7 @@ export function JobList() {
           </ul>
         </section>
       ))}
-    </main>
+    </ScrollMain>
   );
 }
 

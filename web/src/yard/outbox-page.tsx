@@ -3,6 +3,7 @@ import { useEffect, useState } from "react";
 import type { DeviceCare } from "../offline/device.ts";
 import { tryRefusedAgain } from "../offline/flush.ts";
 import { countOutbox } from "../offline/outbox-count.ts";
+import { ScrollMain } from "../parts/scroll-main.tsx";
 import { has, say, t } from "../parts/words.ts";
 import { device } from "./device.ts";
 import { Press } from "./press.tsx";
@@ -28,7 +29,7 @@ export function OutboxPage() {
     await flusher.now();
   };
   return (
-    <main className="yard-main stack">
+    <ScrollMain className="yard-main stack">
       <h1>{t("yard.outbox.title")}</h1>
       <section className="card stack-tight">
         <p>{t("yard.outbox.kept", { waiting: count?.waiting ?? 0 })}</p>
@@ -65,6 +66,6 @@ export function OutboxPage() {
       <a className="button" href="#/">
         {t("yard.backToList")}
       </a>
-    </main>
+    </ScrollMain>
   );
 }

@@ -3,6 +3,7 @@ import type { VehicleDescription, WalkRoundCheck, WalkRoundStep } from "@setfair
 import { useEffect, useRef } from "react";
 import type { YardJob } from "../offline/database.ts";
 import { classes } from "../parts/classes.ts";
+import { ScrollMain } from "../parts/scroll-main.tsx";
 import { t } from "../parts/words.ts";
 import { CheckCard, KeepMeasure } from "./check-card.tsx";
 import { DrawingPane } from "./drawing-pane.tsx";
@@ -51,7 +52,7 @@ export function SidePage({ job, acts, step, index }: SideProps) {
   const about = check?.id ?? part ?? `view.${step.view}`;
   return (
     <>
-      <main className="yard-main stack side">
+      <ScrollMain className="yard-main stack side">
         <div className="side-head">
           <h1>{viewWords(step.view)}</h1>
           <p>{t("yard.side.place", { n: index + 1, of: round.steps.length })}</p>
@@ -68,7 +69,7 @@ export function SidePage({ job, acts, step, index }: SideProps) {
         ) : (
           <CheckRows step={step} index={index} acts={acts} onOpen={open} />
         )}
-      </main>
+      </ScrollMain>
       <footer className="yard-foot">
         <PhotoButton
           label={t("yard.photo.take")}

@@ -1,6 +1,7 @@
 import { useLiveQuery } from "dexie-react-hooks";
 import { type ReactNode, useState } from "react";
 import type { YardJob } from "../offline/database.ts";
+import { ScrollMain } from "../parts/scroll-main.tsx";
 import { SignatureField, type Stroke } from "../parts/signature-field.tsx";
 import { t } from "../parts/words.ts";
 import { device } from "./device.ts";
@@ -62,7 +63,7 @@ export function SignPage({ job, acts, purpose, children, notYet = null }: SignPa
   };
   return (
     <>
-      <main className="yard-main stack">
+      <ScrollMain className="yard-main stack">
         <h1>{t(`yard.sign.title.${purpose}`)}</h1>
         {children}
         <section className="card signed-text">
@@ -109,7 +110,7 @@ export function SignPage({ job, acts, purpose, children, notYet = null }: SignPa
           <SignatureField label={t("yard.sign.staff")} onChange={setStaff} />
         </section>
         {waits !== null && <p role="status">{waits}</p>}
-      </main>
+      </ScrollMain>
       <footer className="yard-foot">
         <Press onPress={() => acts.goTo({ ...acts.place, page: "summary" })}>{t("yard.sign.back")}</Press>
         <Press look="main" onPress={sign} disabled={waits !== null || working}>

@@ -1,6 +1,7 @@
 import type { WalkRoundCheck } from "@setfair/engine";
 import type { ReactNode } from "react";
 import type { YardJob } from "../offline/database.ts";
+import { ScrollMain } from "../parts/scroll-main.tsx";
 import { t } from "../parts/words.ts";
 import { KeptPicture } from "./kept-picture.tsx";
 import { checkWords, measureWords, sizeWords, viewWords } from "./names.ts";
@@ -48,7 +49,7 @@ export function SummaryPage({ job, acts }: SummaryProps) {
   };
   return (
     <>
-      <main className="yard-main stack">
+      <ScrollMain className="yard-main stack">
         <div className="side-head">
           <h1>{t("yard.summary.title")}</h1>
           <p>
@@ -102,7 +103,7 @@ export function SummaryPage({ job, acts }: SummaryProps) {
           </Section>
         )}
         <p>{t("yard.summary.whoPays")}</p>
-      </main>
+      </ScrollMain>
       <footer className="yard-foot">
         <Press onPress={() => goTo({ ...place, page: 0, open: null, mark: null, typed: "" })}>
           {t("yard.summary.again")}

@@ -1,4 +1,5 @@
 import { useLiveQuery } from "dexie-react-hooks";
+import { ScrollMain } from "../parts/scroll-main.tsx";
 import { t } from "../parts/words.ts";
 import { device } from "./device.ts";
 import { WalkPage } from "./walk-page.tsx";
@@ -9,12 +10,12 @@ export function WalkLoader({ jobId }: { readonly jobId: string }) {
   if (job === undefined) return <p className="state-box">{t("yard.loading")}</p>;
   if (job === null) {
     return (
-      <main className="yard-main stack">
+      <ScrollMain className="yard-main stack">
         <h1>{t("yard.walk.notHere")}</h1>
         <a className="button" href="#/">
           {t("yard.backToList")}
         </a>
-      </main>
+      </ScrollMain>
     );
   }
   return <WalkPage job={job} />;
