@@ -1,12 +1,14 @@
 import { defineConfig } from "vitest/config";
+import root from "../vitest.config.ts";
 
 export default defineConfig({
-  resolve: { conditions: ["setfair-source"] },
-  ssr: { resolve: { conditions: ["setfair-source", "node", "import", "default"] } },
+  ...root,
   test: {
     include: ["e2e/src/**/*.test.ts"],
     testTimeout: 240_000,
     hookTimeout: 120_000,
     fileParallelism: false,
+    // a step of a hire needs the one before it
+    bail: 1,
   },
 });

@@ -1,9 +1,10 @@
 import { type ChildProcess, spawn } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { generate } from "selfsigned";
 
 export const root = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
 
@@ -14,6 +15,15 @@ export interface RunningServer {
   readonly dataDir: string;
   readonly readyMs: number;
   stop(): Promise<void>;
+}
+
+/** A certificate for the loopback address, good for two days; Chromium is told to take it. */
+export async function makeCertificate(folder: string): Promise<{ cert: string; key: string }> {
+  const pair = await generate([{ name: "commonName", value: "127.0.0.1" }], { keySize: 2048 });
+  const files = { cert: join(folder, "cert.pem"), key: join(folder, "key.pem") };
+  writeFileSync(files.cert, pair.cert);
+  writeFileSync(files.key, pair.private);
+  return files;
 }
 
 function freePort(): Promise<number> {
@@ -29,25 +39,21 @@ function freePort(): Promise<number> {
 }
 
 /** Starts the built command as a stranger would, on a free loopback port with an empty data folder. */
-export async function startServer(
-  options: { env?: Record<string, string>; args?: string[]; scheme?: "http" | "https" } = {},
-): Promise<RunningServer> {
+export async function startServer(options: { tls?: boolean } = {}): Promise<RunningServer> {
   const port = await freePort();
   const dataDir = mkdtempSync(join(tmpdir(), "setfair-e2e-"));
+  const pair = options.tls === true ? await makeCertificate(dataDir) : null;
+  const tls = pair === null ? [] : ["--cert", pair.cert, "--key", pair.key];
   const started = performance.now();
-  const child: ChildProcess = spawn(
-    process.execPath,
-    ["cli/bin/setfair.mjs", "serve", ...(options.args ?? [])],
-    {
-      cwd: root,
-      env: { ...process.env, PORT: String(port), SETFAIR_DATA: dataDir, ...options.env },
-      stdio: ["ignore", "pipe", "pipe"],
-    },
-  );
+  const child: ChildProcess = spawn(process.execPath, ["cli/bin/setfair.mjs", "serve", ...tls], {
+    cwd: root,
+    env: { ...process.env, PORT: String(port), SETFAIR_DATA: dataDir },
+    stdio: ["ignore", "pipe", "pipe"],
+  });
   let text = "";
   child.stdout?.on("data", (chunk) => (text += chunk));
   child.stderr?.on("data", (chunk) => (text += chunk));
-  const scheme = options.scheme ?? "http";
+  const scheme = pair === null ? "http" : "https";
   const url = `${scheme}://127.0.0.1:${port}`;
   const isReady = async () => {
     if (scheme === "https") return /https:\/\//.test(text);

@@ -8,7 +8,9 @@ const text = (max: number) => z.string().check(z.minLength(1), z.maxLength(max))
 const between = (min: number, max: number) => z.number().check(z.minimum(min), z.maximum(max));
 const whole = (min: number, max: number) => z.int().check(z.minimum(min), z.maximum(max));
 export const isoDateSchema = z.iso.date();
-export const isoLocalSchema = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}T([01]\d|2[0-3]):[0-5]\d$/, "expected a civil time YYYY-MM-DDTHH:MM"));
+export const isoLocalSchema = z
+  .string()
+  .check(z.regex(/^\d{4}-\d{2}-\d{2}T([01]\d|2[0-3]):[0-5]\d$/, "expected a civil time YYYY-MM-DDTHH:MM"));
 
 export const travellerSchema = z.strictObject({
   id: text(40),
@@ -34,7 +36,13 @@ export const licenceSchema = z.strictObject({
   issuedBy: z.enum(["GB", "NI", "EEA", "other"]),
   /** day on which the first full car entitlement began */
   firstCarEntitlement: isoDateSchema,
-  categories: z.array(z.strictObject({ category: z.enum(["B", "BE", "C1", "C1E", "C"]), from: isoDateSchema, to: isoDateSchema })),
+  categories: z.array(
+    z.strictObject({
+      category: z.enum(["B", "BE", "C1", "C1E", "C"]),
+      from: isoDateSchema,
+      to: isoDateSchema,
+    }),
+  ),
   photocardTo: z.optional(isoDateSchema),
   endorsements: z.array(z.strictObject({ code: text(6), offence: isoDateSchema, points: whole(0, 12) })),
   /** day on which the entitlement was seen with the licensing authority's check code; a code lives 21 days and serves once */
@@ -75,7 +83,9 @@ export const stopSchema = z.strictObject({
     lpgExchange: z.boolean(),
   }),
   /** what is done here; each needs what the pitch offers */
-  acts: z.array(z.enum(["plugIn", "fillWater", "emptyWaste", "emptyCassette", "exchangeLpg", "fillFuel", "fillDef"])),
+  acts: z.array(
+    z.enum(["plugIn", "fillWater", "emptyWaste", "emptyCassette", "exchangeLpg", "fillFuel", "fillDef"]),
+  ),
 });
 export type Stop = z.infer<typeof stopSchema>;
 
@@ -88,7 +98,10 @@ export const tripSchema = z.strictObject({
   timeZone: text(60),
   stops: z.array(stopSchema).check(z.maxLength(40)),
   /** share full at departure by store, 0 to 1 */
-  departWith: z.partialRecord(z.enum(["battery12", "lpg", "freshWater", "wasteWater", "cassette", "fuel", "def"]), between(0, 1)),
+  departWith: z.partialRecord(
+    z.enum(["battery12", "lpg", "freshWater", "wasteWater", "cassette", "fuel", "def"]),
+    between(0, 1),
+  ),
   /** settings by the id of the fitted system, as the hirer is told to set them */
   settings: z.record(z.string(), z.record(z.string(), z.union([z.number(), z.string(), z.boolean()]))),
 });

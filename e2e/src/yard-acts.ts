@@ -1,0 +1,92 @@
+import type { Page } from "playwright-core";
+import { drawSignature } from "./desk-acts.ts";
+
+export interface WalkPlan {
+  /** value to type for a reading, by the start of its name; the middle of its range otherwise */
+  readonly readings?: Readonly<Record<string, number>>;
+  /** names of sides on which a mark is put */
+  readonly marksOn?: readonly string[];
+  /** after this many answers the tab is reloaded */
+  readonly reloadAfter?: number;
+}
+
+async function takePhotograph(page: Page): Promise<void> {
+  const buffer = await page.screenshot({ type: "jpeg", quality: 40 });
+  await page
+    .locator(".yard-foot input[type=file]")
+    .first()
+    .setInputFiles({ name: "camera.jpg", mimeType: "image/jpeg", buffer });
+  await page.locator(".yard-foot label", { hasText: "Photograph" }).first().waitFor();
+}
+
+async function typeReading(page: Page, plan: WalkPlan): Promise<void> {
+  const name = (await page.locator("#check-name").textContent()) ?? "";
+  const range = (await page.locator(".number-pad .field-note").textContent()) ?? "";
+  const [min = 0, max = 0] = [...range.matchAll(/[\d.,]+/g)].map((match) =>
+    Number(match[0].replace(/,/g, "")),
+  );
+  const planned = Object.entries(plan.readings ?? {}).find(([start]) => name.includes(start))?.[1];
+  const value = planned ?? Math.round((min + max) / 2);
+  for (const key of String(value)) {
+    await page
+      .locator(".number-keys")
+      .getByRole("button", { name: key === "." ? "Decimal point" : key, exact: true })
+      .click();
+  }
+  await page.getByRole("button", { name: "Keep it" }).click();
+}
+
+async function putMark(page: Page): Promise<void> {
+  await takePhotograph(page);
+  await page
+    .locator(".drawing-pane svg, .drawing svg")
+    .first()
+    .click({ position: { x: 220, y: 90 }, force: true });
+  await page.getByRole("button", { name: "Scratch" }).click();
+  await page.getByRole("button", { name: "Keep the mark" }).click();
+}
+
+/** Answers the check that is open. */
+async function answerCheck(page: Page, plan: WalkPlan): Promise<void> {
+  const wanted = page.getByText("Photograph it first");
+  if ((await wanted.count()) > 0) {
+    await takePhotograph(page);
+    await wanted.first().waitFor({ state: "detached" });
+  }
+  const simple = page.getByRole("button", {
+    name: /^(As it should be|Same as it left|All \d+ are there|It is there|None, as it should be)$/,
+  });
+  if ((await simple.count()) > 0) await simple.first().click();
+  else await typeReading(page, plan);
+}
+
+/** Walks round the vehicle with whatever each side asks for, until the summary stands there. */
+export async function walkRound(page: Page, plan: WalkPlan = {}): Promise<void> {
+  const marksLeft = new Set(plan.marksOn ?? []);
+  for (let act = 0; act < 250; act++) {
+    const heading = (await page.locator("h1").first().textContent()) ?? "";
+    if (heading === "What was seen") return;
+    if (plan.reloadAfter === act) await page.reload();
+    if (marksLeft.has(heading) && (await page.locator("#check-name").count()) > 0) {
+      const mark = page.getByRole("button", { name: /^(Mark|New mark)$/ });
+      if ((await mark.count()) > 0) {
+        marksLeft.delete(heading);
+        await mark.click();
+        await putMark(page);
+        continue;
+      }
+    }
+    if ((await page.locator("#check-name").count()) > 0) await answerCheck(page, plan);
+    else await page.locator(".yard-foot .button-main, .yard-foot button").last().click();
+    await page.waitForTimeout(40);
+  }
+  throw new Error("the walk-round does not come to its end");
+}
+
+/** Hirer and staff sign what stands there. */
+export async function signWalk(page: Page): Promise<void> {
+  await page.getByRole("textbox", { name: "For the depot" }).fill("Tom Ash");
+  const canvases = page.locator(".signature canvas");
+  for (let k = 0; k < (await canvases.count()); k++) await drawSignature(page, canvases.nth(k));
+  await page.getByRole("button", { name: "Signed", exact: true }).click();
+}
