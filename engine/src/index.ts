@@ -1,6 +1,5 @@
 /** The only door of the engine. */
 
-export type { FormulaValue } from "./formulas/entry.ts";
 export * from "./base/bad-input.ts";
 export * from "./base/figure.ts";
 export * from "./base/finding.ts";
@@ -16,6 +15,7 @@ export * from "./climate/station.ts";
 export * from "./climate/trip-weather.ts";
 export * from "./climate/weather.ts";
 export * from "./formulas/book.ts";
+export type { FormulaValue } from "./formulas/entry.ts";
 export * from "./formulas/nearest-ids.ts";
 export * from "./rooms/briefing/compose-briefing.ts";
 export * from "./rooms/briefing/types.ts";
@@ -42,8 +42,8 @@ export * from "./rooms/settlement/types.ts";
 export * from "./rooms/situation.ts";
 export * from "./rooms/trip/index.ts";
 export * from "./rules/cite-source.ts";
-export * from "./rules/rule-at.ts";
 export * from "./rules/rule.ts";
+export * from "./rules/rule-at.ts";
 export * from "./sources/register.ts";
 export * from "./sources/source.ts";
 export * from "./stores/stores.ts";

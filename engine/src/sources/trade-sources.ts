@@ -20,5 +20,9 @@ export const TRADE_SOURCES = {
     year: 1964,
     how: "from memory",
   },
-  "rental-code-2020": { title: "Rental Code of Conduct of the British vehicle rental and leasing trade association", year: 2020, how: "read" },
+  "rental-code-2020": {
+    title: "Rental Code of Conduct of the British vehicle rental and leasing trade association",
+    year: 2020,
+    how: "read",
+  },
 } as const satisfies Record<string, Source>;
