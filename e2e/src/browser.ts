@@ -1,7 +1,7 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { createRequire } from "node:module";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import axe from "axe-core";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
 
 /** A fresh Chromium with its own profile; nothing of it is kept. */
@@ -34,8 +34,6 @@ export async function openBrowser(
   };
 }
 
-const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-
 interface Axe {
   run(
     context: { exclude: string[] },
@@ -45,7 +43,7 @@ interface Axe {
 
 /** Violations of WCAG 2 A and AA that axe finds on the page, one line each. */
 export async function axeViolations(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
+  await page.evaluate(axe.source);
   return page.evaluate(async () => {
     const { axe } = globalThis as typeof globalThis & { axe: Axe };
     const answer = await axe.run(
