@@ -1,7 +1,6 @@
 import type {
   Driver,
   DueDate,
-  Finding,
   GlassState,
   LoadPlan,
   MarkClass,
@@ -113,4 +112,3 @@ export function asDocument<T>(document: JsonObject): T {
 export function toJson(document: object): JsonObject {
   return document as JsonObject;
 }
-export type { Finding };

@@ -962,10 +962,6 @@ export interface components {
             readonly findings: readonly components["schemas"]["FindingInput"][];
             readonly total: components["schemas"]["MoneyInput"] | null;
         };
-        readonly TripStateInput: {
-            readonly trip: components["schemas"]["TripInput"];
-            readonly inputHash: string | null;
-        };
         readonly LoadStateInput: {
             readonly plan: components["schemas"]["LoadPlanInput"] | null;
             readonly result: unknown;
@@ -1910,10 +1906,6 @@ export interface components {
             readonly result: unknown;
             readonly findings: readonly components["schemas"]["Finding"][];
             readonly total: components["schemas"]["Money"] | null;
-        };
-        readonly TripState: {
-            readonly trip: components["schemas"]["Trip"];
-            readonly inputHash: string | null;
         };
         readonly LoadState: {
             readonly plan: components["schemas"]["LoadPlan"] | null;

@@ -1,5 +1,5 @@
 /** The parts that every page is made of. Styles: import `./styles.ts` once. */
-export { Button, type ButtonLook, type ButtonProps } from "./button.tsx";
+export { Button } from "./button.tsx";
 export { ChoiceField } from "./choice-field.tsx";
 export { classes } from "./classes.ts";
 export { DateField, DateTimeField } from "./date-field.tsx";
@@ -10,19 +10,16 @@ export {
   FindingsList,
   FindingText,
   findingWords,
-  mendWords,
-  type ShownFinding,
 } from "./findings-list.tsx";
 export { GlassDial } from "./glass-dial.tsx";
-export { GLASS_ORDER, GlassPill, GlassShape, type GlassState, PlainPill } from "./glass-pill.tsx";
+export { GlassPill, PlainPill } from "./glass-pill.tsx";
 export { LinkButton } from "./link-button.tsx";
 export { NumberField } from "./number-field.tsx";
 export { Empty, Loading, Problem } from "./page-state.tsx";
 export { RoadOfStops, type RoadStop } from "./road-of-stops.tsx";
 export { ScrollX } from "./scroll-x.tsx";
-export { type Option, SelectField } from "./select-field.tsx";
+export { SelectField } from "./select-field.tsx";
 export { SignatureField, type Stroke } from "./signature-field.tsx";
 export { StoreStrip } from "./store-strip.tsx";
 export { TextField } from "./text-field.tsx";
 export { TickField } from "./tick-field.tsx";
-export { words } from "./words.ts";

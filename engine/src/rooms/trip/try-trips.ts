@@ -143,21 +143,3 @@ export function newYearMountains(): TripInput {
     },
   };
 }
-
-/** Any number of days in May on serviced and plain pitches by turns, three nights each, for the bench. */
-export function longTour(days: number): TripInput {
-  const date = (day: number) => {
-    const inMay = day % 31;
-    return `2026-${day < 31 ? "05" : "06"}-${String(inMay + 1).padStart(2, "0")}`;
-  };
-  const stops: Stop[] = [];
-  for (let day = 0; day + 1 < days; day += 3) {
-    const last = Math.min(day + 3, days - 1);
-    stops.push(stopAt(`${date(day)}T16:00`, `${date(last)}T10:00`, stops.length % 2 === 1));
-  }
-  const may = mayHighlands();
-  return {
-    ...may,
-    trip: { ...may.trip, depart: "2026-05-01T12:00", return: `${date(days - 1)}T16:00`, stops },
-  };
-}

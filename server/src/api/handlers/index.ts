@@ -1,4 +1,4 @@
-import { SERVER_VERSION } from "../../desk/version.ts";
+import { ENGINE_VERSION } from "../../desk/version.ts";
 import type { Handlers } from "../call.ts";
 import { afterHandlers } from "./after-return.ts";
 import { glassHandlers } from "./glass.ts";
@@ -19,7 +19,7 @@ import { yardHandlers } from "./yard.ts";
 
 /** What each operation does. */
 export const handlers: Handlers = {
-  health: async () => ({ ok: true, version: SERVER_VERSION }),
+  health: async () => ({ ok: true, version: ENGINE_VERSION }),
   ...sessionHandlers,
   ...setUpHandlers,
   ...termsHandlers,

@@ -161,10 +161,6 @@ export const quoteStateSchema = named(
   }),
 );
 
-export const tripStateSchema = named(
-  "TripState",
-  z.object({ trip: tripSchema, inputHash: hashSchema.nullable() }),
-);
 export const loadStateSchema = named(
   "LoadState",
   z.object({
