@@ -74,7 +74,8 @@ module.exports = {
   ],
   options: {
     doNotFollow: { path: "node_modules" },
-    exclude: { path: "(^|/)(dist|node_modules/\\.cache)/|\\.test\\.tsx?$" },
+    // our own products only: a package that is built into its dist must still be seen to be imported
+    exclude: { path: `^[a-z0-9]+/(dist|out)/|${TESTS}` },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: "tsconfig.base.json" },
     enhancedResolveOptions: {
