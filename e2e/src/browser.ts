@@ -7,7 +7,7 @@ import { type BrowserContext, chromium, type Page } from "playwright-core";
 /** A fresh Chromium with its own profile; nothing of it is kept. */
 export async function openBrowser(
   viewport: { width: number; height: number },
-  extraArgs: string[] = [],
+  extraArgs: readonly string[] = [],
 ): Promise<{ context: BrowserContext; close(): Promise<void> }> {
   const profile = mkdtempSync(join(tmpdir(), "setfair-profile-"));
   const context = await chromium.launchPersistentContext(profile, {

@@ -1,5 +1,6 @@
 import { type ChildProcess, spawn } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { createHash, X509Certificate } from "node:crypto";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
@@ -13,11 +14,13 @@ export interface RunningServer {
   /** everything that the process printed */
   readonly printed: () => string;
   readonly dataDir: string;
+  /** arguments that make Chromium take this server's own certificate for good */
+  readonly trust: readonly string[];
   readonly readyMs: number;
   stop(): Promise<void>;
 }
 
-/** A certificate for the loopback address, good for two days; Chromium is told to take it. */
+/** A certificate for the loopback address. */
 export async function makeCertificate(folder: string): Promise<{ cert: string; key: string }> {
   const pair = await generate([{ name: "commonName", value: "127.0.0.1" }], { keySize: 2048 });
   const files = { cert: join(folder, "cert.pem"), key: join(folder, "key.pem") };
@@ -36,6 +39,15 @@ function freePort(): Promise<number> {
       probe.close(() => resolve(address.port));
     });
   });
+}
+
+/** SHA-256 of the certificate's public key, as Chromium names it. */
+function keyHash(certificate: string): string {
+  const key = new X509Certificate(readFileSync(certificate)).publicKey.export({
+    type: "spki",
+    format: "der",
+  });
+  return createHash("sha256").update(key).digest("base64");
 }
 
 /** Starts the built command as a stranger would, on a free loopback port with an empty data folder. */
@@ -71,6 +83,7 @@ export async function startServer(options: { tls?: boolean } = {}): Promise<Runn
   return {
     url,
     dataDir,
+    trust: pair === null ? [] : [`--ignore-certificate-errors-spki-list=${keyHash(pair.cert)}`],
     readyMs: performance.now() - started,
     printed: () => text,
     stop: async () => {

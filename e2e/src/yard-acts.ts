@@ -56,8 +56,17 @@ async function answerCheck(page: Page, plan: WalkPlan): Promise<void> {
   const simple = page.getByRole("button", {
     name: /^(As it should be|Same as it left|All \d+ are there|It is there|None, as it should be)$/,
   });
+  const name = await page.locator("#check-name").textContent();
   if ((await simple.count()) > 0) await simple.first().click();
   else await typeReading(page, plan);
+  // it is kept on the device before the next thing opens
+  await page.waitForFunction((before) => document.querySelector("#check-name")?.textContent !== before, name);
+}
+
+/** Presses the next step, which is always last in the foot; what was pressed before may still be on its way. */
+async function next(page: Page): Promise<void> {
+  const button = page.locator(".yard-foot button").last();
+  if (await button.isEnabled()) await button.click();
 }
 
 /** Walks round the vehicle with whatever each side asks for, until the summary stands there. */
@@ -77,8 +86,8 @@ export async function walkRound(page: Page, plan: WalkPlan = {}): Promise<void> 
       }
     }
     if ((await page.locator("#check-name").count()) > 0) await answerCheck(page, plan);
-    else await page.locator(".yard-foot .button-main, .yard-foot button").last().click();
-    await page.waitForTimeout(40);
+    else await next(page);
+    await page.waitForTimeout(80);
   }
   throw new Error("the walk-round does not come to its end");
 }

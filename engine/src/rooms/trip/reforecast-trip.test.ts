@@ -42,6 +42,14 @@ describe("the forecast after a reading on the panel", () => {
     expect(store.trouble.p10At! > "2026-12-30T18:00").toBe(true);
   });
 
+  it("does not take lives that all left full for agreeing with a battery at its cut-off", () => {
+    // a moment after departure every life holds the same, so every life weighs the same
+    const depart = newYearMountains().trip.depart;
+    const { store, result } = battery([{ store: "battery12", value: 12.1, unit: "V", at: depart }]);
+    expect(result.readings[0]!.how).toBe("restarted");
+    expect(store.trouble.chance).toBeGreaterThan(0.5);
+  });
+
   it("takes several readings of several stores, in any order", () => {
     const readings: Reading[] = [
       { store: "lpg", value: 10.5, unit: "kg", at: "2026-12-30T18:00" },

@@ -9,6 +9,8 @@ import { READING_UNITS, type Reading } from "./types.ts";
 
 /** under this share of the lives, a reading is one that the forecast did not expect */
 const LEAST_EFFECTIVE = 1 / 5;
+/** standard deviations between reading and lives beyond which they do not speak of the same trip */
+const FAR_SD = 2;
 /** no gauge is better than this share of the capacity */
 const LEAST_SD_SHARE = 0.01;
 /** too few lives to weigh: the store always restarts */
@@ -38,7 +40,8 @@ export interface Weighed {
 
 /**
  * Weighs every life by how well it agrees with what was read (normal error). Where fewer than a fifth of the
- * lives would still count (effective sample 1 / Σw²), the store restarts from the reading instead.
+ * lives would still count (effective sample 1 / Σw²), or where the reading is far from all of them, the store
+ * restarts from the reading instead.
  */
 export function weighReadings(plan: TripPlan, readings: readonly Reading[]): Weighed {
   const reads = readings.map((reading, index) => readLevel(plan, reading, index)).sort(byTimeThenStore);
@@ -137,7 +140,9 @@ function weighOnce(
       });
       continue;
     }
-    const next = weighBy(levels, read, weights);
+    const next: Float64Array | null = isFarFrom(levels, read, weights)
+      ? null
+      : weighBy(levels, read, weights);
     const left = next === null ? 0 : effective(next, runs);
     if (!spread || runs < LEAST_RUNS || left < runs * LEAST_EFFECTIVE)
       return { weights, readings, surprise: read };
@@ -145,6 +150,17 @@ function weighOnce(
     readings.push({ ...read, expectedP50: expectedP50!, how: "weighted", effective: left });
   }
   return { weights, readings, surprise: null };
+}
+
+/**
+ * True where the reading is further from the lives' mean than their spread and its own error together explain.
+ * Lives that all hold the same weigh the same however wrong they are, so the effective sample alone cannot tell.
+ */
+function isFarFrom(levels: Float64Array, { level, sd }: Read, weights: Float64Array | null): boolean {
+  const share = (i: number) => (weights === null ? 1 / levels.length : weights[i]!);
+  const mean = levels.reduce((sum, value, i) => sum + share(i) * value, 0);
+  const variance = levels.reduce((sum, value, i) => sum + share(i) * (value - mean) ** 2, 0);
+  return Math.abs(level - mean) > FAR_SD * Math.sqrt(variance + sd * sd);
 }
 
 /** Weights times the normal likelihood of the reading; null where no life comes near it. */
