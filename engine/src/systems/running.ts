@@ -81,3 +81,15 @@ export function numberSetting(value: number | string | boolean | undefined, fall
 export const LPG_NET_KWH_KG = lpgEnergyKwh("propane", 1, "net");
 /** net heat of combustion of diesel, kWh/L: 837 kg/m³ (Staffell 2011) at 42.9 MJ/kg (from memory) */
 export const DIESEL_NET_KWH_L = 9.97;
+
+/** h in which a thermostat makes up most of what is missing, once the appliance could do more: common practice, no source */
+const EASE_H = 0.5;
+
+/**
+ * Heat that a thermostat asks for in a step, Wh: what holds the temperature, and of what is missing beyond that
+ * the share made up in `dtH` hours at a pace of its own. The pace does not hang on the length of the step, so that
+ * half the step asks for half the heat. A thing warmer than its target gets only what it still needs.
+ */
+export function easeInto(holdWh: number, reachWh: number, dtH: number): number {
+  return reachWh <= holdWh ? reachWh : holdWh + (reachWh - holdWh) * (1 - Math.exp(-dtH / EASE_H));
+}

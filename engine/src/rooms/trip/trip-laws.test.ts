@@ -74,13 +74,6 @@ const input = fc
   .record({ vehicle, trip, seed: fc.nat(1e6) })
   .map((some): TripInput => ({ ...newYearMountains(), ...some, runs: 12, audit: true }));
 
-/** A store that has run out switches systems on and off at the edge of a step: this trip starts with more than half. */
-function fullEnough(some: TripInput): TripInput {
-  const { battery12 = 1, lpg = 1, ...others } = some.trip.departWith;
-  const departWith = { ...others, battery12: (1 + battery12) / 2, lpg: (1 + lpg) / 2 };
-  return { ...some, trip: { ...some.trip, departWith } };
-}
-
 function storeOf({ stores }: TripForecast, id: StoreId): StoreForecast {
   return stores.find(({ store }) => store === id)!;
 }
@@ -134,17 +127,19 @@ describe("the laws of the trip forecast, over random vehicles and trips", () => 
     );
   });
 
-  // Systems that want the same post are switched at the edges of steps: where heater and hot water share it, gas takes
-  // over a step earlier or later. The same hundred trips each time, so that the share counted here does not waver.
-  it("halving the step moves the middle level by at most 1 % of the capacity in nine trips of ten, by 3 % in any", () => {
-    const worst = fc.sample(input.map(fullEnough), { numRuns: 100, seed: 5 }).map((some) => {
-      const lives = { ...some, runs: 25 };
-      const whole = forecastTrip({ ...lives, stepMinutes: 15 }).result;
-      const half = forecastTrip({ ...lives, stepMinutes: 7.5 }).result;
-      return Math.max(...whole.stores.map((store) => farthestApart(store, storeOf(half, store.store))));
-    });
-    expect(worst.filter((apart) => apart <= 0.01).length).toBeGreaterThanOrEqual(90);
-    expect(Math.max(...worst)).toBeLessThanOrEqual(0.03);
+  // A hundred lives, since the middle of a few jumps where some of them run out. The same trips each time: with other
+  // seeds none of 180 trips was farther apart than 0.72 %.
+  it("halving the step moves the middle level by at most 1 % of the capacity", () => {
+    fc.assert(
+      fc.property(input, (some) => {
+        const lives = { ...some, runs: 101 };
+        const whole = forecastTrip({ ...lives, stepMinutes: 15 }).result;
+        const half = forecastTrip({ ...lives, stepMinutes: 7.5 }).result;
+        for (const store of whole.stores)
+          expect(farthestApart(store, storeOf(half, store.store))).toBeLessThanOrEqual(0.01);
+      }),
+      { numRuns: 60, seed: 9, endOnFailure: true },
+    );
   });
 
   const more: readonly [string, StoreId, string, string, number][] = [

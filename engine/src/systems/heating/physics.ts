@@ -1,5 +1,12 @@
 import type { PhysicsContext, Running, StepView, SystemPhysics } from "../contract.ts";
-import { createMode, createRunning, DIESEL_NET_KWH_L, LPG_NET_KWH_KG, numberSetting } from "../running.ts";
+import {
+  createMode,
+  createRunning,
+  DIESEL_NET_KWH_L,
+  easeInto,
+  LPG_NET_KWH_KG,
+  numberSetting,
+} from "../running.ts";
 import type { HeatingSpec } from "./spec.ts";
 
 /** hours in which people sleep and the thermostat is at its night setting: common practice, no source */
@@ -64,7 +71,7 @@ function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
     view.heatToReach(targetC, wanted);
     view.heatToHold(targetC, holding);
     for (let i = 0; i < n; i++) {
-      const heat = Math.min(wanted[i]!, full);
+      const heat = Math.min(easeInto(holding[i]!, wanted[i]!, dtH), full);
       const share = heat / full;
       demand[i] = share;
       // per unit of activity, so that the whole comes out

@@ -3,6 +3,7 @@ import {
   createMode,
   createRunning,
   DIESEL_NET_KWH_L,
+  easeInto,
   habitFactor,
   LPG_NET_KWH_KG,
   numberSetting,
@@ -58,7 +59,7 @@ function startHeating(spec: HotWaterSpec, { n, dtH, setting }: PhysicsContext): 
     }
     const level = view.level("hotWaterHeat");
     for (let i = 0; i < n; i++) {
-      const missing = (target - level[i]!) / full;
+      const missing = easeInto(0, target - level[i]!, dtH) / full;
       demand[i] = missing > 0 ? Math.min(missing, 1) : 0;
     }
   });
