@@ -1,4 +1,4 @@
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { drawSignature } from "./desk-acts.ts";
 
 export interface WalkPlan {
@@ -33,7 +33,23 @@ async function typeReading(page: Page, plan: WalkPlan): Promise<void> {
       .getByRole("button", { name: key === "." ? "Decimal point" : key, exact: true })
       .click();
   }
-  await page.getByRole("button", { name: "Keep it" }).click();
+}
+
+/** Presses until the answer is kept: a second touch right after another is taken for rain and does nothing. */
+async function pressUntilKept(page: Page, button: Locator, name: string | null): Promise<void> {
+  for (let tries = 0; tries < 5; tries++) {
+    await button.click();
+    const isKept = await page
+      .waitForFunction((before) => document.querySelector("#check-name")?.textContent !== before, name, {
+        timeout: 3000,
+      })
+      .then(
+        () => true,
+        () => false,
+      );
+    if (isKept) return;
+  }
+  throw new Error(`the answer to "${name}" is not kept`);
 }
 
 async function putMark(page: Page): Promise<void> {
@@ -57,10 +73,10 @@ async function answerCheck(page: Page, plan: WalkPlan): Promise<void> {
     name: /^(As it should be|Same as it left|All \d+ are there|It is there|None, as it should be)$/,
   });
   const name = await page.locator("#check-name").textContent();
-  if ((await simple.count()) > 0) await simple.first().click();
-  else await typeReading(page, plan);
-  // it is kept on the device before the next thing opens
-  await page.waitForFunction((before) => document.querySelector("#check-name")?.textContent !== before, name);
+  const isSimple = (await simple.count()) > 0;
+  if (!isSimple) await typeReading(page, plan);
+  const answer = isSimple ? simple.first() : page.getByRole("button", { name: "Keep it" });
+  await pressUntilKept(page, answer, name);
 }
 
 /** Presses the next step, which is always last in the foot; what was pressed before may still be on its way. */
