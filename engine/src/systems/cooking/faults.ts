@@ -11,14 +11,14 @@ const goesOut: Symptom = {
   dangerous: false,
   causes: [
     cause("cooking.knobHeldShort", 5),
-    cause("cooking.gasLow", 3, { store: "lpg", times: 5 }),
+    cause("cooking.littleGas", 3, { store: "lpg", times: 5 }),
     cause("cooking.tapShut", 2),
     cause("cooking.sensor", 1),
   ],
   checks: [
     tryThis("cooking.holdTen", ["cooking.knobHeldShort"], 1, 0),
     tryThis("cooking.openTap", ["cooking.tapShut"], 1, 0),
-    tryThis("cooking.gasThere", ["cooking.gasLow"], 3, 0, { mentions: ["lpg"] }),
+    tryThis("cooking.gasThere", ["cooking.littleGas"], 3, 0, { mentions: ["lpg"] }),
     tryThis("cooking.changeSensor", ["cooking.sensor"], 30, 2),
   ],
 };
@@ -27,13 +27,13 @@ const yellowFlame: Symptom = {
   id: "cooking.yellowFlame",
   dangerous: false,
   causes: [
-    cause("cooking.gasLow", 3, { store: "lpg", times: 4 }),
+    cause("cooking.littleGas", 3, { store: "lpg", times: 4 }),
     cause("cooking.dirtyBurner", 3),
     cause("cooking.wrongPressure", 1),
   ],
   checks: [
     tryThis("cooking.airTheVan", ["cooking.dirtyBurner"], 1, 0),
-    tryThis("cooking.gasThere", ["cooking.gasLow"], 3, 0, {
+    tryThis("cooking.gasThere", ["cooking.littleGas"], 3, 0, {
       mentions: ["lpg"],
       after: ["cooking.airTheVan"],
     }),
