@@ -6,6 +6,7 @@ import { t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { useSignedIn } from "../../session.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
+import { WalkCard } from "../walk-card.tsx";
 import { Differences } from "./differences.tsx";
 import { SettlementCard } from "./settlement-card.tsx";
 
@@ -24,7 +25,7 @@ export default function BackPart({ page }: PartProps) {
   }
   return (
     <>
-      <WalkBack page={page} />
+      <WalkCard title={t("back.walk")} walk={page.records.back} />
       <Differences page={page} />
       <SettlementCard page={page} />
     </>
@@ -60,33 +61,5 @@ function TakeBack({ page }: PartProps) {
         </Button>
       </div>
     </form>
-  );
-}
-
-function WalkBack({ page }: PartProps) {
-  const { back } = page.records;
-  return (
-    <section className="card row spread" aria-labelledby="walk-back-title">
-      <div>
-        <h2 id="walk-back-title">{t("back.walk")}</h2>
-        <p className="quiet">
-          {t(
-            back.signed
-              ? "handover.walkSigned"
-              : back.started
-                ? "handover.walkStarted"
-                : "handover.walkNotStarted",
-            {
-              marks: back.marks,
-              photos: back.photos,
-              readings: back.readings,
-            },
-          )}
-        </p>
-      </div>
-      <a href="/yard" className="button">
-        {t("handover.openYard")}
-      </a>
-    </section>
   );
 }

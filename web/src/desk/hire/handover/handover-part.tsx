@@ -7,6 +7,7 @@ import { FailureNote } from "../../failure-note.tsx";
 import { useSignedIn } from "../../session.ts";
 import { placeOfHire } from "../../where.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
+import { WalkCard } from "../walk-card.tsx";
 import { HirerLinkCard } from "./hirer-link-card.tsx";
 import { type PaperPurpose, paperText } from "./paper-text.ts";
 import { SignDialog } from "./sign-dialog.tsx";
@@ -18,7 +19,7 @@ export default function HandoverPart({ page }: PartProps) {
   return (
     <>
       <Papers page={page} />
-      <WalkOut page={page} />
+      <WalkCard title={t("handover.walkOut")} walk={page.records.out} />
       <Keys page={page} />
       <HirerLinkCard page={page} />
     </>
@@ -80,34 +81,6 @@ function Papers({ page }: PartProps) {
           onClose={() => setOpen(null)}
         />
       )}
-    </section>
-  );
-}
-
-function WalkOut({ page }: PartProps) {
-  const { out } = page.records;
-  return (
-    <section className="card row spread" aria-labelledby="walk-title">
-      <div>
-        <h2 id="walk-title">{t("handover.walkOut")}</h2>
-        <p className="quiet">
-          {t(
-            out.signed
-              ? "handover.walkSigned"
-              : out.started
-                ? "handover.walkStarted"
-                : "handover.walkNotStarted",
-            {
-              marks: out.marks,
-              photos: out.photos,
-              readings: out.readings,
-            },
-          )}
-        </p>
-      </div>
-      <a href="/yard" className="button">
-        {t("handover.openYard")}
-      </a>
     </section>
   );
 }
