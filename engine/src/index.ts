@@ -1,6 +1,7 @@
 /** The only door of the engine. */
 
 export * from "./base/bad-input.ts";
+export * from "./base/budget.ts";
 export * from "./base/figure.ts";
 export * from "./base/finding.ts";
 export * from "./base/money.ts";
@@ -22,8 +23,10 @@ export * from "./rooms/briefing/types.ts";
 export * from "./rooms/condition/compare-condition.ts";
 export * from "./rooms/condition/compose-walk-round.ts";
 export * from "./rooms/condition/types.ts";
+export * from "./rooms/diary/allocation-types.ts";
 export * from "./rooms/diary/check-due-dates.ts";
 export * from "./rooms/diary/feasible-vehicles.ts";
+export * from "./rooms/diary/propose-allocation.ts";
 export * from "./rooms/diary/types.ts";
 export * from "./rooms/glass/may-override.ts";
 export * from "./rooms/glass/read-glass.ts";
@@ -41,6 +44,8 @@ export * from "./rooms/settlement/settle-hire.ts";
 export * from "./rooms/settlement/types.ts";
 export * from "./rooms/situation.ts";
 export * from "./rooms/trip/index.ts";
+export * from "./rooms/yard/propose-schedule.ts";
+export * from "./rooms/yard/types.ts";
 export * from "./rules/cite-source.ts";
 export * from "./rules/rule.ts";
 export * from "./rules/rule-at.ts";
