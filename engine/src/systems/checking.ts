@@ -74,6 +74,11 @@ export function countOf(
   return { ...check(id, when, view, "count", traits), expected };
 }
 
+/** What hirers use up in the normal way, brought back to a number at each turnaround and never charged. */
+export function restock(id: string, view: View, expected: number): Check {
+  return { ...check(id, TURNAROUND, view, "count", {}), expected, consumable: true };
+}
+
 /** A tank gauge that reads in eighths, as a share full. */
 export const EIGHTHS = {
   unit: "share",

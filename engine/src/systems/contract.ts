@@ -250,6 +250,8 @@ export interface Check {
   };
   /** expected number for a count */
   readonly expected?: number;
+  /** used up in normal use: brought back to `expected` at the turnaround, never charged */
+  readonly consumable?: true;
   /** tariff or repair line in the terms when it comes back short or marked */
   readonly charge?: string;
 }
@@ -267,6 +269,10 @@ export interface Cause {
   readonly weight: number;
   /** weight multiplied by this where the store is in trouble */
   readonly worseWhen?: { readonly store: StoreId; readonly times: number };
+  /** kinds of other systems that the cause is about; it is left out where one is not fitted */
+  readonly mentions?: readonly string[];
+  /** nothing that a hirer may do shows or mends it: what is left is to call */
+  readonly call?: true;
 }
 
 export interface FaultCheck {
