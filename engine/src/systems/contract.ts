@@ -20,6 +20,10 @@ export type FieldSpec =
       readonly min: number;
       readonly max: number;
       readonly default?: number;
+      /** a place behind the front axle, m: the default is that of a van with 5 m behind it and is stretched to the vehicle's own length */
+      readonly alongVehicle?: true;
+      /** the default is the vehicle's own wheelbase */
+      readonly follows?: "wheelbaseM";
       /** source id, "practice" (common practice, no source) or "from memory" */
       readonly source: string;
     }
@@ -126,6 +130,11 @@ export interface Running {
   readonly modes: readonly Mode[];
   /** activity wanted in this step, 0 to 1, for each trip; shared out over the modes in their order; the settlement leaves in it what could not be met */
   readonly demand: Float64Array;
+  /**
+   * Makes a supply only as far as somebody takes it (an inverter): what is left of the supply at the end of the
+   * step goes back to where it came from. Its one mode has one need and gives to a supply.
+   */
+  readonly onDemand?: boolean;
   /** fills `demand` and every mode's `needs`, `gives` and `limit` for the step, the whole ensemble in one call */
   prepare(view: StepView): void;
 }
@@ -269,6 +278,8 @@ export interface Cause {
   readonly weight: number;
   /** weight multiplied by this where the store is in trouble */
   readonly worseWhen?: { readonly store: StoreId; readonly times: number };
+  /** id of the symptom, of this system or another, that this cause is itself: once found, the finder goes on there */
+  readonly leadsTo?: string;
   /** kinds of other systems that the cause is about; it is left out where one is not fitted */
   readonly mentions?: readonly string[];
   /** nothing that a hirer may do shows or mends it: what is left is to call */

@@ -20,7 +20,7 @@ export function count(min: number, max: number, source: string, fallback?: numbe
 
 /** Where a thing sits, metres behind the front axle. */
 export function behindFrontAxle(fallback: number) {
-  return quantity("m", -1.5, 9, "practice", fallback);
+  return { ...quantity("m", -1.5, 9, "practice", fallback), alongVehicle: true } as const;
 }
 
 /** Yes or no. */

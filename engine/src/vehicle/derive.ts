@@ -1,5 +1,5 @@
 import { type Figure, figure } from "../base/figure.ts";
-import { minimumPayloadKg } from "../formulas/mass.ts";
+import { axleLoads, minimumPayloadKg } from "../formulas/mass.ts";
 import { loadIndexKg } from "../formulas/tyre.ts";
 import type { VehicleDescription } from "./description.ts";
 import { specsOf } from "./specs-of.ts";
@@ -10,6 +10,8 @@ export interface VehicleFigures {
   readonly payload: Figure;
   /** least payload of Regulation (EU) No 1230/2012 for these seats and this length */
   readonly minimumPayload: Figure;
+  /** what each axle may still take above the mass in running order and the options fitted since */
+  readonly axleReserve: { readonly front: Figure; readonly rear: Figure };
   readonly belts: Figure;
   readonly berths: Figure;
   readonly usableAh: Figure;
@@ -49,6 +51,7 @@ export function deriveVehicle(vehicle: VehicleDescription): VehicleFigures {
       "computed",
       "eu-1230-2012",
     ),
+    axleReserve: axleReserves(vehicle),
     belts: declared(beltCount, "count"),
     berths: declared(sum(seats.map((each) => each.berths)), "count"),
     usableAh: declared(
@@ -62,6 +65,16 @@ export function deriveVehicle(vehicle: VehicleDescription): VehicleFigures {
     heightM: declared(dimensions.heightM, "m"),
     heightFeetInches: { feet: Math.floor(inches / 12), inches: inches % 12 },
   };
+}
+
+function axleReserves({ masses, dimensions }: VehicleDescription): VehicleFigures["axleReserve"] {
+  const options = axleLoads(dimensions.wheelbaseM, masses.options);
+  const running = { front: masses.miroFrontKg, rear: masses.miroKg - masses.miroFrontKg };
+  const reserve = (axle: "front" | "rear", optionsKg: number) => {
+    const inputs = { limitKg: masses.axleMaxKg[axle], loadKg: running[axle] + optionsKg };
+    return figure(inputs.limitKg - inputs.loadKg, "kg", "mass.margin", inputs, "computed");
+  };
+  return { front: reserve("front", options.frontKg), rear: reserve("rear", options.rearKg) };
 }
 
 function tyreLoads(vehicle: VehicleDescription): VehicleFigures["tyreLoad"] {

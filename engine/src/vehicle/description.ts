@@ -59,6 +59,10 @@ export const vehicleDescriptionSchema = z.strictObject({
       lpgCylinders: z.int().check(z.minimum(0), z.maximum(4)),
       /** measured on a weighbridge; otherwise it may be 5 % out (Regulation (EU) 2021/535) */
       weighed: z.boolean(),
+      /** standard deviation of a weighed mass, kg; a usual one where left out */
+      sdKg: z.optional(z.number().check(z.minimum(0), z.maximum(200))),
+      /** day of the weighbridge ticket that the masses come from */
+      weighedOn: z.optional(isoDate),
     }),
     /** share of the mass in running order on the front axle, kg; the rest is on the rear */
     miroFrontKg: positive(5000),

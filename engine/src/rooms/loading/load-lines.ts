@@ -56,7 +56,7 @@ function runningOrder({ masses, firstRegistered, validFrom }: VehicleDescription
     "mass.runningOrder.toleranceShare",
     validFrom > firstRegistered ? validFrom : firstRegistered,
   );
-  const sdKg = miroBasis.weighed ? D.weighedSdKg : toleranceSdKg(miroKg, tolerance.value);
+  const sdKg = miroBasis.weighed ? (miroBasis.sdKg ?? D.weighedSdKg) : toleranceSdKg(miroKg, tolerance.value);
   const basis: Basis = miroBasis.weighed ? "measured" : "declared";
   return {
     id: "runningOrder",

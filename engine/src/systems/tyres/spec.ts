@@ -20,7 +20,7 @@ const { fields, schema } = defineFields({
   },
   spare: { type: "choice", options: ["spare", "sealant", "none"], default: "sealant", source: "practice" },
   /** wheelbase, to place the rear wheels on the drawing */
-  rearBehindFrontAxleM: behindFrontAxle(3.8),
+  rearBehindFrontAxleM: { ...behindFrontAxle(3.8), follows: "wheelbaseM" },
 });
 
 /** The tyres on the vehicle, with the pressures for it laden. */
