@@ -3,8 +3,9 @@ import { toInstantText } from "./codec.ts";
 import type { Door } from "./door.ts";
 import type { BookingTable } from "./tables.ts";
 import type { BookingAnswer, BookingRow, Store } from "./types.ts";
+import { findHolders } from "./vehicle-holders.ts";
 
-const read = (row: BookingTable): BookingRow => ({
+export const readBooking = (row: BookingTable): BookingRow => ({
   hireId: row.hire_id,
   vehicleId: row.vehicle_id,
   from: row.from_at,
@@ -14,7 +15,7 @@ const read = (row: BookingTable): BookingRow => ({
 
 /**
  * No vehicle is booked twice: the vehicle is locked first, then what holds it is read, then it is taken.
- * Periods are half open, the turnaround counts to the hire before it.
+ * Periods are half open, the turnaround counts to the hire before it. Periods off the road hold it as well.
  */
 async function book(door: Door, booking: BookingRow): Promise<BookingAnswer> {
   const from = toInstantText(booking.from, "from");
@@ -26,16 +27,9 @@ async function book(door: Door, booking: BookingRow): Promise<BookingAnswer> {
   }
   const ready = new Date(Date.parse(to) + minutes * 60_000).toISOString();
   await door.lock(`vehicle:${booking.vehicleId}`);
-  const clashing = await door
-    .from("booking")
-    .selectAll()
-    .where("vehicle_id", "=", booking.vehicleId)
-    .where("hire_id", "!=", booking.hireId)
-    .where("from_at", "<", ready)
-    .where("ready_at", ">", from)
-    .orderBy("from_at")
-    .execute();
-  if (clashing.length > 0) return { ok: false, why: "taken", by: clashing.map(read) };
+  const asked = { from, to, ready, until: "ready_at", butHire: booking.hireId } as const;
+  const held = await findHolders(door, booking.vehicleId, asked);
+  if (held.by.length + held.blocks.length > 0) return { ok: false, why: "taken", ...held };
   const set = {
     vehicle_id: booking.vehicleId,
     from_at: from,
@@ -61,18 +55,20 @@ export function bookingsStore(door: Door): Store["bookings"] {
       return numDeletedRows > 0n;
     },
     async between(from, to, vehicleId) {
+      if (typeof vehicleId === "object" && vehicleId.length === 0) return [];
       let query = door
         .from("booking")
         .selectAll()
         .where("from_at", "<", toInstantText(to, "to"))
         .where("ready_at", ">", toInstantText(from, "from"));
-      if (vehicleId !== undefined) query = query.where("vehicle_id", "=", vehicleId);
+      if (typeof vehicleId === "string") query = query.where("vehicle_id", "=", vehicleId);
+      else if (vehicleId !== undefined) query = query.where("vehicle_id", "in", [...vehicleId]);
       const rows = await query.orderBy("vehicle_id").orderBy("from_at").orderBy("hire_id").execute();
-      return rows.map(read);
+      return rows.map(readBooking);
     },
     async of(hireId) {
       const row = await door.from("booking").selectAll().where("hire_id", "=", hireId).executeTakeFirst();
-      return row === undefined ? null : read(row);
+      return row === undefined ? null : readBooking(row);
     },
   };
 }

@@ -48,7 +48,8 @@ async function updateCustomer(
     .executeTakeFirst();
   if (numUpdatedRows !== 1n) return { ok: false, why: "stale", version: now.version } as const;
   await indexWords(door, "customer_word", id, [change.name]);
-  if (now.name !== change.name) await renameInHires(door, id, change.name);
+  if (now.name !== change.name || now.document !== change.document)
+    await renameInHires(door, id, change.name);
   return { ok: true, version: version + 1 } as const;
 }
 

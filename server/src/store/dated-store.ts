@@ -59,6 +59,16 @@ export function datedStore(door: Door, table: "vehicle_version" | "terms_version
       const found = await rows(door).where("of_id", "=", of).orderBy("valid_from").orderBy("seq").execute();
       return found.map(read);
     },
+    async versionsOf(of) {
+      if (of.length === 0) return [];
+      const found = await rows(door)
+        .where("of_id", "in", [...of])
+        .orderBy("of_id")
+        .orderBy("valid_from")
+        .orderBy("seq")
+        .execute();
+      return found.map(read);
+    },
     async allOn(date) {
       const found = await rows(door)
         .where("valid_from", "<=", toDateText(date, "date"))

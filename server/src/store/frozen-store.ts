@@ -35,6 +35,16 @@ export function frozenStore(door: Door): Store["frozen"] {
       const row = await door.from("frozen").selectAll().where("id", "=", id).executeTakeFirst();
       return row === undefined ? null : read(row);
     },
+    async ofHires(hireIds) {
+      if (hireIds.length === 0) return [];
+      const rows = await door
+        .from("frozen")
+        .selectAll()
+        .where("hire_id", "in", [...hireIds])
+        .orderBy("id")
+        .execute();
+      return rows.map(read);
+    },
     async ofHire(hireId) {
       const rows = await door
         .from("frozen")

@@ -1,22 +1,13 @@
 import { BadInput } from "@setfair/engine";
-import { sql } from "kysely";
 import { uuidv7 } from "uuidv7";
-import { fromText, readCursor, rowsOf, toInstantText, toText, writeCursor } from "./codec.ts";
+import { fromText, toInstantText, toText } from "./codec.ts";
 import type { Door } from "./door.ts";
+import { allHires, countStages, listHires, searchHires } from "./hire-lists.ts";
 import type { HirePartTable, HireTable } from "./tables.ts";
-import type {
-  HireChange,
-  HireFilter,
-  HirePart,
-  HirePartName,
-  HireRow,
-  HireStage,
-  Paged,
-  Store,
-} from "./types.ts";
-import { beginningsOf, endOfBeginning, indexWords } from "./words.ts";
+import type { HireChange, HirePart, HirePartName, HireRow, HireStage, Store } from "./types.ts";
+import { indexWords } from "./words.ts";
 
-const read = (row: HireTable): HireRow => ({
+export const readHire = (row: HireTable): HireRow => ({
   id: row.id,
   number: row.number,
   stage: row.stage as HireStage, // written from a HireStage only
@@ -43,14 +34,22 @@ function checkPeriod(from: string, to: string): void {
   if (from >= to) throw new BadInput([{ path: "to", expected: "an instant after from" }]);
 }
 
-/** Words by which a hire is found; called whenever one of the three changes. */
+/** Words by which a hire is found; called whenever name, registration, number or telephone changes. */
 export async function indexHire(door: Door, hireId: string): Promise<void> {
   const row = await door
     .from("hire")
-    .select(["customer_name", "registration", "number"])
+    .select(["customer_name", "registration", "number", "customer_id"])
     .where("id", "=", hireId)
     .executeTakeFirstOrThrow();
-  await indexWords(door, "hire_word", hireId, [row.customer_name, row.registration, row.number]);
+  const telephone = await telephoneOf(door, row.customer_id);
+  await indexWords(door, "hire_word", hireId, [row.customer_name, row.registration, row.number, telephone]);
+}
+
+async function telephoneOf(door: Door, customerId: string | null): Promise<string> {
+  if (customerId === null) return "";
+  const row = await door.from("customer").select("document").where("id", "=", customerId).executeTakeFirst();
+  const telephone = row === undefined ? undefined : fromText(row.document).telephone;
+  return typeof telephone === "string" ? telephone : "";
 }
 
 async function nameOf(door: Door, customerId: string | null): Promise<string> {
@@ -82,7 +81,7 @@ async function createHire(door: Door, hire: Parameters<Store["hires"]["create"]>
   };
   await door.insert("hire", row).execute();
   await indexHire(door, row.id);
-  return read({ ...row, firm_id: door.scope.firmId, depot_id: door.scope.depotId });
+  return readHire({ ...row, firm_id: door.scope.firmId, depot_id: door.scope.depotId });
 }
 
 async function updateHire(door: Door, id: string, change: HireChange, version: number) {
@@ -112,104 +111,17 @@ async function updateHire(door: Door, id: string, change: HireChange, version: n
   return { ok: true, version: version + 1 } as const;
 }
 
-/** One walk along an index for each stage: asked for several at once, SQLite reads every hire of the depot instead. */
-async function listHires(door: Door, filter: HireFilter): Promise<Paged<HireRow>> {
-  const limit = rowsOf(filter);
-  const { stages, ...rest } = filter;
-  if (stages === undefined) return pageOf(await listed(door, rest, limit + 1).execute(), limit);
-  const rows: HireTable[] = [];
-  for (const stage of new Set(stages)) {
-    rows.push(
-      ...(await listed(door, rest, limit + 1)
-        .where("stage", "=", stage)
-        .execute()),
-    );
-  }
-  rows.sort((a, b) => compare(a.from_at, b.from_at) || compare(a.id, b.id));
-  return pageOf(rows, limit);
-}
-
-/** By code point, as the stores do. */
-const compare = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
-
-function listed(door: Door, filter: Omit<HireFilter, "stages">, rows: number) {
-  let query = door.from("hire").selectAll().orderBy("from_at").orderBy("id").limit(rows);
-  if (filter.vehicleId !== undefined) query = query.where("vehicle_id", "=", filter.vehicleId);
-  if (filter.customerId !== undefined) query = query.where("customer_id", "=", filter.customerId);
-  if (filter.touchesTo !== undefined)
-    query = query.where("from_at", "<", toInstantText(filter.touchesTo, "touchesTo"));
-  if (filter.touchesFrom !== undefined)
-    query = query.where("to_at", ">", toInstantText(filter.touchesFrom, "touchesFrom"));
-  if (filter.after !== undefined) {
-    const [from, id] = readCursor(filter.after);
-    query = query.where((w) =>
-      w.or([w("from_at", ">", from), w.and([w("from_at", "=", from), w("id", ">", id)])]),
-    );
-  }
-  return query;
-}
-
-/** Up to so many hires a word is looked up first; a word that more of them have is looked for hire by hire, newest first. */
-const RARE = 1000;
-
-/** The hires of the rarest of these beginnings, with the beginnings still to be looked for; no ids where all are common. */
-async function rarestOf(door: Door, beginnings: readonly string[]) {
-  let ids: readonly string[] | null = null;
-  let rarest: string | null = null;
-  for (const beginning of beginnings) {
-    const most: number = ids === null ? RARE : ids.length;
-    const rows = await wordsFrom(door, beginning)
-      .limit(most + 1)
-      .execute();
-    if (rows.length > most) continue;
-    ids = [...new Set(rows.map((row) => row.target_id))];
-    rarest = beginning;
-  }
-  return { ids, others: beginnings.filter((beginning) => beginning !== rarest) };
-}
-
-const wordsFrom = (door: Door, beginning: string) =>
-  door
-    .from("hire_word")
-    .select("target_id")
-    .where("word", ">=", beginning)
-    .where("word", "<", endOfBeginning(beginning));
-
-async function searchHires(
-  door: Door,
-  typed: string,
-  page: { limit?: number; after?: string },
-): Promise<Paged<HireRow>> {
-  const limit = rowsOf(page);
-  const { ids, others } = await rarestOf(door, beginningsOf(typed));
-  if (ids?.length === 0) return { rows: [], next: null };
+async function partsOfHires(door: Door, hireIds: readonly string[], names?: readonly HirePartName[]) {
+  const found = new Map<string, Partial<Record<HirePartName, HirePart>>>();
+  if (hireIds.length === 0) return found;
   let query = door
-    .from("hire")
+    .from("hire_part")
     .selectAll()
-    .orderBy("from_at", "desc")
-    .orderBy("id", "desc")
-    .limit(limit + 1);
-  if (ids !== null) query = query.where("id", "in", ids);
-  for (const beginning of others) {
-    const found = wordsFrom(door, beginning).where("target_id", "=", sql.ref<string>("hire.id"));
-    query = query.where(({ exists }) => exists(found));
-  }
-  if (page.after !== undefined) {
-    const [from, id] = readCursor(page.after);
-    query = query.where((w) =>
-      w.or([w("from_at", "<", from), w.and([w("from_at", "=", from), w("id", "<", id)])]),
-    );
-  }
-  return pageOf(await query.execute(), limit);
-}
-
-function pageOf(rows: readonly HireTable[], limit: number): Paged<HireRow> {
-  const shown = rows.slice(0, limit).map(read);
-  const last = shown.at(-1);
-  return {
-    rows: shown,
-    next: rows.length > limit && last !== undefined ? writeCursor([last.from, last.id]) : null,
-  };
+    .where("hire_id", "in", [...hireIds]);
+  if (names !== undefined) query = query.where("name", "in", [...names]);
+  for (const row of await query.execute())
+    found.set(row.hire_id, { ...found.get(row.hire_id), [row.name]: readPart(row) });
+  return found;
 }
 
 async function putPart(
@@ -249,7 +161,7 @@ async function putPart(
 export function hiresStore(door: Door): Store["hires"] {
   const one = async (column: "id" | "number", value: string) => {
     const row = await door.from("hire").selectAll().where(column, "=", value).executeTakeFirst();
-    return row === undefined ? null : read(row);
+    return row === undefined ? null : readHire(row);
   };
   return {
     create: (hire) => door.within((inner) => createHire(inner, hire)),
@@ -257,7 +169,9 @@ export function hiresStore(door: Door): Store["hires"] {
     byNumber: (number) => one("number", number),
     update: (id, change, version) => door.within((inner) => updateHire(inner, id, change, version)),
     list: (filter = {}) => listHires(door, filter),
-    search: (text, page = {}) => searchHires(door, text, page),
+    all: (filter) => allHires(door, filter),
+    counts: (stages) => countStages(door, stages),
+    search: (text, filter = {}) => searchHires(door, text, filter),
     async part(hireId, name) {
       const row = await door
         .from("hire_part")
@@ -271,6 +185,7 @@ export function hiresStore(door: Door): Store["hires"] {
       const rows = await door.from("hire_part").selectAll().where("hire_id", "=", hireId).execute();
       return Object.fromEntries(rows.map((row) => [row.name, readPart(row)]));
     },
+    partsOf: (hireIds, names) => partsOfHires(door, hireIds, names),
     putPart: (hireId, name, document, version, by) =>
       door.within((inner) => putPart(inner, hireId, { name, document: toText(document), version, by })),
   };

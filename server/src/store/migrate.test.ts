@@ -44,7 +44,7 @@ describe.each(testedStores())("migrations on $kind", ({ kind }) => {
   };
 
   test("the tables are made once; a second start changes nothing", async () => {
-    expect(await migrate(db, good)).toEqual(["0001-first-tables"]);
+    expect(await migrate(db, good)).toEqual(Object.keys(good));
     const before = await shape();
     expect(before.length).toBeGreaterThan(20);
     expect(await migrate(db, good)).toEqual([]);
@@ -53,14 +53,14 @@ describe.each(testedStores())("migrations on $kind", ({ kind }) => {
 
   test("a migration that fails leaves nothing behind, nor does the one before it in the batch, and mended it runs", async () => {
     const before = await shape();
-    await expect(migrate(db, { ...good, "0002-second": second, "0003-half": halfDone })).rejects.toThrow(
+    await expect(migrate(db, { ...good, "9002-second": second, "9003-half": halfDone })).rejects.toThrow(
       "failed half way",
     );
     expect(await shape()).toEqual(before);
     const mended: Migration = { up: (on) => on.schema.createTable("half").addColumn("id", "text").execute() };
-    expect(await migrate(db, { ...good, "0002-second": second, "0003-half": mended })).toEqual([
-      "0002-second",
-      "0003-half",
+    expect(await migrate(db, { ...good, "9002-second": second, "9003-half": mended })).toEqual([
+      "9002-second",
+      "9003-half",
     ]);
   });
 

@@ -1,10 +1,14 @@
 import { type Kysely, type Migration, Migrator } from "kysely";
 import type { StoreKind } from "./dialects.ts";
 import { firstTables } from "./migrations/0001-first-tables.ts";
+import { diary } from "./migrations/0011-diary.ts";
 
 /** In this order, for ever; a migration that was released is never changed. */
 export function migrationsFor(kind: StoreKind): Record<string, Migration> {
-  return { "0001-first-tables": { up: (db) => firstTables(db, kind) } };
+  return {
+    "0001-first-tables": { up: (db) => firstTables(db, kind) },
+    "0011-diary": { up: (db) => diary(db, kind) },
+  };
 }
 
 /** Brings the tables up to date, all or nothing. @throws the migration's own error; nothing of the batch is left behind */

@@ -31,6 +31,16 @@ export function overridesStore(door: Door): Store["overrides"] {
       await door.insert("finding_override", row).execute();
       return { id: row.id, hireId, findingCode, about, basis, reason, by, at: row.at };
     },
+    async ofHires(hireIds) {
+      if (hireIds.length === 0) return [];
+      const rows = await door
+        .from("finding_override")
+        .selectAll()
+        .where("hire_id", "in", [...hireIds])
+        .orderBy("id")
+        .execute();
+      return rows.map(read);
+    },
     async ofHire(hireId) {
       const rows = await door
         .from("finding_override")

@@ -42,6 +42,17 @@ export function paymentsStore(door: Door): Store["payments"] {
       }
       return row;
     },
+    async ofHires(hireIds) {
+      if (hireIds.length === 0) return [];
+      const rows = await door
+        .from("payment")
+        .selectAll()
+        .where("hire_id", "in", [...hireIds])
+        .orderBy("at")
+        .orderBy("id")
+        .execute();
+      return rows.map(read);
+    },
     async ofHire(hireId) {
       const rows = await door
         .from("payment")

@@ -143,6 +143,7 @@ export async function eraseRecords(door: Door, ids: readonly string[]): Promise<
 async function listRecords(door: Door, filter: Parameters<Store["records"]["list"]>[0]) {
   let query = door.from("record").select(["id", "body", "receipt_seq"]).orderBy("receipt_seq");
   if (filter.hireId !== undefined) query = query.where("hire_id", "=", filter.hireId);
+  if (filter.hireIds !== undefined) query = query.where("hire_id", "in", [...filter.hireIds]);
   if (filter.vehicleId !== undefined) query = query.where("vehicle_id", "=", filter.vehicleId);
   if (filter.chain !== undefined) query = query.where("chain", "=", filter.chain);
   if (filter.kind !== undefined) query = query.where("kind", "=", filter.kind);

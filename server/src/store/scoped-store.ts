@@ -1,4 +1,5 @@
 import { auditStore } from "./audit-store.ts";
+import { blocksStore } from "./blocks-store.ts";
 import { bookingsStore } from "./bookings-store.ts";
 import { fromText } from "./codec.ts";
 import { customersStore } from "./customers-store.ts";
@@ -40,6 +41,7 @@ export function scopedStore(door: Door): Store {
     customers: customersStore(door),
     hires: hiresStore(door),
     bookings: bookingsStore(door),
+    blocks: blocksStore(door),
     records: recordsStore(door),
     photographs: photographsStore(door),
     payments: paymentsStore(door),

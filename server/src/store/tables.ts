@@ -76,6 +76,17 @@ export interface BookingTable extends Scoped {
   ready_at: string;
   turnaround_minutes: number;
 }
+/** A vehicle that cannot be hired for a while, without a hire: MOT, workshop, laid up. */
+export interface VehicleBlockTable extends Scoped {
+  id: string;
+  vehicle_id: string;
+  kind: string;
+  note: string;
+  from_at: string;
+  to_at: string;
+  by_id: string;
+  at: string;
+}
 /** One row per thing that only one transaction at a time may change; writing it is the lock. */
 export interface GuardTable extends Scoped {
   name: string;
@@ -214,6 +225,7 @@ export interface ScopedTables {
   hire_word: WordTable;
   hire_part: HirePartTable;
   booking: BookingTable;
+  vehicle_block: VehicleBlockTable;
   guard: GuardTable;
   record: RecordTable;
   receipt: ReceiptTable;

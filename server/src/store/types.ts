@@ -98,6 +98,8 @@ export interface DatedStore {
   byId(versionId: string): Promise<DatedVersion | null>;
   /** All versions of one thing, oldest first. */
   versions(of: string): Promise<readonly DatedVersion[]>;
+  /** All versions of several, oldest first within each. */
+  versionsOf(of: readonly string[]): Promise<readonly DatedVersion[]>;
   /** Every thing as in force on a date. */
   allOn(date: string): Promise<readonly DatedVersion[]>;
 }
@@ -163,12 +165,17 @@ export interface HireFilter extends Page {
   /** hires whose period touches [touchesFrom, touchesTo) */
   readonly touchesFrom?: string;
   readonly touchesTo?: string;
+  /** hires whose keys go out in [startsFrom, …) */
+  readonly startsFrom?: string;
+  /** "soonest" (by `from`, the default) or "newest" first */
+  readonly order?: "soonest" | "newest";
 }
+export type HireSearch = Omit<HireFilter, "vehicleId" | "customerId" | "order">;
 
 /**
  * The documents of a hire. Personal ones are emptied when the hirer is erased.
  * `party` Party · `drivers` {drivers: Driver[]} · `trip` Trip · `load` LoadPlan · `quote` · `insurance` ·
- * `forecast` (last computed, unsigned) · `briefing` · `settlement` · `notes`.
+ * `forecast` (last computed, unsigned) · `briefing` · `settlement` · `notes` · `diary` {pinned}.
  */
 export const HIRE_PARTS = {
   party: { personal: true },
@@ -182,6 +189,7 @@ export const HIRE_PARTS = {
   briefing: { personal: false },
   readiness: { personal: false },
   settlement: { personal: false },
+  diary: { personal: false },
 } as const satisfies Record<string, { personal: boolean }>;
 export type HirePartName = keyof typeof HIRE_PARTS;
 export interface HirePart {
@@ -201,8 +209,27 @@ export interface BookingRow {
 }
 export type BookingAnswer =
   | { readonly ok: true }
-  /** the hires that hold the vehicle then */
-  | { readonly ok: false; readonly why: "taken"; readonly by: readonly BookingRow[] };
+  /** the hires that hold the vehicle then, and the periods in which it is off the road */
+  | {
+      readonly ok: false;
+      readonly why: "taken";
+      readonly by: readonly BookingRow[];
+      readonly blocks: readonly BlockRow[];
+    };
+
+export const BLOCK_KINDS = ["mot", "service", "repair", "layUp", "other"] as const;
+export type BlockKind = (typeof BLOCK_KINDS)[number];
+/** A vehicle that is not for hire in [from, to), without a hire. */
+export interface BlockRow {
+  readonly id: string;
+  readonly vehicleId: string;
+  readonly kind: BlockKind;
+  readonly note: string;
+  readonly from: string;
+  readonly to: string;
+  readonly by: string;
+  readonly at: string;
+}
 
 // ---------------------------------------------------------------- records
 
@@ -384,10 +411,19 @@ export interface Store {
     update(id: string, change: HireChange, version: number): Promise<Saved | StaleVersion | NotFound>;
     /** By `from`, then id. */
     list(filter?: HireFilter): Promise<Paged<HireRow>>;
-    /** Every word must begin a word of the name, the registration or the number; newest `from` first. */
-    search(text: string, page?: Page): Promise<Paged<HireRow>>;
+    /** All of them, whatever their number: for what is bounded by its stage or its dates. */
+    all(filter: Omit<HireFilter, "limit" | "after">): Promise<readonly HireRow[]>;
+    /** How many there are at each stage; a stage without any is left out. */
+    counts(stages: readonly HireStage[]): Promise<Partial<Record<HireStage, number>>>;
+    /** Every word must begin a word of the name, the registration, the number or the telephone; newest `from` first. */
+    search(text: string, filter?: HireSearch): Promise<Paged<HireRow>>;
     part(hireId: string, name: HirePartName): Promise<HirePart | null>;
     parts(hireId: string): Promise<Partial<Record<HirePartName, HirePart>>>;
+    /** Likewise for many in one query, by hire; `names` keeps to some of them. */
+    partsOf(
+      hireIds: readonly string[],
+      names?: readonly HirePartName[],
+    ): Promise<ReadonlyMap<string, Partial<Record<HirePartName, HirePart>>>>;
     /** `version` 0 for a part that is not there yet. */
     putPart(
       hireId: string,
@@ -402,8 +438,19 @@ export interface Store {
     book(booking: BookingRow): Promise<BookingAnswer>;
     release(hireId: string): Promise<boolean>;
     /** What touches [from, to), by vehicle and time. */
-    between(from: string, to: string, vehicleId?: string): Promise<readonly BookingRow[]>;
+    between(from: string, to: string, vehicleId?: string | readonly string[]): Promise<readonly BookingRow[]>;
     of(hireId: string): Promise<BookingRow | null>;
+  };
+  readonly blocks: {
+    /** Takes the vehicle off the road for [from, to), unless a hire or another such period holds it then. */
+    add(
+      block: Pick<BlockRow, "vehicleId" | "kind" | "note" | "from" | "to" | "by">,
+    ): Promise<
+      { readonly ok: true; readonly block: BlockRow } | Exclude<BookingAnswer, { readonly ok: true }>
+    >;
+    remove(id: string): Promise<BlockRow | null>;
+    /** What touches [from, to), by vehicle and time. */
+    between(from: string, to: string, vehicleIds?: readonly string[]): Promise<readonly BlockRow[]>;
   };
   readonly records: {
     /** Each record by itself, in the order given; what is there already answers with its receipt again. */
@@ -412,6 +459,7 @@ export interface Store {
     /** In arrival order. `afterSeq` = receipt seq of the last seen. */
     list(filter: {
       hireId?: string;
+      hireIds?: readonly string[];
       vehicleId?: string;
       chain?: string;
       kind?: string;
@@ -433,10 +481,12 @@ export interface Store {
     /** The same id again answers the first; nothing is paid twice. */
     add(payment: Omit<PaymentRow, "id" | "at"> & { id?: string }): Promise<PaymentRow>;
     ofHire(hireId: string): Promise<readonly PaymentRow[]>;
+    ofHires(hireIds: readonly string[]): Promise<readonly PaymentRow[]>;
   };
   readonly overrides: {
     add(override: Omit<OverrideRow, "id" | "at">): Promise<OverrideRow>;
     ofHire(hireId: string): Promise<readonly OverrideRow[]>;
+    ofHires(hireIds: readonly string[]): Promise<readonly OverrideRow[]>;
   };
   readonly notes: {
     add(note: Omit<NoteRow, "id" | "at" | "doneAt">): Promise<NoteRow>;
@@ -455,6 +505,7 @@ export interface Store {
     add(frozen: { hireId: string; room: string; document: JsonObject; by: string }): Promise<FrozenRow>;
     get(id: string): Promise<FrozenRow | null>;
     ofHire(hireId: string): Promise<readonly FrozenRow[]>;
+    ofHires(hireIds: readonly string[]): Promise<readonly FrozenRow[]>;
   };
   readonly licences: {
     /** Kept encrypted; erased at `eraseAt`, by a job that this adds. */
