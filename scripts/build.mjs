@@ -33,10 +33,15 @@ export async function build() {
     rmSync(join(root, name, "dist"), { recursive: true, force: true });
     await bundle({
       ...common,
-      // the engine also opens a light door to the trip room, for the hirer's phone
+      // the engine also opens light doors to the trip room and the fault finder, for the hirer's phone
       entryPoints: {
         index: `${name}/src/index.ts`,
-        ...(name === "engine" ? { trip: "engine/src/rooms/trip/index.ts" } : {}),
+        ...(name === "engine"
+          ? {
+              trip: "engine/src/rooms/trip/index.ts",
+              diagnosis: "engine/src/rooms/diagnosis/index.ts",
+            }
+          : {}),
       },
       outdir: `${name}/dist`,
       platform: "neutral",

@@ -6,6 +6,7 @@ import { BATTERY_FORMULAS } from "./battery.ts";
 import { BRIEFING_FORMULAS } from "./briefing.ts";
 import { CABLE_FORMULAS } from "./cable.ts";
 import { CLIMATE_FORMULAS } from "./climate-book.ts";
+import { DIAGNOSIS_FORMULAS } from "./diagnosis-book.ts";
 import type { FormulaEntry, FormulaValue } from "./entry.ts";
 import { FUEL_FORMULAS } from "./fuel.ts";
 import { GAS_FORMULAS } from "./gas-book.ts";
@@ -44,6 +45,7 @@ const BOOK: readonly FormulaEntry[] = [
   ...WORTH_FORMULAS,
   ...CLIMATE_FORMULAS,
   ...BRIEFING_FORMULAS,
+  ...DIAGNOSIS_FORMULAS,
   ...TRIP_FORMULAS,
 ];
 const BY_ID = new Map(BOOK.map((found) => [found.id, found]));

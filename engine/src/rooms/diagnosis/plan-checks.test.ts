@@ -1,0 +1,121 @@
+import fc from "fast-check";
+import { expect, it } from "vitest";
+import { expectedMinutesOf, type OrderProblem, planChecks } from "./plan-checks.ts";
+
+/** Up to seven checks, each after any of those before it; causes are shared, and some no check finds. */
+const problems = (most: number): fc.Arbitrary<OrderProblem> =>
+  fc
+    .record({
+      weights: fc.array(fc.integer({ min: 1, max: 50 }), { minLength: 1, maxLength: 8 }),
+      missChance: fc.constantFrom(0, 0.1, 0.4),
+      rows: fc.array(
+        fc.record({
+          minutes: fc.integer({ min: 1, max: 120 }),
+          causes: fc.uniqueArray(fc.nat(7), { maxLength: 3 }),
+          after: fc.uniqueArray(fc.nat(most - 1), { maxLength: 2 }),
+        }),
+        { minLength: 1, maxLength: most },
+      ),
+    })
+    .map(({ weights, missChance, rows }) => {
+      const total = weights.reduce((sum, weight) => sum + weight, 0);
+      return {
+        chances: weights.map((weight) => weight / total),
+        missChance,
+        checks: rows.map(({ minutes, causes, after }, index) => ({
+          minutes,
+          causes: causes.filter((cause) => cause < weights.length),
+          after: after.filter((first) => first < index),
+        })),
+      };
+    });
+
+/** Every order that may be kept, one by one; shares nothing with the planner but the sum of an order. */
+function bestByTrying(problem: OrderProblem): number {
+  let best = Number.POSITIVE_INFINITY;
+  const walk = (order: readonly number[]) => {
+    if (order.length === problem.checks.length) best = Math.min(best, byHand(problem, order));
+    problem.checks.forEach(({ after }, check) => {
+      if (!order.includes(check) && after.every((first) => order.includes(first))) walk([...order, check]);
+    });
+  };
+  walk([]);
+  return best;
+}
+
+/** Expected minutes, cause by cause. */
+function byHand({ chances, checks, missChance }: OrderProblem, order: readonly number[]): number {
+  const minutesIf = (cause: number) => {
+    let [still, minutes] = [1, 0];
+    for (const check of order) {
+      minutes += still * checks[check]!.minutes;
+      if (checks[check]!.causes.includes(cause)) still *= missChance;
+    }
+    return minutes;
+  };
+  return chances.reduce((sum, chance, cause) => sum + chance * minutesIf(cause), 0);
+}
+
+it("no order that may be kept costs less than the planned one", () => {
+  fc.assert(
+    fc.property(problems(7), (problem) => {
+      const { order, expectedMinutes } = planChecks(problem);
+      const best = bestByTrying(problem);
+      expect(expectedMinutes).toBeCloseTo(byHand(problem, order), 9);
+      expect(expectedMinutes).toBeLessThanOrEqual(best * (1 + 1e-9));
+    }),
+    { numRuns: 150 },
+  );
+});
+
+it("with more checks than are ordered exactly, it stays within a tenth of the best", () => {
+  fc.assert(
+    fc.property(problems(14), (problem) => {
+      const best = planChecks(problem).expectedMinutes;
+      const ordered = planChecks(problem, 0);
+      expect(ordered.expectedMinutes).toBeCloseTo(expectedMinutesOf(problem, ordered.order), 9);
+      expect(ordered.expectedMinutes).toBeLessThanOrEqual(best * 1.1 + 1e-9);
+    }),
+    { numRuns: 200 },
+  );
+});
+
+it("keeps the order that is asked for and does every check once", () => {
+  fc.assert(
+    fc.property(problems(16), (problem) => {
+      const { order } = planChecks(problem);
+      expect(order.toSorted((a, b) => a - b)).toEqual(problem.checks.map((_, index) => index));
+      problem.checks.forEach(({ after }, check) => {
+        for (const first of after) expect(order.indexOf(first)).toBeLessThan(order.indexOf(check));
+      });
+    }),
+    { numRuns: 100 },
+  );
+});
+
+it("does a dear check first where a likely one waits for it", () => {
+  const problem: OrderProblem = {
+    chances: [0.9, 0.1],
+    missChance: 0,
+    checks: [
+      { minutes: 5, causes: [], after: [] },
+      { minutes: 1, causes: [0], after: [0] },
+      { minutes: 3, causes: [1], after: [] },
+    ],
+  };
+  expect(planChecks(problem).order).toEqual([0, 1, 2]);
+  expect(planChecks(problem, 0).order).toEqual([0, 1, 2]);
+});
+
+it("refuses an order that goes in a circle", () => {
+  const circle: OrderProblem = {
+    chances: [1],
+    missChance: 0,
+    checks: [
+      { minutes: 1, causes: [0], after: [1] },
+      { minutes: 1, causes: [0], after: [0] },
+    ],
+  };
+  expect(() => planChecks(circle)).toThrow("circle");
+  expect(() => planChecks(circle, 0)).toThrow("circle");
+});
