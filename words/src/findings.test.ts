@@ -1,11 +1,14 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import {
+  checkCountries,
+  checkCrossing,
   checkInsurance,
   checkLicence,
   checkLoad,
   checkSeason,
   checkSeats,
+  diagnose,
   type Finding,
   feasibleVehicles,
   parseVehicle,
@@ -17,7 +20,7 @@ import { createWords } from "./words.ts";
 
 const words = createWords();
 const rooms = join(import.meta.dirname, "../../engine/src/rooms");
-const folders = ["loading", "rules", "diary", "quote", "condition", "settlement"];
+const folders = ["loading", "rules", "diary", "quote", "condition", "settlement", "diagnosis"];
 const sources = folders
   .flatMap((folder) => readdirSync(join(rooms, folder)).map((name) => join(rooms, folder, name)))
   .filter((name) => name.endsWith(".ts") && !name.endsWith(".test.ts"))
@@ -27,7 +30,7 @@ const sources = folders
 it("every finding and every mend that these rooms name has words", () => {
   const named = [
     ...sources.matchAll(
-      /"((?:licence|insurance|seats|season|masses|diary|due|quote|money|settlement|condition)\.[A-Za-z]+)"/g,
+      /"((?:licence|insurance|countries|crossing|seats|season|masses|diary|due|quote|money|settlement|condition|diagnosis)\.[A-Za-z]+)"/g,
     ),
   ].map((match) => match[1]!);
   const cover = [...sources.matchAll(/(?:outside|say)\("([A-Za-z]+)"/g)].map(
@@ -40,7 +43,8 @@ it("every finding and every mend that these rooms name has words", () => {
     "zeroEmissionAbroad",
     "visitorTooHeavy",
   ].map((why) => `licence.${why}`);
-  const rules = ["settlement.tellWithinDays"];
+  // a rule and formulas have ids alike
+  const rules = ["settlement.tellWithinDays", "diagnosis.causeChance", "diagnosis.expectedMinutes"];
   const codes = [...new Set([...named, ...cover, ...limits])].filter((code) => !rules.includes(code));
   expect(codes.length).toBeGreaterThan(80);
   expect(codes.filter((code) => !words.has(`finding.${code}`) && !words.has(`mend.${code}`))).toEqual([]);
@@ -130,6 +134,22 @@ const found: Finding[] = [
   ...checkSeason({ vehicle, ...when, countries: ["GB", "AT"], winterTyres: false, coldestNightC: -6 })
     .findings,
   ...checkLoad({ vehicle, party, load }).findings,
+  ...checkCountries({
+    vehicle: heavy,
+    home: "GB",
+    route: ["FR", "DE", "PL"].map((country) => ({ country, enter: "2027-02-06", leave: "2027-02-13" })),
+    today: "2027-01-10",
+    papers: {},
+    kitAboard: [],
+    got: [],
+    overhang: true,
+  }).findings,
+  ...checkCrossing({
+    vehicle,
+    abroad: true,
+    crossings: [{ kind: "tunnel", on: "2027-02-06" }],
+    noCrossing: false,
+  }).findings,
   ...feasibleVehicles({
     vehicles: [
       { vehicle, bookings: [{ ...when, hireId: "h" }], dueDates: [{ kind: "tax", dueOn: "2027-02-07" }] },
@@ -149,6 +169,25 @@ const found: Finding[] = [
     drivers: 1,
     extras: [{ id: "bikeRack", count: 9 }],
     countries: ["GB"],
+  }).findings,
+  ...["lpg.smell", "lpg.nothing"].flatMap(
+    (symptom) => diagnose({ vehicle, symptom, answers: [], hands: "hirer" }).findings,
+  ),
+  ...diagnose({
+    vehicle,
+    symptom: "alarms.chirps",
+    hands: "hirer",
+    answers: [
+      { check: "alarms.kickIt", answer: "notIt" },
+      { check: "alarms.changeCell", answer: "notIt" },
+      { check: "alarms.readDate", answer: "notIt" },
+    ],
+  }).findings,
+  ...diagnose({
+    vehicle,
+    symptom: "alarms.chirps",
+    hands: "hirer",
+    answers: [{ check: "alarms.readDate", answer: "found" }],
   }).findings,
 ];
 

@@ -1,6 +1,7 @@
 import type { Figure } from "../base/figure.ts";
 import { figure } from "../base/figure.ts";
 import type { IsoDate } from "../base/time.ts";
+import { COUNTRY_RULES } from "./country-rules.ts";
 import due from "./data/due.json" with { type: "json" };
 import licence from "./data/licence.json" with { type: "json" };
 import mass from "./data/mass.json" with { type: "json" };
@@ -19,6 +20,7 @@ export const RULES: readonly Rule[] = [
   ...vat,
   ...due,
   ...settlement,
+  ...COUNTRY_RULES,
 ] as Rule[];
 
 const isOn = (rule: Rule, date: IsoDate) =>

@@ -1,0 +1,100 @@
+import * as z from "zod/mini";
+import type { Figure } from "../../base/figure.ts";
+import type { RoomAnswer } from "../../base/finding.ts";
+import { vehicleDescriptionSchema } from "../../vehicle/description.ts";
+import { isoDateSchema } from "../situation.ts";
+
+const country = z.string().check(z.regex(/^[A-Z]{2}$/, "expected a two-letter country code (ISO 3166-1)"));
+
+/** What the depot has got together for a journey abroad, as somebody saw it. */
+export const abroadPapersSchema = z.strictObject({
+  /** vehicle-on-hire certificate (VE103) */
+  certificate: z.optional(z.strictObject({ validFrom: isoDateSchema, validTo: isoDateSchema })),
+  /** the original registration document travels with the vehicle */
+  originalDocument: z.optional(z.boolean()),
+});
+
+export const countriesInputSchema = z.strictObject({
+  vehicle: vehicleDescriptionSchema,
+  /** country of the depot */
+  home: country,
+  /** every country of the route in its order, with the first and last day there */
+  route: z
+    .array(z.strictObject({ country, enter: isoDateSchema, leave: isoDateSchema }))
+    .check(z.maxLength(60)),
+  today: isoDateSchema,
+  papers: abroadPapersSchema,
+  /** things of the country kit seen aboard, by their name in the rules (vest, triangle …) */
+  kitAboard: z.array(z.string().check(z.maxLength(40))).check(z.maxLength(60)),
+  /** ids of rules whose paper, sticker, tag or registration has been got */
+  got: z.array(z.string().check(z.maxLength(80))).check(z.maxLength(200)),
+  /** bicycles, a rack or a box stand out behind */
+  overhang: z.boolean(),
+  plateShowsUk: z.optional(z.boolean()),
+});
+export type CountriesInput = z.infer<typeof countriesInputSchema>;
+
+export const ROADS = ["town", "rural", "dual", "motorway"] as const;
+export type Road = (typeof ROADS)[number];
+
+/** One line of a country card: the rule it rests on, and whether that rule is settled. */
+export interface CardLine {
+  readonly ruleId: string;
+  readonly value: string;
+  readonly unsettled: boolean;
+  /** from memory: to be checked before travel */
+  readonly fromMemory: boolean;
+}
+export interface CountryCard {
+  readonly country: string;
+  readonly enter: string;
+  readonly leave: string;
+  /** false: the data hold no rules of this country */
+  readonly known: boolean;
+  /** km/h, in Great Britain mph; as signed where a road is missing */
+  readonly speeds: readonly { readonly road: Road; readonly limit: Figure; readonly line: CardLine }[];
+  readonly kit: readonly (CardLine & { readonly thing: string; readonly aboard: boolean })[];
+  readonly zone: CardLine | null;
+  readonly tolls: readonly CardLine[];
+  readonly night: CardLine | null;
+  /** adaptors for a refillable vehicle; null where none is fitted */
+  readonly lpgFiller: (CardLine & { readonly adaptors: readonly string[] }) | null;
+  /** g of alcohol in a litre of blood */
+  readonly alcohol: { readonly limit: Figure; readonly novice: Figure | null } | null;
+}
+/** Something to get before the hire, and by when. */
+export interface AbroadTask {
+  readonly ruleId: string;
+  readonly country: string;
+  readonly doBy: string;
+  readonly leadDays: number;
+  readonly done: boolean;
+  /** the lead time no longer fits before the day of entry */
+  readonly late: boolean;
+}
+export interface CountriesResult {
+  readonly cards: readonly CountryCard[];
+  readonly tasks: readonly AbroadTask[];
+}
+export type CheckCountries = (input: CountriesInput) => RoomAnswer<CountriesResult>;
+
+export const CROSSINGS = ["tunnel", "ferry", "shortSeaFerry"] as const;
+export const crossingInputSchema = z.strictObject({
+  vehicle: vehicleDescriptionSchema,
+  /** leaves the country of the depot */
+  abroad: z.boolean(),
+  /** `none` says that the route crosses no water and no tunnel for vehicles with gas */
+  crossings: z.array(z.strictObject({ kind: z.enum(CROSSINGS), on: isoDateSchema })).check(z.maxLength(20)),
+  /** somebody said that there is no crossing */
+  noCrossing: z.boolean(),
+  /** as read at the vehicle; left out where nobody looked */
+  fillShare: z.optional(z.number().check(z.minimum(0), z.maximum(1))),
+  gaugeWorks: z.optional(z.boolean()),
+});
+export type CrossingInput = z.infer<typeof crossingInputSchema>;
+export interface CrossingResult {
+  /** gas aboard when full, kg */
+  readonly gas: Figure;
+  readonly limits: readonly { readonly kind: (typeof CROSSINGS)[number]; readonly all: Figure }[];
+}
+export type CheckCrossing = (input: CrossingInput) => RoomAnswer<CrossingResult>;

@@ -1,0 +1,166 @@
+import type { Finding } from "../../base/finding.ts";
+import type { IsoDate } from "../../base/time.ts";
+import { addDays } from "../../base/years.ts";
+import type { Rule } from "../../rules/rule.ts";
+import { ruleAt } from "../../rules/rule-at.ts";
+import { makeFinding } from "../make-finding.ts";
+import type { AbroadTask, CheckCountries, CountriesInput, CountryCard } from "./abroad-types.ts";
+import { caseFacts, countryCard, countryRules } from "./country-card.ts";
+
+/** Values of a zone or toll rule that ask for something before the border. */
+const TO_GET = ["certificate", "sticker", "register", "buyBefore"];
+
+/**
+ * The countries of the route in their order: a card for each (limits by the mass that the country's rule names,
+ * kit, zones, tolls, nights, fillers, alcohol), what must be got and by when, and what still stops the hire at
+ * the gate of countries. Compulsory kit and papers are law. What the sources leave unsettled stays a note.
+ */
+export const checkCountries: CheckCountries = (input) => {
+  const cards = input.route.map((stay) => countryCard(input, stay));
+  const abroad = cards.filter(({ country }) => country !== input.home);
+  const tasks = abroad.flatMap((card) => toGet(input, card));
+  return {
+    result: { cards, tasks },
+    findings: [
+      ...abroad.flatMap(unknown),
+      ...(abroad.length > 0 ? papers(input, abroad) : []),
+      ...kit(abroad),
+      ...tasks.flatMap(open),
+      ...adaptors(input, abroad),
+      ...abroad.flatMap(unsettled),
+    ],
+  };
+};
+
+function unknown({ country, known }: CountryCard): Finding[] {
+  return known
+    ? []
+    : [
+        makeFinding("countries", "countries.notInData", "unchecked", "law", {
+          about: country,
+          facts: { country },
+          mends: ["countries.askLocally"],
+        }),
+      ];
+}
+
+/** The certificate or the original registration document, for every day abroad. */
+function papers({ papers: seen }: CountriesInput, abroad: readonly CountryCard[]): Finding[] {
+  if (seen.originalDocument === true) return [];
+  const first = abroad.map(({ enter }) => enter).sort()[0] ?? "";
+  const last =
+    abroad
+      .map(({ leave }) => leave)
+      .sort()
+      .at(-1) ?? "";
+  const lead = ruleAt("paper.gb.foreignDays", first)?.leadDays ?? 0;
+  const sources = ["paper.gb.foreignDays", "paper.gb.certificateMonths"];
+  if (seen.certificate === undefined) {
+    const facts = { doBy: addDays(first, -lead) };
+    return [
+      makeFinding("countries", "countries.noPaper", "unchecked", "law", {
+        facts,
+        sources,
+        mends: ["countries.orderCertificate", "countries.takeOriginal"],
+      }),
+    ];
+  }
+  const { validFrom, validTo } = seen.certificate;
+  if (validFrom <= first && validTo >= last) return [];
+  return [
+    makeFinding("countries", "countries.paperLapses", "refuse", "law", {
+      facts: { validFrom, validTo, first, last },
+      sources,
+      mends: ["countries.orderCertificate", "countries.takeOriginal"],
+    }),
+  ];
+}
+
+/** Each compulsory thing that nobody has seen aboard, once, with the countries that ask for it. */
+function kit(cards: readonly CountryCard[]): Finding[] {
+  const asked = new Map<string, { countries: string[]; sources: string[] }>();
+  for (const { country, kit: lines } of cards) {
+    for (const { thing, value, aboard, ruleId } of lines) {
+      if (value !== "required" || aboard) continue;
+      const entry = asked.get(thing) ?? { countries: [], sources: [] };
+      if (!entry.countries.includes(country)) entry.countries.push(country);
+      entry.sources.push(ruleId);
+      asked.set(thing, entry);
+    }
+  }
+  return [...asked].map(([thing, { countries, sources }]) =>
+    makeFinding("countries", "countries.kit", "unchecked", "law", {
+      about: thing,
+      facts: { thing, countries: countries.join(", ") },
+      sources,
+      mends: ["countries.putAboard"],
+    }),
+  );
+}
+
+function toGet(input: CountriesInput, card: CountryCard): AbroadTask[] {
+  const facts = caseFacts(input);
+  const rules: readonly Rule[] = ["zone", "toll"].flatMap((topic) =>
+    countryRules(topic, card.country, card.enter, facts),
+  );
+  const kitToGet = countryRules("kit", card.country, card.enter, facts).filter(
+    ({ leadDays, value }) => leadDays !== undefined && value === "required",
+  );
+  return [...rules.filter(({ value }) => TO_GET.includes(String(value))), ...kitToGet].map((rule) => {
+    const leadDays = rule.leadDays ?? 0;
+    const doBy: IsoDate = addDays(card.enter, -leadDays);
+    const done = input.got.includes(rule.id);
+    return {
+      ruleId: rule.id,
+      country: card.country,
+      doBy,
+      leadDays,
+      done,
+      late: !done && doBy < input.today,
+    };
+  });
+}
+
+function open(task: AbroadTask): Finding[] {
+  if (task.done || task.ruleId.startsWith("kit.")) return [];
+  const { country, doBy, ruleId } = task;
+  return [
+    makeFinding("countries", task.late ? "countries.toGetLate" : "countries.toGet", "unchecked", "law", {
+      about: ruleId,
+      facts: { country, doBy, item: ruleId.replaceAll(".", "_"), leadDays: task.leadDays },
+      sources: [ruleId],
+      mends: ["countries.getIt"],
+    }),
+  ];
+}
+
+function adaptors(input: CountriesInput, abroad: readonly CountryCard[]): Finding[] {
+  const needed = abroad.flatMap(({ lpgFiller }) => lpgFiller?.adaptors ?? []);
+  return [...new Set(needed)]
+    .filter((adaptor) => !input.kitAboard.includes(`adaptor.${adaptor}`))
+    .map((adaptor) =>
+      makeFinding("countries", "countries.adaptor", "unchecked", "policy", {
+        about: `adaptor.${adaptor}`,
+        facts: { adaptor },
+        sources: abroad.flatMap(({ lpgFiller }) => (lpgFiller ? [lpgFiller.ruleId] : [])),
+        mends: ["countries.putAboard"],
+      }),
+    );
+}
+
+/** One note a country on what its sources leave open. */
+function unsettled(card: CountryCard): Finding[] {
+  const { country, kit: lines, zone, night, tolls, speeds, lpgFiller } = card;
+  const all = [...lines, ...tolls, ...speeds.map((each) => each.line), zone, night, lpgFiller];
+  const ids = all.flatMap((each) => (each?.unsettled === true ? [each.ruleId] : []));
+  return ids.length === 0
+    ? []
+    : [
+        makeFinding("countries", "countries.unsettled", "note", "law", {
+          about: country,
+          facts: { country, count: ids.length },
+          sources: ids,
+          mends: ["countries.askLocally"],
+        }),
+      ];
+}
