@@ -9,6 +9,7 @@ const VERBS = {
   trip: async () => (await import("./verbs/trip.ts")).tripVerb,
   load: async () => (await import("./verbs/load.ts")).loadVerb,
   briefing: async () => (await import("./verbs/briefing.ts")).briefingVerb,
+  diagnose: async () => (await import("./verbs/diagnose.ts")).diagnoseVerb,
   settle: async () => (await import("./verbs/settle.ts")).settleVerb,
   formula: async () => (await import("./verbs/formula.ts")).formulaVerb,
   schema: async () => (await import("./verbs/schema.ts")).schemaVerb,

@@ -88,6 +88,12 @@ export const RECORD_CONTENTS = {
   /** one item of the briefing shown, done by the hirer's own hands, understood */
   briefed: about,
   answer: answerContentSchema,
+  /** what was tried when something failed, on the hirer's phone or told over the telephone; `about` is the symptom */
+  help: z.looseObject({
+    about: text(120),
+    outcome: z.enum(["stop", "fixed", "found", "call", "left"]),
+    answers: z.array(z.looseObject({ check: text(120), answer: text(20) })).check(z.maxLength(60)),
+  }),
   note: z.looseObject({ text: text(4000) }),
   signature: signatureContentSchema,
   addendum: addendumContentSchema,

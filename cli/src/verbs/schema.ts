@@ -3,12 +3,19 @@ import { UsageError } from "../usage-error.ts";
 import type { Verb } from "../verb.ts";
 import { WORDS } from "../words.ts";
 import { briefingRoom } from "./briefing.ts";
+import { diagnoseRoom } from "./diagnose.ts";
 import { loadRoom } from "./load.ts";
 import { settleRoom } from "./settle.ts";
 import { tripRoom } from "./trip.ts";
 
 /** The verbs whose JSON is published. */
-export const ROOMS = { trip: tripRoom, load: loadRoom, briefing: briefingRoom, settle: settleRoom } as const;
+export const ROOMS = {
+  trip: tripRoom,
+  load: loadRoom,
+  briefing: briefingRoom,
+  diagnose: diagnoseRoom,
+  settle: settleRoom,
+} as const;
 
 /** `setfair schema <verb>`: JSON Schema (draft 2020-12) of what goes in and what comes out. */
 export const schemaVerb: Verb = {
