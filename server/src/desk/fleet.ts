@@ -1,5 +1,5 @@
 import type { FleetVehicle } from "@setfair/engine";
-import type { BookingRow } from "../store/types.ts";
+import type { BlockRow, BookingRow } from "../store/types.ts";
 import type { VehicleDocument } from "./documents.ts";
 import { localOf } from "./local-time.ts";
 
@@ -8,11 +8,18 @@ export function fleetVehicle(
   document: VehicleDocument,
   bookings: readonly BookingRow[],
   timeZone: string,
+  blocks: readonly BlockRow[] = [],
 ): FleetVehicle {
   return {
     vehicle: document.description,
     bookings: bookings.map(({ hireId, from, to }) => ({
       hireId,
+      from: localOf(from, timeZone),
+      to: localOf(to, timeZone),
+    })),
+    blocked: blocks.map(({ id, kind, from, to }) => ({
+      id,
+      kind,
       from: localOf(from, timeZone),
       to: localOf(to, timeZone),
     })),

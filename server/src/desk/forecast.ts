@@ -37,6 +37,17 @@ export interface ForecastOfHire extends ForecastDocument {
   readonly cached: boolean;
 }
 
+/** The forecast that is kept, where its input is still the same to the last byte; null where it is not. */
+export function keptForecast(data: HireData, inputHash = hashNow(data)): ForecastOfHire | null {
+  const kept = partOf(data, "forecast");
+  return kept !== null && kept.inputHash === inputHash ? { ...kept, cached: true } : null;
+}
+
+function hashNow(data: HireData): string | null {
+  const input = forecastInput(data);
+  return input === null ? null : hashOfForecast(input, panelReadings(data.records, data.depot.timeZone));
+}
+
 /**
  * The forecast of a hire, from the cache where its input is the same to the last byte; else lived again and
  * kept. After the keys the readings of the panel are taken in.
@@ -46,8 +57,8 @@ export async function forecastOf(store: Store, data: HireData): Promise<Forecast
   if (input === null) return null;
   const readings = panelReadings(data.records, data.depot.timeZone);
   const inputHash = hashOfForecast(input, readings);
-  const kept = partOf(data, "forecast");
-  if (kept !== null && kept.inputHash === inputHash) return { ...kept, cached: true };
+  const kept = keptForecast(data, inputHash);
+  if (kept !== null) return kept;
   const document: ForecastDocument = {
     inputHash,
     engineVersion: ENGINE_VERSION,

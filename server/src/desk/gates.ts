@@ -12,19 +12,21 @@ import {
   type RoomAnswer,
   type TripForecast,
 } from "@setfair/engine";
+import { abroadOf, countryFindings, crossingFindings } from "./abroad.ts";
 import { fleetVehicle } from "./fleet.ts";
 import { driversOf, type HireData, partOf } from "./hire-data.ts";
 import { moneyFindings, signatureFindings } from "./paper-gates.ts";
 
 /** Gates that no room decides yet: a named person looks and says so. */
-export const GATES_BY_HAND: readonly Gate[] = ["defects", "countries", "crossing"];
+export const GATES_BY_HAND: readonly Gate[] = ["defects"];
 
 type Looked = readonly Finding[] | null;
 
 /** Countries of the trip; the depot's own while there is no trip. */
 export function countriesOf(data: HireData): readonly string[] {
   const trip = partOf(data, "trip");
-  const all = [data.depotDocument.country, ...(trip?.stops.map(({ place }) => place.country) ?? [])];
+  const stops = trip?.stops.map(({ place }) => place.country) ?? [];
+  const all = [data.depotDocument.country, ...stops, ...abroadOf(data).through];
   return [...new Set(all)];
 }
 
@@ -83,7 +85,7 @@ function diary(data: HireData): Looked {
   const party = partOf(data, "party");
   if (data.vehicle === null || party === null) return null;
   const answer = feasibleVehicles({
-    vehicles: [fleetVehicle(data.vehicle.document, data.bookings, data.depot.timeZone)],
+    vehicles: [fleetVehicle(data.vehicle.document, data.bookings, data.depot.timeZone, data.blocks)],
     party,
     from: data.from,
     to: data.to,
@@ -129,6 +131,8 @@ export function readGates(data: HireData, forecast: RoomAnswer<TripForecast> | n
     masses: loadAnswer(data)?.findings ?? null,
     diary: diary(data),
     dueDates: dueDates(data),
+    countries: countryFindings(data),
+    crossing: crossingFindings(data),
     season: season(data, forecast),
     resources: forecast?.findings.filter(({ gate }) => gate === "resources") ?? null,
     money: moneyFindings(data),

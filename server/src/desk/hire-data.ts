@@ -1,6 +1,7 @@
 import type { Driver, InsurancePolicy, IsoDate, IsoLocal, Terms } from "@setfair/engine";
 import { Refusal } from "../api/refusal.ts";
 import type {
+  BlockRow,
   BookingRow,
   CustomerRow,
   DatedVersion,
@@ -21,6 +22,7 @@ import {
   type VehicleDocument,
 } from "./documents.ts";
 import { dateOf, localOf } from "./local-time.ts";
+import { weigh } from "./weighed.ts";
 
 /** Everything that is stored about one hire, read once; rooms are asked with this alone. */
 export interface HireData {
@@ -43,6 +45,8 @@ export interface HireData {
   readonly frozen: readonly FrozenRow[];
   /** what else holds this vehicle around then */
   readonly bookings: readonly BookingRow[];
+  /** when this vehicle is off the road around then */
+  readonly blocks: readonly BlockRow[];
 }
 
 export function partOf<Name extends PartName>(data: HireData, name: Name): PartDocuments[Name] | null {
@@ -60,54 +64,175 @@ export async function readHireData(store: Store, id: string, now: Date): Promise
 
 /** Likewise for a row already read. */
 export async function readRow(store: Store, row: HireRow, depot: DepotRow, now: Date): Promise<HireData> {
-  const instant = now.toISOString();
-  const nowLocal = localOf(instant, depot.timeZone);
+  const [data] = await readRows(store, [row], depot, now);
+  if (data === undefined) throw new Error("readRow: one row gives one hire");
+  return data;
+}
+
+/** How many hires' records come in one answer of the store. */
+const AT_ONCE = 50;
+
+/**
+ * Likewise for many: one query for each kind of row, not one for each hire. `brief` leaves out all but the
+ * vehicle, the party, the quote and the payments: enough for the line of a hire that is over.
+ */
+export async function readRows(
+  store: Store,
+  rows: readonly HireRow[],
+  depot: DepotRow,
+  now: Date,
+  brief = false,
+): Promise<readonly HireData[]> {
+  if (rows.length === 0) return [];
+  const data: HireData[] = [];
+  const today = dateOf(localOf(now.toISOString(), depot.timeZone));
+  const shared = await readShared(store, rows, today, brief);
+  for (let start = 0; start < rows.length; start += AT_ONCE) {
+    const some = rows.slice(start, start + AT_ONCE);
+    const own = await readOwn(store, some, brief);
+    for (const row of some) data.push(await assemble(store, row, { depot, now, today, shared, own }));
+  }
+  return data;
+}
+
+/** What hires have in common: vehicles, what holds them, the insurance, the people. */
+async function readShared(store: Store, rows: readonly HireRow[], today: IsoDate, brief: boolean) {
+  const vehicleIds = [...new Set(rows.flatMap(({ vehicleId }) => vehicleId ?? []))];
+  const from = rows.map((row) => row.from).sort()[0] ?? "";
+  const to =
+    rows
+      .map((row) => row.to)
+      .sort()
+      .at(-1) ?? "";
+  const span = [daysFrom(from, -AROUND_DAYS), daysFrom(to, AROUND_DAYS), vehicleIds] as const;
+  const only = rows.length === 1 && !brief ? (rows[0]?.customerId ?? null) : null;
+  return {
+    versions: groupBy(await store.vehicles.versionsOf(vehicleIds), ({ of }) => of),
+    tickets: groupBy(await store.tickets.ofVehicles(vehicleIds), ({ vehicleId }) => vehicleId),
+    bookings: groupBy(brief ? [] : await store.bookings.between(...span), ({ vehicleId }) => vehicleId),
+    blocks: groupBy(brief ? [] : await store.blocks.between(...span), ({ vehicleId }) => vehicleId),
+    insurance: brief ? null : await insuranceOn(store, today),
+    terms: new Map<string | null, HireData["terms"]>(),
+    // lists show the name that stands in the hire itself
+    customer: only === null ? null : await store.customers.get(only),
+  };
+}
+type Shared = Awaited<ReturnType<typeof readShared>>;
+
+/** What belongs to each hire alone. */
+async function readOwn(store: Store, rows: readonly HireRow[], brief: boolean) {
+  const ids = rows.map(({ id }) => id);
+  const records = brief ? [] : await store.records.list({ hireIds: ids });
+  return {
+    parts: await store.hires.partsOf(ids, brief ? ["party", "quote"] : undefined),
+    payments: groupBy(await store.payments.ofHires(ids), ({ hireId }) => hireId),
+    overrides: groupBy(brief ? [] : await store.overrides.ofHires(ids), ({ hireId }) => hireId),
+    frozen: groupBy(brief ? [] : await store.frozen.ofHires(ids), ({ hireId }) => hireId),
+    records: groupBy(
+      records.map(({ record }) => record),
+      ({ refs }) => refs.hireId ?? "",
+    ),
+  };
+}
+
+interface Pieces {
+  readonly depot: DepotRow;
+  readonly now: Date;
+  readonly today: IsoDate;
+  readonly shared: Shared;
+  readonly own: Awaited<ReturnType<typeof readOwn>>;
+}
+
+async function assemble(store: Store, row: HireRow, pieces: Pieces): Promise<HireData> {
+  const { depot, now, today, shared, own } = pieces;
   const from = localOf(row.from, depot.timeZone);
-  const parts = await store.hires.parts(row.id);
+  const parts = own.parts.get(row.id) ?? {};
   const quote = parts.quote === undefined ? null : asDocument<PartDocuments["quote"]>(parts.quote.document);
-  const today = dateOf(nowLocal);
+  const around = <Held extends { readonly from: string; readonly to: string }>(held: readonly Held[]) =>
+    held.filter(
+      (each) =>
+        each.from < daysFrom(row.to, AROUND_DAYS) &&
+        // a turnaround is at most a week
+        each.to > daysFrom(row.from, -AROUND_DAYS - 7),
+    );
   return {
     row,
     depot,
     depotDocument: asDocument<DepotDocument>(depot.document),
-    now: instant,
-    nowLocal,
+    now: now.toISOString(),
+    nowLocal: localOf(now.toISOString(), depot.timeZone),
     today,
     from,
     to: localOf(row.to, depot.timeZone),
-    customer: row.customerId === null ? null : await store.customers.get(row.customerId),
-    vehicle: await vehicleOn(store, row.vehicleId, dateOf(from), today),
-    terms: await termsOf(store, quote?.termsVersionId ?? null, today),
-    insurance: await insuranceOn(store, today),
+    customer: shared.customer,
+    vehicle:
+      vehicleAsItLeft(row, shared.versions.get(row.vehicleId ?? "") ?? [], own.frozen.get(row.id) ?? []) ??
+      vehicleOn(shared, row.vehicleId ?? "", dateOf(from), today),
+    terms: await termsOnce(store, shared, quote?.termsVersionId ?? null, today),
+    insurance: shared.insurance,
     parts,
-    payments: await store.payments.ofHire(row.id),
-    overrides: await store.overrides.ofHire(row.id),
-    records: (await store.records.list({ hireId: row.id })).map(({ record }) => record),
-    frozen: await store.frozen.ofHire(row.id),
-    bookings:
-      row.vehicleId === null
-        ? []
-        : await store.bookings.between(daysFrom(row.from, -30), daysFrom(row.to, 30), row.vehicleId),
+    payments: own.payments.get(row.id) ?? [],
+    overrides: own.overrides.get(row.id) ?? [],
+    records: own.records.get(row.id) ?? [],
+    frozen: own.frozen.get(row.id) ?? [],
+    bookings: around(shared.bookings.get(row.vehicleId ?? "") ?? []),
+    blocks: around(shared.blocks.get(row.vehicleId ?? "") ?? []),
   };
 }
 
+function groupBy<Row>(rows: readonly Row[], key: (row: Row) => string): ReadonlyMap<string, readonly Row[]> {
+  const groups = new Map<string, Row[]>();
+  for (const row of rows) {
+    const group = groups.get(key(row));
+    if (group === undefined) groups.set(key(row), [row]);
+    else group.push(row);
+  }
+  return groups;
+}
+
+/** How far around a hire we look for what else holds its vehicle. */
+const AROUND_DAYS = 30;
 const daysFrom = (instant: string, days: number) =>
   new Date(Date.parse(instant) + days * 86_400_000).toISOString();
 
-/** The description in force when the hire begins; today's where none is dated so early. */
-async function vehicleOn(
-  store: Store,
-  id: string | null,
-  date: IsoDate,
-  today: IsoDate,
-): Promise<HireData["vehicle"]> {
-  if (id === null) return null;
-  const version =
-    (await store.vehicles.on(id, date)) ??
-    (await store.vehicles.on(id, today)) ??
-    (await store.vehicles.versions(id)).at(0) ??
-    null;
-  return version === null ? null : { version, document: asDocument<VehicleDocument>(version.document) };
+/** Under which the description is frozen when the keys go. */
+export const VEHICLE_ROOM = "vehicle";
+interface FrozenVehicle {
+  readonly versionId: string;
+  readonly document: VehicleDocument;
+}
+
+/** The description that the keys went out with: what is described or weighed since changes nothing for this hire. */
+function vehicleAsItLeft(
+  row: HireRow,
+  versions: readonly DatedVersion[],
+  frozen: readonly FrozenRow[],
+): HireData["vehicle"] {
+  const kept = frozen.findLast(({ room }) => room === VEHICLE_ROOM);
+  if (kept === undefined || row.vehicleId === null) return null;
+  const { versionId, document } = asDocument<FrozenVehicle>(kept.document);
+  const version = versions.find((each) => each.versionId === versionId);
+  return version === undefined ? null : { version, document };
+}
+
+/** The description in force when the hire begins; today's, or the first, where none is dated so early. */
+function vehicleOn(shared: Shared, id: string, date: IsoDate, today: IsoDate): HireData["vehicle"] {
+  const versions = shared.versions.get(id) ?? [];
+  const inForce = (on: IsoDate) => versions.filter(({ validFrom }) => validFrom <= on).at(-1);
+  const version = inForce(date) ?? inForce(today) ?? versions[0] ?? null;
+  if (version === null) return null;
+  const document = asDocument<VehicleDocument>(version.document);
+  const when = { weighedBy: today, fittedBy: date };
+  const { description } = weigh(document.description, shared.tickets.get(id) ?? [], versions, when);
+  return { version, document: { ...document, description } };
+}
+
+async function termsOnce(store: Store, shared: Shared, versionId: string | null, today: IsoDate) {
+  const known = shared.terms.get(versionId);
+  if (known !== undefined) return known;
+  const terms = await termsOf(store, versionId, today);
+  shared.terms.set(versionId, terms);
+  return terms;
 }
 
 /** The terms that the quote was made under; today's before there is one. */

@@ -7,11 +7,12 @@ import { moneyOfHire } from "./money-of-hire.ts";
 
 export type HireSummary = z.input<typeof hireSummarySchema>;
 
-/** One hire as a line of a list. */
-export function summaryOf(data: HireData, glass: GlassReading): HireSummary {
+/** One hire as a line of a list; no glass where the hire is over. */
+export function summaryOf(data: HireData, glass: GlassReading | null): HireSummary {
   const party = partOf(data, "party");
   const vehicle = data.vehicle?.document.description ?? null;
   const counts = isBeforeKeys(data.row.stage);
+  const onRoad = data.row.stage === "onHire" || data.row.stage === "handedOver";
   return {
     id: data.row.id,
     reference: data.row.number,
@@ -23,20 +24,35 @@ export function summaryOf(data: HireData, glass: GlassReading): HireSummary {
     to: data.to,
     vehicle:
       vehicle === null ? null : { id: vehicle.id, name: vehicle.name, registration: vehicle.registration },
-    glass: counts && glass.state !== "onTheRoad" ? glass.state : null,
-    worst: counts ? worstOf(glass) : null,
-    toActOn: data.row.stage === "onHire" || data.row.stage === "handedOver" ? toActOn(glass) : 0,
+    glass: counts && glass !== null && glass.state !== "onTheRoad" ? glass.state : null,
+    worst: counts && glass !== null ? worstOf(glass) : onRoad && glass !== null ? worstOnRoad(glass) : null,
+    toActOn: onRoad && glass !== null ? openOnRoad(glass).length : 0,
+    late: lateOf(data),
     owedPence: Math.max(0, moneyOfHire(data).owed.pence),
   };
 }
 
 /** What can still go wrong on the road: what the forecast, the due dates and the defects say now. */
 const ROAD_GATES: readonly string[] = ["season", "resources", "dueDates", "defects"];
-const toActOn = (glass: GlassReading) =>
+const openOnRoad = (glass: GlassReading) =>
   glass.gates
     .filter(({ gate }) => ROAD_GATES.includes(gate))
     .flatMap(({ findings }) => findings)
-    .filter(({ severity, override }) => override === undefined && severity !== "note").length;
+    .filter(({ severity, override }) => override === undefined && severity !== "note");
+
+const SEVERITIES: readonly string[] = ["refuse", "refer", "unchecked", "condition"];
+function worstOnRoad(glass: GlassReading): FindingAnswer | null {
+  const [worst] = [...openOnRoad(glass)].sort(
+    (a, b) => SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity),
+  );
+  return worst === undefined ? null : plainFinding(worst);
+}
+
+/** Keys that should have gone, or a vehicle that should be back. */
+function lateOf({ row, now }: HireData): HireSummary["late"] {
+  if (row.stage === "booked" && row.from < now) return "out";
+  return (row.stage === "onHire" || row.stage === "handedOver") && row.to < now ? "back" : null;
+}
 
 /** The first finding that makes the glass what it is. */
 function worstOf(glass: GlassReading): FindingAnswer | null {

@@ -1,9 +1,9 @@
-import { BadInput } from "@setfair/engine";
+import { BadInput, type BlockKind } from "@setfair/engine";
 import { uuidv7 } from "uuidv7";
 import { toInstantText } from "./codec.ts";
 import type { Door } from "./door.ts";
 import type { VehicleBlockTable } from "./tables.ts";
-import type { BlockKind, BlockRow, Store } from "./types.ts";
+import type { BlockRow, Store } from "./types.ts";
 import { findHolders } from "./vehicle-holders.ts";
 
 export const readBlock = (row: VehicleBlockTable): BlockRow => ({

@@ -41,6 +41,7 @@ describe("the one door", () => {
       "store/jobs-store.ts",
       "store/migrate.ts",
       "store/migrations/0001-first-tables.ts",
+      "store/migrations/0010-weighbridge.ts",
       "store/migrations/0011-diary.ts",
       "store/open-database.ts",
       "store/system-store.ts",

@@ -44,6 +44,18 @@ export async function allHires(door: Door, filter: HireFilter): Promise<readonly
   return rows;
 }
 
+export async function endingHires(door: Door, from: string, to: string): Promise<readonly HireRow[]> {
+  const rows = await door
+    .from("hire")
+    .selectAll()
+    .where("to_at", ">=", toInstantText(from, "from"))
+    .where("to_at", "<", toInstantText(to, "to"))
+    .orderBy("to_at")
+    .orderBy("id")
+    .execute();
+  return rows.map(readHire);
+}
+
 export async function countStages(door: Door, stages: readonly HireStage[]) {
   if (stages.length === 0) return {};
   const rows = await door

@@ -2,7 +2,7 @@ import { BadInput } from "@setfair/engine";
 import { uuidv7 } from "uuidv7";
 import { fromText, toInstantText, toText } from "./codec.ts";
 import type { Door } from "./door.ts";
-import { allHires, countStages, listHires, searchHires } from "./hire-lists.ts";
+import { allHires, countStages, endingHires, listHires, searchHires } from "./hire-lists.ts";
 import type { HirePartTable, HireTable } from "./tables.ts";
 import type { HireChange, HirePart, HirePartName, HireRow, HireStage, Store } from "./types.ts";
 import { indexWords } from "./words.ts";
@@ -170,6 +170,7 @@ export function hiresStore(door: Door): Store["hires"] {
     update: (id, change, version) => door.within((inner) => updateHire(inner, id, change, version)),
     list: (filter = {}) => listHires(door, filter),
     all: (filter) => allHires(door, filter),
+    ending: (from, to) => endingHires(door, from, to),
     counts: (stages) => countStages(door, stages),
     search: (text, filter = {}) => searchHires(door, text, filter),
     async part(hireId, name) {

@@ -1,12 +1,14 @@
 import { type Kysely, type Migration, Migrator } from "kysely";
 import type { StoreKind } from "./dialects.ts";
 import { firstTables } from "./migrations/0001-first-tables.ts";
+import { weighbridge } from "./migrations/0010-weighbridge.ts";
 import { diary } from "./migrations/0011-diary.ts";
 
 /** In this order, for ever; a migration that was released is never changed. */
 export function migrationsFor(kind: StoreKind): Record<string, Migration> {
   return {
     "0001-first-tables": { up: (db) => firstTables(db, kind) },
+    "0010-weighbridge": { up: (db) => weighbridge(db, kind) },
     "0011-diary": { up: (db) => diary(db, kind) },
   };
 }

@@ -15,7 +15,9 @@ import { overridesStore } from "./overrides-store.ts";
 import { paymentsStore } from "./payments-store.ts";
 import { photographsStore } from "./photographs-store.ts";
 import { accountsStore, depotStore } from "./place-store.ts";
+import { platesStore } from "./plates-store.ts";
 import { recordsStore } from "./records-store.ts";
+import { ticketsStore } from "./tickets-store.ts";
 import type { Store } from "./types.ts";
 
 /** All that one depot may see, behind one door. */
@@ -37,6 +39,8 @@ export function scopedStore(door: Door): Store {
     depot: depotStore(door),
     accounts: accountsStore(door),
     vehicles: datedStore(door, "vehicle_version"),
+    tickets: ticketsStore(door),
+    plates: platesStore(door),
     terms: datedStore(door, "terms_version"),
     customers: customersStore(door),
     hires: hiresStore(door),

@@ -87,6 +87,16 @@ export interface VehicleBlockTable extends Scoped {
   by_id: string;
   at: string;
 }
+/** A vehicle weighed by axle, with what was aboard. */
+export interface WeighbridgeTicketTable extends Scoped {
+  id: string;
+  vehicle_id: string;
+  weighed_on: string;
+  document: string;
+  by_id: string;
+  at: string;
+  withdrawn_at: string | null;
+}
 /** One row per thing that only one transaction at a time may change; writing it is the lock. */
 export interface GuardTable extends Scoped {
   name: string;
@@ -226,6 +236,7 @@ export interface ScopedTables {
   hire_part: HirePartTable;
   booking: BookingTable;
   vehicle_block: VehicleBlockTable;
+  weighbridge_ticket: WeighbridgeTicketTable;
   guard: GuardTable;
   record: RecordTable;
   receipt: ReceiptTable;

@@ -7,6 +7,7 @@
  * and writes that form. Ids are UUIDv7; a caller may bring its own. An expected "no" is returned
  * (`{ ok: false, why }`), a broken invariant throws. One long file, since it is read as one page.
  */
+import type { BlockKind } from "@setfair/engine";
 import type { DepotRecord, ErasedRecord, Receipt } from "@setfair/records";
 import type { Role } from "../auth/roles.ts";
 
@@ -104,6 +105,17 @@ export interface DatedStore {
   allOn(date: string): Promise<readonly DatedVersion[]>;
 }
 
+/** A weighbridge ticket; `document` is the engine's VehicleTicket. */
+export interface TicketRow {
+  readonly id: string;
+  readonly vehicleId: string;
+  readonly weighedOn: string;
+  readonly document: JsonObject;
+  readonly by: string;
+  readonly at: string;
+  readonly withdrawnAt: string | null;
+}
+
 // ---------------------------------------------------------------- customers
 
 /** A person. Everything about them is in `document` and goes when erased; the id stays. */
@@ -183,6 +195,7 @@ export const HIRE_PARTS = {
   trip: { personal: true },
   load: { personal: true },
   contact: { personal: true },
+  abroad: { personal: false },
   quote: { personal: false },
   insurance: { personal: false },
   forecast: { personal: false },
@@ -217,8 +230,6 @@ export type BookingAnswer =
       readonly blocks: readonly BlockRow[];
     };
 
-export const BLOCK_KINDS = ["mot", "service", "repair", "layUp", "other"] as const;
-export type BlockKind = (typeof BLOCK_KINDS)[number];
 /** A vehicle that is not for hire in [from, to), without a hire. */
 export interface BlockRow {
   readonly id: string;
@@ -385,6 +396,24 @@ export interface Store {
     ): Promise<boolean>;
   };
   readonly vehicles: DatedStore;
+  readonly tickets: {
+    add(ticket: {
+      vehicleId: string;
+      weighedOn: string;
+      document: JsonObject;
+      by: string;
+    }): Promise<TicketRow>;
+    /** Oldest weighing first, the withdrawn ones with the rest. */
+    ofVehicle(vehicleId: string): Promise<readonly TicketRow[]>;
+    /** Of several, alike. */
+    ofVehicles(vehicleIds: readonly string[]): Promise<readonly TicketRow[]>;
+    /** False where there is no such ticket or it is withdrawn already. */
+    withdraw(vehicleId: string, id: string): Promise<boolean>;
+  };
+  readonly plates: {
+    /** The other vehicle that has this registration number on a civil date or after it. Inside a transaction only: it holds whoever else asks until that ends. */
+    holder(asked: { registration: string; exceptVehicleId: string; from: string }): Promise<string | null>;
+  };
   readonly terms: DatedStore;
   readonly customers: {
     create(customer: { id?: string; name: string; document: JsonObject }): Promise<CustomerRow>;
@@ -413,6 +442,8 @@ export interface Store {
     list(filter?: HireFilter): Promise<Paged<HireRow>>;
     /** All of them, whatever their number: for what is bounded by its stage or its dates. */
     all(filter: Omit<HireFilter, "limit" | "after">): Promise<readonly HireRow[]>;
+    /** All whose keys come back in [from, to), by `to`, at any stage. */
+    ending(from: string, to: string): Promise<readonly HireRow[]>;
     /** How many there are at each stage; a stage without any is left out. */
     counts(stages: readonly HireStage[]): Promise<Partial<Record<HireStage, number>>>;
     /** Every word must begin a word of the name, the registration, the number or the telephone; newest `from` first. */

@@ -58,6 +58,20 @@ describe("which vehicles can take a hire", () => {
     });
   });
 
+  it("cannot go while it is off the road, and may leave the minute that ends, without a turnaround", () => {
+    const off = (from: string, to: string) => ({
+      ...fleet(),
+      blocked: [{ id: "b1", kind: "mot" as const, from, to }],
+    });
+    const refused = first(ask([off("2026-05-16T09:45", "2026-05-16T17:00")]));
+    expect(refused.findings).toMatchObject([
+      { code: "diary.offTheRoad", about: "b1", severity: "refuse", facts: { kind: "mot" } },
+    ]);
+    expect(refused.nearestChanges[0]).toMatchObject({ kind: "shift", shiftHours: -0.25 });
+    expect(first(ask([off("2026-05-16T10:00", "2026-05-16T17:00")])).possible).toBe(true);
+    expect(first(ask([off("2026-05-01T10:00", "2026-05-09T15:00")])).possible).toBe(true);
+  });
+
   it("does not clash with its own booking when its dates are changed", () => {
     const bookings = [{ from: "2026-05-09T15:00", to: "2026-05-16T10:00", hireId: "h1" }];
     expect(first(ask([fleet(panelVan(), bookings)], { hireId: "h1" })).possible).toBe(true);

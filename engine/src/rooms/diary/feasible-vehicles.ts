@@ -56,6 +56,16 @@ function judge(fleet: FleetVehicle, input: FeasibleInput): VehicleFeasibility {
         mends: ["diary.shift"],
       }),
     );
+  const offRoad = blockedSpans(fleet, input, turnaroundMs);
+  const blocks = offRoad
+    .filter((block) => overlaps(asked, block, turnaroundMs))
+    .map(({ id, kind, from, to }) =>
+      makeFinding("diary", "diary.offTheRoad", "refuse", "policy", {
+        about: id,
+        facts: { from, to, kind },
+        mends: ["diary.shift"],
+      }),
+    );
   const seats = checkSeats({
     vehicle: fleet.vehicle,
     party: input.party,
@@ -68,14 +78,24 @@ function judge(fleet: FleetVehicle, input: FeasibleInput): VehicleFeasibility {
     to: input.to,
     today: input.today,
   }).findings;
-  const findings: Fits = [...seats, ...clashes, ...due];
+  const findings: Fits = [...seats, ...clashes, ...blocks, ...due];
   const possible = findings.every(({ severity }) => severity !== "refuse");
   return {
     vehicleId: fleet.vehicle.id,
     possible,
     findings,
-    nearestChanges: possible ? [] : changes(findings, asked, taken, turnaroundMs, input, fleet),
+    nearestChanges: possible
+      ? []
+      : changes(findings, asked, [...taken, ...offRoad], turnaroundMs, input, fleet),
   };
+}
+
+/** A period off the road needs no turnaround on either side; it is drawn in by as much as overlapping adds. */
+function blockedSpans(fleet: FleetVehicle, input: FeasibleInput, turnaroundMs: number) {
+  return (fleet.blocked ?? []).map((block) => {
+    const { start, end } = spanOf(block.from, block.to, input.timeZone);
+    return { ...block, start: start + turnaroundMs, end: end - turnaroundMs };
+  });
 }
 
 function spanOf(from: IsoLocal, to: IsoLocal, timeZone: string): Span {
@@ -94,7 +114,8 @@ function changes(
 ): NearestChange[] {
   const has = (code: string) => findings.some((each) => each.code === code && each.severity === "refuse");
   const found: NearestChange[] = [];
-  if (has("diary.taken")) found.push(...nearestShifts(asked, taken, turnaroundMs, input.timeZone));
+  if (has("diary.taken") || has("diary.offTheRoad"))
+    found.push(...nearestShifts(asked, taken, turnaroundMs, input.timeZone));
   if (has("seats.tooFewBelts") || has("seats.tooFewBerths")) {
     const { belts, berths } = checkSeats({
       vehicle: fleet.vehicle,

@@ -31,9 +31,20 @@ export type DueDate = z.infer<typeof dueDateSchema>;
 export const bookingSchema = z.strictObject({ from: isoLocalSchema, to: isoLocalSchema, hireId: z.string() });
 export type Booking = z.infer<typeof bookingSchema>;
 
+export const BLOCK_KINDS = ["mot", "service", "repair", "layUp", "other"] as const;
+export type BlockKind = (typeof BLOCK_KINDS)[number];
+/** Off the road without a hire, half open; no turnaround of its own. */
+export const blockedPeriodSchema = z.strictObject({
+  id: z.string(),
+  kind: z.enum(BLOCK_KINDS),
+  from: isoLocalSchema,
+  to: isoLocalSchema,
+});
+
 export const fleetVehicleSchema = z.strictObject({
   vehicle: vehicleDescriptionSchema,
   bookings: z.array(bookingSchema),
+  blocked: z.optional(z.array(blockedPeriodSchema)),
   dueDates: z.array(dueDateSchema),
   /** most dogs that the depot takes in this vehicle; 0 where left out */
   maxDogs: z.optional(z.int().check(z.minimum(0), z.maximum(6))),

@@ -1,27 +1,52 @@
+import { addDays } from "@setfair/engine";
+import type { z } from "zod";
 import { NO_READINESS, toJson } from "../../desk/documents.ts";
 import { listSummaries } from "../../desk/list-summaries.ts";
-import { checkPeriod } from "../../desk/local-time.ts";
+import { checkPeriod, instantOf } from "../../desk/local-time.ts";
 import { hirePage, pageAfterChange } from "../../desk/page.ts";
-import type { HireStage } from "../../store/types.ts";
+import type { HireSearch, HireStage } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
+import type { hireListQuerySchema } from "../schemas/hires.ts";
 import { changeHire } from "./change-hire.ts";
 import { chooseVehicle } from "./choose-vehicle.ts";
 
 /** Stages in which what the hire asks for may still change. */
 export const OPEN_STAGES: readonly HireStage[] = ["enquiry", "quote", "booked"];
 
+const WHICH: Readonly<Record<HireListQuery["which"], readonly HireStage[]>> = {
+  inHand: ["enquiry", "quote", "booked", "handedOver", "onHire"],
+  over: ["returned", "settled", "closed"],
+  all: ["enquiry", "quote", "booked", "handedOver", "onHire", "returned", "settled", "closed"],
+};
+const ENDED: readonly HireStage[] = ["lost", "cancelled", "noShow"];
+
+type HireListQuery = z.output<typeof hireListQuerySchema>;
+
+/** What was asked for as the store takes it; a stage asked for by name is shown whatever else was asked. */
+function hireFilter(query: HireListQuery, timeZone: string): HireSearch {
+  const { stage, which, ended, from, to, after, limit } = query;
+  const stages = stage !== undefined ? [stage] : [...WHICH[which], ...(ended === "true" ? ENDED : [])];
+  return {
+    limit,
+    stages,
+    ...(after === undefined ? {} : { after }),
+    ...(from === undefined ? {} : { touchesFrom: instantOf(`${from}T00:00`, timeZone, "from") }),
+    ...(to === undefined ? {} : { touchesTo: instantOf(`${addDays(to, 1)}T00:00`, timeZone, "to") }),
+  };
+}
+
 export const hireHandlers = {
   async listHires({ context, signed, query }) {
-    const { q, stage, after, limit } = query;
-    const page = { limit, ...(after === undefined ? {} : { after }) };
-    const words = q?.trim() ?? "";
+    const { store } = signed;
+    const depot = await store.depot.get();
+    const words = query.q?.trim() ?? "";
+    const filter = hireFilter(query, depot.timeZone);
     const found =
       words === ""
-        ? await signed.store.hires.list({ ...page, ...(stage === undefined ? {} : { stages: [stage] }) })
-        : await signed.store.hires.search(words, page);
-    const rows = stage === undefined ? found.rows : found.rows.filter((row) => row.stage === stage);
-    return { hires: await listSummaries(signed.store, rows, context.now()), next: found.next };
+        ? await store.hires.list({ ...filter, order: query.which === "inHand" ? "soonest" : "newest" })
+        : await store.hires.search(words, filter);
+    return { hires: await listSummaries(store, found.rows, context.now(), depot), next: found.next };
   },
 
   async newHire({ context, signed, body }) {

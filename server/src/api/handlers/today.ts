@@ -1,52 +1,51 @@
+import { addDays } from "@setfair/engine";
+import { asDocument, type DepotDocument } from "../../desk/documents.ts";
 import { listSummaries } from "../../desk/list-summaries.ts";
-import { dateOf, localOf } from "../../desk/local-time.ts";
+import { dateOf, instantOf, localOf } from "../../desk/local-time.ts";
 import type { HireSummary } from "../../desk/summary.ts";
+import { blockersOf, readDay } from "../../desk/the-day.ts";
+import type { HireRow } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
 
-const WORST_FIRST = ["cannotGo", "notYet", "goesWithConditions", "readyWithNotes", "ready"];
-const rank = ({ glass }: HireSummary) => (glass === null ? 9 : WORST_FIRST.indexOf(glass));
+/** Enquiries and settlements that a day shows; the counts say how many there are. */
+const SHOWN = 8;
 
 export const todayHandlers = {
   async today({ context, signed, query }) {
     const { store } = signed;
     const depot = await store.depot.get();
     const now = localOf(context.now().toISOString(), depot.timeZone);
-    const date = query.date ?? dateOf(now);
-    const open = await store.hires.list({
-      stages: ["enquiry", "quote", "booked", "handedOver", "onHire", "returned", "settled"],
-      limit: 200,
-    });
-    const all = await listSummaries(store, open.rows, context.now());
-    const at = (...stages: readonly string[]) => all.filter(({ stage }) => stages.includes(stage));
-    const road = at("handedOver", "onHire");
-    const out = at("booked").filter(({ from }) => dateOf(from) === date);
-    const held = at("booked").filter(
-      ({ from, glass }) => dateOf(from) <= date && (glass === "cannotGo" || glass === "notYet"),
-    );
-    const late = road.filter(({ to }) => to < now);
-    const blockers = [
-      ...late.map((hire) => ({ hireId: hire.id, hire, why: "late" as const })),
-      ...held
-        .sort((a, b) => rank(a) - rank(b))
-        .map((hire) => ({ hireId: hire.id, hire, why: "glass" as const })),
-    ];
+    const today = dateOf(now);
+    const date = query.date ?? today;
+    const start = instantOf(`${date}T00:00`, depot.timeZone, "date");
+    const end = instantOf(`${addDays(date, 1)}T00:00`, depot.timeZone, "date");
+    const day = await readDay(store, { start, end, isToday: date === today });
+    const enquiries = await store.hires.list({ stages: ["enquiry", "quote"], limit: SHOWN });
+    const toSettle = await store.hires.list({ stages: ["returned", "settled"], limit: SHOWN });
+    const counts = await store.hires.counts(["enquiry", "quote", "returned", "settled"]);
+    const rows = [...day.out, ...day.back, ...day.road, ...enquiries.rows, ...toSettle.rows];
+    const lines = await listSummaries(store, [...unique(rows)], context.now(), depot);
+    const byId = new Map(lines.map((line) => [line.id, line]));
+    const of = (some: readonly HireRow[]): HireSummary[] => some.flatMap(({ id }) => byId.get(id) ?? []);
+    const out = of(day.out);
+    const back = of(day.back);
+    const { turnaroundMinutes } = asDocument<DepotDocument>(depot.document);
     return {
       date,
       now,
-      out: [...out, ...road.filter(({ from }) => dateOf(from) === date)],
-      back: [
-        ...road.filter(({ to }) => dateOf(to) <= date),
-        ...at("returned").filter(({ to }) => dateOf(to) === date),
-      ],
-      onTheRoad: road.filter(({ to }) => dateOf(to) > date),
-      blockers,
+      out,
+      back,
+      onTheRoad: of(day.road),
+      blockers: [...blockersOf({ out, back, now, turnaroundMinutes })],
       open: {
-        enquiries: at("enquiry").length,
-        quotes: at("quote").length,
-        toSettle: at("returned", "settled").length,
+        enquiries: counts.enquiry ?? 0,
+        quotes: counts.quote ?? 0,
+        toSettle: (counts.returned ?? 0) + (counts.settled ?? 0),
       },
-      enquiries: at("enquiry", "quote"),
-      toSettle: at("returned", "settled"),
+      enquiries: of(enquiries.rows),
+      toSettle: of(toSettle.rows),
     };
   },
 } satisfies Partial<Handlers>;
+
+const unique = (rows: readonly HireRow[]) => new Map(rows.map((row) => [row.id, row])).values();

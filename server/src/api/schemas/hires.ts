@@ -114,8 +114,10 @@ export const hireSummarySchema = named(
     vehicle: z.object({ id: idSchema, name: z.string(), registration: z.string() }).nullable(),
     /** may the keys go? null after they went */
     glass: glassStateSchema.nullable(),
-    /** the worst due finding, for one line on a list */
+    /** the worst due finding, for one line on a list; after the keys the worst of what is to act on */
     worst: findingSchema.nullable(),
+    /** the keys should have gone, or the vehicle should be back */
+    late: z.enum(["out", "back"]).nullable(),
     /** after the keys: how much is to act on */
     toActOn: z.int(),
     owedPence: z.int(),
@@ -131,9 +133,16 @@ export const hireListSchema = named(
   }),
 );
 export const hireListQuerySchema = z.object({
-  /** words of the name, the registration or the number */
+  /** words of the name, the registration, the number or the telephone; newest first */
   q: z.string().max(80).optional(),
   stage: stageSchema.optional(),
+  /** in hand (enquiry to on the road) the soonest first, back and over the newest first, or all of both */
+  which: z.enum(["inHand", "over", "all"]).default("all"),
+  /** with those that were lost, cancelled or not taken */
+  ended: z.enum(["true", "false"]).default("false"),
+  /** hires that touch these days, both included */
+  from: dateSchema.optional(),
+  to: dateSchema.optional(),
   after: z.string().max(400).optional(),
   limit: z.coerce.number().int().min(1).max(100).default(25),
 });

@@ -30,6 +30,7 @@ export async function diary(db: Kysely<unknown>, kind: StoreKind): Promise<void>
     .on("vehicle_block")
     .columns(["firm_id", "depot_id", "to_at"])
     .execute();
+  await db.schema.createIndex("hire_to").on("hire").columns(["firm_id", "depot_id", "to_at", "id"]).execute();
   await indexTelephones(db as Kysely<Telephoned>);
 }
 
