@@ -2,23 +2,18 @@
 import type { Cause, FaultCheck, Symptom } from "./contract.ts";
 
 /** A cause with its weight before anything is known. */
-export function cause(
-  id: string,
-  weight: number,
-  worseWhen?: Cause["worseWhen"],
-  mentions?: readonly string[],
-): Cause {
-  return {
-    id,
-    weight,
-    ...(worseWhen === undefined ? {} : { worseWhen }),
-    ...(mentions === undefined ? {} : { mentions }),
-  };
+export function cause(id: string, weight: number, worseWhen?: Cause["worseWhen"]): Cause {
+  return worseWhen === undefined ? { id, weight } : { id, weight, worseWhen };
 }
 
-/** A cause about another fitted system, left out where that is not fitted. */
-export function causeIn(kind: string, id: string, weight: number, worseWhen?: Cause["worseWhen"]): Cause {
-  return cause(id, weight, worseWhen, [kind]);
+/** A cause about another fitted system, left out where that is not fitted; `leadsTo` is the symptom there to go on with. */
+export function causeIn(
+  kind: string,
+  id: string,
+  weight: number,
+  more: Pick<Cause, "worseWhen" | "leadsTo"> = {},
+): Cause {
+  return { id, weight, mentions: [kind], ...more };
 }
 
 /** A cause that no hirer can show or mend: what is left is to call. */

@@ -1,9 +1,9 @@
 import type { Symptom, SystemFaults } from "../contract.ts";
-import { cause, tryThis } from "../fault-finding.ts";
+import { callFor, cause, causeIn, tryThis } from "../fault-finding.ts";
 import type { CookingSpec } from "./spec.ts";
 
 export const faults: SystemFaults<CookingSpec> = {
-  symptoms: (spec) => (spec.energy === "gas" ? [goesOut, yellowFlame] : [plateCold]),
+  symptoms: (spec) => (spec.energy === "gas" ? [goesOut, noSpark, yellowFlame] : [plateCold]),
 };
 
 const goesOut: Symptom = {
@@ -11,9 +11,12 @@ const goesOut: Symptom = {
   dangerous: false,
   causes: [
     cause("cooking.knobHeldShort", 5),
-    cause("cooking.littleGas", 3, { store: "lpg", times: 5 }),
+    causeIn("lpg", "cooking.littleGas", 3, {
+      worseWhen: { store: "lpg", times: 5 },
+      leadsTo: "lpg.weakInCold",
+    }),
     cause("cooking.tapShut", 2),
-    cause("cooking.sensor", 1),
+    callFor("cooking.sensor", 1),
   ],
   checks: [
     tryThis("cooking.holdTen", ["cooking.knobHeldShort"], 1, 0),
@@ -23,13 +26,34 @@ const goesOut: Symptom = {
   ],
 };
 
+const noSpark: Symptom = {
+  id: "cooking.noSpark",
+  dangerous: false,
+  causes: [
+    causeIn("leisureBattery", "cooking.noPower", 3, {
+      worseWhen: { store: "battery12", times: 5 },
+      leadsTo: "leisureBattery.flatMornings",
+    }),
+    cause("cooking.wetBurner", 3),
+    cause("cooking.lighterWorn", 2),
+  ],
+  checks: [
+    tryThis("cooking.readBattery", ["cooking.noPower"], 1, 0, { mentions: ["leisureBattery"] }),
+    tryThis("cooking.dryBurner", ["cooking.wetBurner"], 3, 0),
+    tryThis("cooking.useMatch", ["cooking.lighterWorn"], 1, 1, { after: ["cooking.dryBurner"] }),
+  ],
+};
+
 const yellowFlame: Symptom = {
   id: "cooking.yellowFlame",
   dangerous: false,
   causes: [
-    cause("cooking.littleGas", 3, { store: "lpg", times: 4 }),
+    causeIn("lpg", "cooking.littleGas", 3, {
+      worseWhen: { store: "lpg", times: 4 },
+      leadsTo: "lpg.weakInCold",
+    }),
     cause("cooking.dirtyBurner", 3),
-    cause("cooking.wrongPressure", 1),
+    callFor("cooking.wrongPressure", 1),
   ],
   checks: [
     tryThis("cooking.airTheVan", ["cooking.dirtyBurner"], 1, 0),
@@ -46,12 +70,17 @@ const plateCold: Symptom = {
   dangerous: false,
   causes: [
     cause("cooking.wrongPan", 3),
-    cause("cooking.noPower", 4, { store: "battery12", times: 3 }),
+    causeIn("leisureBattery", "cooking.noPower", 4, {
+      worseWhen: { store: "battery12", times: 3 },
+      leadsTo: "leisureBattery.flatMornings",
+    }),
+    causeIn("hookUp", "cooking.noMains", 2, { leadsTo: "hookUp.noMains" }),
     cause("cooking.childLock", 2),
   ],
   checks: [
     tryThis("cooking.ironPan", ["cooking.wrongPan"], 1, 0),
     tryThis("cooking.unlock", ["cooking.childLock"], 1, 0),
-    tryThis("cooking.powerThere", ["cooking.noPower"], 2, 0),
+    tryThis("cooking.powerThere", ["cooking.noPower"], 2, 0, { mentions: ["leisureBattery"] }),
+    tryThis("cooking.mainsThere", ["cooking.noMains"], 2, 0, { mentions: ["hookUp"] }),
   ],
 };
