@@ -1,6 +1,8 @@
+import { abroadOperations } from "./operations/abroad.ts";
 import { afterHireOperations } from "./operations/after-hire.ts";
 import { dayOperations } from "./operations/day.ts";
 import { guideOperations } from "./operations/guide.ts";
+import { helpOperations } from "./operations/help.ts";
 import { hiresOperations } from "./operations/hires.ts";
 import { moneyOperations } from "./operations/money.ts";
 import { recordsOperations } from "./operations/records.ts";
@@ -17,9 +19,11 @@ export const operations = {
   ...termsOperations,
   ...hiresOperations,
   ...tripOperations,
+  ...abroadOperations,
   ...moneyOperations,
   ...afterHireOperations,
   ...guideOperations,
+  ...helpOperations,
   ...recordsOperations,
 } as const;
 

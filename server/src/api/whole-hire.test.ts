@@ -142,7 +142,7 @@ describe.each(testedStores())("a hire lived through on $kind", ({ kind }) => {
         method: "card",
       });
     }
-    for (const gate of ["defects", "countries", "crossing"]) {
+    for (const gate of ["defects"]) {
       await must("desk", "POST", `/hires/${id}/gate-checks`, { gate, note: "looked at, nothing open" });
     }
     const open = (await page()).glass.gates.filter(
@@ -178,6 +178,7 @@ describe.each(testedStores())("a hire lived through on $kind", ({ kind }) => {
       "glass",
       "load",
       "quote",
+      "vehicle",
     ]);
   });
 
@@ -186,6 +187,7 @@ describe.each(testedStores())("a hire lived through on $kind", ({ kind }) => {
     const guide = await must(null, "GET", `/guide/${token}`);
     expect(guide).toMatchObject({ hireId: id, depot: { telephone: "01632 960000" } });
     expect(guide.forecast.result.stores.length).toBeGreaterThan(3);
+    expect(guide.faults.symptoms.length).toBeGreaterThan(12);
     depot.at("2026-07-04T08:00:00.000Z");
     const make = makeDevice("phone", `${id}.road`, { hireId: id }, depot.context.now);
     const reading = make("reading", {
@@ -215,6 +217,39 @@ describe.each(testedStores())("a hire lived through on $kind", ({ kind }) => {
     expect(await depot.call(null, "POST", `/guide/${token}/records`, { records: [note] })).toMatchObject({
       status: 400,
     });
+  });
+
+  it("shows the desk what the hirer tried when the gas would not light, until somebody has answered", async () => {
+    const symptom = "lpg.nothingLights";
+    const tell = (device: string, chain: string, by: string, outcome: string) =>
+      makeDevice(
+        device,
+        chain,
+        { hireId: id },
+        depot.context.now,
+      )("help", {
+        about: symptom,
+        by,
+        outcome,
+        answers: [{ check: "lpg.openValve", answer: outcome === "fixed" ? "fixed" : "notIt" }],
+        causes: outcome === "fixed" ? ["lpg.valveShut"] : ["lpg.empty", "lpg.regulator"],
+      });
+    const { token } = await must("desk", "POST", `/hires/${id}/hirer-link`, {});
+    const before = await must("desk", "GET", `/hires/${id}`);
+    const asked = tell("other phone", `${id}.road`, "hirer", "call");
+    await must(null, "POST", `/guide/${token}/records`, { records: [asked] });
+    const help = await must("desk", "GET", `/hires/${id}/help`);
+    expect(help.entries).toMatchObject([{ symptom, outcome: "call", by: "hirer" }]);
+    expect(help.stores.length).toBeGreaterThan(3);
+    const page = await must("desk", "GET", `/hires/${id}`);
+    expect(page.hire.toActOn).toBe(before.hire.toActOn + 1);
+    expect(page.waits[0]).toMatchObject({ code: "helpAsked", whose: "desk" });
+    await must("desk", "POST", "/records", { records: [tell("desk", "desk.1", "desk", "fixed")] });
+    const after = await must("desk", "GET", `/hires/${id}`);
+    expect(after.hire.toActOn).toBe(before.hire.toActOn);
+    expect((await must("desk", "GET", `/hires/${id}/help`)).faults.history).toEqual([
+      { symptom, cause: "lpg.valveShut", count: 1 },
+    ]);
   });
 
   it("finds the one new mark, settles to the penny on the desk's decision and closes", async () => {

@@ -2,6 +2,7 @@ import type { GlassReading } from "@setfair/engine";
 import type { z } from "zod";
 import type { hireSummarySchema } from "../api/schemas/hires.ts";
 import { type FindingAnswer, isBeforeKeys, plainFinding } from "./glass.ts";
+import { openHelp } from "./help.ts";
 import { type HireData, partOf } from "./hire-data.ts";
 import { moneyOfHire } from "./money-of-hire.ts";
 
@@ -13,6 +14,7 @@ export function summaryOf(data: HireData, glass: GlassReading | null): HireSumma
   const vehicle = data.vehicle?.document.description ?? null;
   const counts = isBeforeKeys(data.row.stage);
   const onRoad = data.row.stage === "onHire" || data.row.stage === "handedOver";
+  const asked = onRoad ? openHelp(data.records).length : 0;
   return {
     id: data.row.id,
     reference: data.row.number,
@@ -25,12 +27,30 @@ export function summaryOf(data: HireData, glass: GlassReading | null): HireSumma
     vehicle:
       vehicle === null ? null : { id: vehicle.id, name: vehicle.name, registration: vehicle.registration },
     glass: counts && glass !== null && glass.state !== "onTheRoad" ? glass.state : null,
-    worst: counts && glass !== null ? worstOf(glass) : onRoad && glass !== null ? worstOnRoad(glass) : null,
-    toActOn: onRoad && glass !== null ? openOnRoad(glass).length : 0,
+    worst:
+      counts && glass !== null
+        ? worstOf(glass)
+        : asked > 0
+          ? HELP_ASKED
+          : onRoad && glass !== null
+            ? worstOnRoad(glass)
+            : null,
+    toActOn: (onRoad && glass !== null ? openOnRoad(glass).length : 0) + asked,
     late: lateOf(data),
     owedPence: Math.max(0, moneyOfHire(data).owed.pence),
   };
 }
+
+/** Something failed on the road, the hirer was told to ring, and nobody at the desk has answered yet. */
+const HELP_ASKED: FindingAnswer = {
+  code: "diagnosis.helpAsked",
+  gate: "defects",
+  severity: "refer",
+  basis: "safety",
+  facts: {},
+  sources: [],
+  mends: [],
+};
 
 /** What can still go wrong on the road: what the forecast, the due dates and the defects say now. */
 const ROAD_GATES: readonly string[] = ["season", "resources", "dueDates", "defects"];

@@ -1,6 +1,7 @@
 import { GATES, type Gate, type GlassReading } from "@setfair/engine";
 import type { z } from "zod";
 import type { waitSchema } from "../api/schemas/hires.ts";
+import { openHelp } from "./help.ts";
 import { driversOf, type HireData, partOf } from "./hire-data.ts";
 import { moneyOfHire } from "./money-of-hire.ts";
 import { walkFacts } from "./record-facts.ts";
@@ -39,7 +40,10 @@ export function waitsOf(data: HireData, glass: GlassReading): readonly Wait[] {
       return beforeKeys(data, glass);
     case "handedOver":
     case "onHire":
-      return data.nowLocal > data.to ? [wait("late", "hirer")] : [wait("onTheRoad", "hirer")];
+      return [
+        ...(openHelp(data.records).length > 0 ? [wait("helpAsked", "desk")] : []),
+        data.nowLocal > data.to ? wait("late", "hirer") : wait("onTheRoad", "hirer"),
+      ];
     case "returned":
       return afterReturn(data);
     case "settled":

@@ -115,7 +115,8 @@ export interface paths {
         /** The fleet */
         readonly get: operations["listVehicles"];
         readonly put?: never;
-        readonly post?: never;
+        /** A new vehicle; its id and its registration number must be free */
+        readonly post: operations["createVehicle"];
         readonly delete?: never;
         readonly options?: never;
         readonly head?: never;
@@ -135,6 +136,74 @@ export interface paths {
         readonly put: operations["putVehicle"];
         readonly post?: never;
         readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/vehicles/{id}/versions": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Every version of a description, newest first, each with what changed */
+        readonly get: operations["listVersions"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/vehicles/{id}/versions/{versionId}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** One version of a description as it was written */
+        readonly get: operations["readVersion"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/vehicles/{id}/tickets": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** A weighbridge ticket by axle: it replaces the stated masses until a later one */
+        readonly post: operations["addTicket"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/vehicles/{id}/tickets/{ticketId}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        readonly post?: never;
+        /** Takes a ticket that was typed wrongly out of use; it stays on the list */
+        readonly delete: operations["withdrawTicket"];
         readonly options?: never;
         readonly head?: never;
         readonly patch?: never;
@@ -432,6 +501,24 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/hires/{id}/abroad": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The countries of the route, what must be got for them and by when, and the crossings */
+        readonly get: operations["readAbroad"];
+        /** Papers, kit, crossings and what has been got for a journey abroad */
+        readonly put: operations["setAbroad"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/hires/{id}/payments": {
         readonly parameters: {
             readonly query?: never;
@@ -578,8 +665,25 @@ export interface paths {
         };
         readonly get?: never;
         readonly put?: never;
-        /** Readings of the panel on this hire */
+        /** Readings of the panel on this hire, and what was tried when something failed */
         readonly post: operations["addGuideRecords"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/help": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** For a hirer on the telephone: what can fail on this vehicle, what its stores hold, what was tried */
+        readonly get: operations["readHelp"];
+        readonly put?: never;
+        readonly post?: never;
         readonly delete?: never;
         readonly options?: never;
         readonly head?: never;
@@ -693,6 +797,39 @@ export interface components {
             /** @constant */
             readonly done: true;
         };
+        readonly AbroadPapersInput: {
+            readonly certificate?: {
+                /** Format: date */
+                readonly validFrom: string;
+                /** Format: date */
+                readonly validTo: string;
+            };
+            readonly originalDocument?: boolean;
+        };
+        readonly AbroadInput: {
+            readonly through: readonly string[];
+            readonly crossings: readonly {
+                /** @enum {string} */
+                readonly kind: "tunnel" | "ferry" | "shortSeaFerry";
+                /** Format: date */
+                readonly on: string;
+            }[];
+            readonly noCrossing: boolean;
+            readonly papers: components["schemas"]["AbroadPapersInput"];
+            readonly kitAboard: readonly string[];
+            readonly got: readonly string[];
+            readonly overhang: boolean;
+            readonly plateShowsUk: boolean;
+            readonly gaugeWorks?: boolean;
+            readonly fillShare?: number;
+        };
+        readonly AbroadStateInput: {
+            readonly abroad: components["schemas"]["AbroadInput"];
+            readonly home: string;
+            readonly countries: unknown | null;
+            readonly crossing: unknown | null;
+            readonly findings: readonly components["schemas"]["FindingInput"][];
+        };
         /** @enum {string} */
         readonly MarkClassInput: "existing" | "fairWear" | "ours" | "hirer" | "unknown";
         readonly DifferenceInput: {
@@ -728,6 +865,37 @@ export interface components {
         };
         readonly ReturnRequestInput: {
             readonly at: string;
+        };
+        readonly FaultsInput: {
+            readonly symptoms: readonly unknown[];
+            readonly history: readonly {
+                readonly symptom: string;
+                readonly cause: string;
+                readonly count: number;
+            }[];
+        };
+        readonly HelpEntryInput: {
+            readonly recordId: string;
+            readonly at: string;
+            readonly symptom: string;
+            /** @enum {string} */
+            readonly outcome: "stop" | "fixed" | "found" | "call" | "left";
+            readonly answers: readonly {
+                readonly check: string;
+                readonly answer: string;
+            }[];
+            readonly causes: readonly string[];
+            /** @enum {string} */
+            readonly by: "hirer" | "desk";
+            readonly note: string | null;
+        };
+        readonly HelpInput: {
+            readonly faults: components["schemas"]["FaultsInput"];
+            readonly stores: readonly {
+                readonly store: string;
+                readonly troubleChance: number;
+            }[];
+            readonly entries: readonly components["schemas"]["HelpEntryInput"][];
         };
         readonly NewPaymentInput: {
             readonly id: string;
@@ -851,6 +1019,8 @@ export interface components {
             readonly seats: readonly {
                 readonly travellerId: string;
                 readonly behindFrontAxleM: number;
+                /** @enum {string} */
+                readonly place?: "driver" | "passenger" | "rowTwo" | "rowThree" | "side";
             }[];
             readonly items: readonly {
                 readonly id: string;
@@ -859,10 +1029,18 @@ export interface components {
                 readonly behindFrontAxleM: number;
                 readonly removable: boolean;
                 readonly sdKg?: number;
+                /** @enum {string} */
+                readonly kind?: "luggage" | "food" | "bedding" | "bike" | "bikeRack" | "awning" | "childSeat" | "extra" | "other";
+                /** @enum {string} */
+                readonly place?: "cab" | "floor" | "lockers" | "underBed" | "overCab" | "garage" | "roof" | "rack" | "wall";
+                readonly movable?: boolean;
             }[];
             readonly waterLitres: number;
             readonly fuelShare: number;
             readonly lpgCylinders: number;
+            readonly placeLimitsKg?: {
+                readonly [key: string]: number;
+            };
         };
         /** @enum {string} */
         readonly StageInput: "enquiry" | "quote" | "booked" | "handedOver" | "onHire" | "returned" | "settled" | "closed" | "lost" | "cancelled" | "noShow";
@@ -940,6 +1118,7 @@ export interface components {
             } | null;
             readonly glass: components["schemas"]["GlassStateInput"] | null;
             readonly worst: components["schemas"]["FindingInput"] | null;
+            readonly late: ("out" | "back") | null;
             readonly toActOn: number;
             readonly owedPence: number;
         };
@@ -1146,6 +1325,7 @@ export interface components {
             readonly forecast: unknown;
             readonly forecastHash: string | null;
             readonly briefing: unknown;
+            readonly faults: components["schemas"]["FaultsInput"];
             readonly readings: readonly unknown[];
         };
         readonly RecordInput: {
@@ -1411,7 +1591,14 @@ export interface components {
                 readonly hireId: string;
                 readonly hire: components["schemas"]["HireSummaryInput"];
                 /** @enum {string} */
-                readonly why: "glass" | "late" | "dueDate";
+                readonly why: "glass" | "late";
+                readonly lateMinutes: number;
+                readonly next: {
+                    readonly hireId: string;
+                    readonly customer: string;
+                    readonly from: string;
+                } | null;
+                readonly readyAt: string | null;
             }[];
             readonly open: {
                 readonly enquiries: number;
@@ -1451,6 +1638,8 @@ export interface components {
                     readonly waterShare: number;
                     readonly lpgCylinders: number;
                     readonly weighed: boolean;
+                    readonly sdKg?: number;
+                    readonly weighedOn?: string;
                 };
                 readonly miroFrontKg: number;
                 readonly unladenKg?: number;
@@ -1490,6 +1679,8 @@ export interface components {
             readonly belts: number;
             readonly berths: number;
             readonly mamKg: number;
+            readonly payloadKg: number;
+            readonly fitted: readonly string[];
             /** @enum {string} */
             readonly now: "atDepot" | "onHire";
             readonly nextOut: {
@@ -1509,6 +1700,11 @@ export interface components {
             readonly description: components["schemas"]["VehicleDescriptionInput"];
             readonly derived: unknown;
             readonly findings: readonly components["schemas"]["FindingInput"][];
+            readonly weighed: {
+                readonly ticketId: string;
+                readonly isOlderThanFitting: boolean;
+            } | null;
+            readonly tickets: readonly components["schemas"]["KeptTicketInput"][];
             readonly versions: readonly {
                 readonly versionId: string;
                 /** Format: date */
@@ -1545,6 +1741,58 @@ export interface components {
             readonly sizeMm: number | null;
             readonly note: string | null;
             readonly photographs: readonly string[];
+        };
+        readonly VehicleTicketInput: {
+            readonly reference: string;
+            /** Format: date */
+            readonly weighedOn: string;
+            readonly frontKg: number;
+            readonly rearKg: number;
+            readonly scaleIntervalKg?: number;
+            readonly aboard: {
+                readonly fuelShare: number;
+                readonly waterLitres: number;
+                readonly lpgCylinders: number;
+                readonly frontPeopleKg: number;
+                readonly rearPeopleKg: number;
+            };
+        };
+        readonly KeptTicketInput: {
+            readonly id: string;
+            readonly ticket: components["schemas"]["VehicleTicketInput"];
+            readonly by: string;
+            readonly at: string;
+            readonly withdrawnAt: string | null;
+        };
+        readonly DescriptionChangeInput: {
+            /** @enum {string} */
+            readonly what: "system" | "field";
+            readonly kind: string | null;
+            /** @enum {string} */
+            readonly change?: "fitted" | "removed";
+            readonly field?: string;
+            readonly from?: string | number | boolean | null;
+            readonly to?: string | number | boolean | null;
+        };
+        readonly VehicleVersionsInput: {
+            readonly id: string;
+            readonly name: string;
+            readonly versions: readonly {
+                readonly versionId: string;
+                /** Format: date */
+                readonly validFrom: string;
+                readonly at: string;
+                readonly by: string | null;
+                readonly isReplaced: boolean;
+                readonly isInForce: boolean;
+                readonly changes: readonly components["schemas"]["DescriptionChangeInput"][];
+            }[];
+        };
+        readonly VehicleVersionInput: {
+            readonly versionId: string;
+            /** Format: date */
+            readonly validFrom: string;
+            readonly description: components["schemas"]["VehicleDescriptionInput"];
         };
         readonly PutVehicleInput: {
             readonly description: components["schemas"]["VehicleDescriptionInput"];
@@ -1638,6 +1886,39 @@ export interface components {
             /** @constant */
             readonly done: true;
         };
+        readonly AbroadPapers: {
+            readonly certificate?: {
+                /** Format: date */
+                readonly validFrom: string;
+                /** Format: date */
+                readonly validTo: string;
+            };
+            readonly originalDocument?: boolean;
+        };
+        readonly Abroad: {
+            readonly through: readonly string[];
+            readonly crossings: readonly {
+                /** @enum {string} */
+                readonly kind: "tunnel" | "ferry" | "shortSeaFerry";
+                /** Format: date */
+                readonly on: string;
+            }[];
+            readonly noCrossing: boolean;
+            readonly papers: components["schemas"]["AbroadPapers"];
+            readonly kitAboard: readonly string[];
+            readonly got: readonly string[];
+            readonly overhang: boolean;
+            readonly plateShowsUk: boolean;
+            readonly gaugeWorks?: boolean;
+            readonly fillShare?: number;
+        };
+        readonly AbroadState: {
+            readonly abroad: components["schemas"]["Abroad"];
+            readonly home: string;
+            readonly countries: unknown | null;
+            readonly crossing: unknown | null;
+            readonly findings: readonly components["schemas"]["Finding"][];
+        };
         /** @enum {string} */
         readonly MarkClass: "existing" | "fairWear" | "ours" | "hirer" | "unknown";
         readonly Difference: {
@@ -1673,6 +1954,37 @@ export interface components {
         };
         readonly ReturnRequest: {
             readonly at: string;
+        };
+        readonly Faults: {
+            readonly symptoms: readonly unknown[];
+            readonly history: readonly {
+                readonly symptom: string;
+                readonly cause: string;
+                readonly count: number;
+            }[];
+        };
+        readonly HelpEntry: {
+            readonly recordId: string;
+            readonly at: string;
+            readonly symptom: string;
+            /** @enum {string} */
+            readonly outcome: "stop" | "fixed" | "found" | "call" | "left";
+            readonly answers: readonly {
+                readonly check: string;
+                readonly answer: string;
+            }[];
+            readonly causes: readonly string[];
+            /** @enum {string} */
+            readonly by: "hirer" | "desk";
+            readonly note: string | null;
+        };
+        readonly Help: {
+            readonly faults: components["schemas"]["Faults"];
+            readonly stores: readonly {
+                readonly store: string;
+                readonly troubleChance: number;
+            }[];
+            readonly entries: readonly components["schemas"]["HelpEntry"][];
         };
         readonly NewPayment: {
             readonly id: string;
@@ -1796,6 +2108,8 @@ export interface components {
             readonly seats: readonly {
                 readonly travellerId: string;
                 readonly behindFrontAxleM: number;
+                /** @enum {string} */
+                readonly place?: "driver" | "passenger" | "rowTwo" | "rowThree" | "side";
             }[];
             readonly items: readonly {
                 readonly id: string;
@@ -1804,10 +2118,18 @@ export interface components {
                 readonly behindFrontAxleM: number;
                 readonly removable: boolean;
                 readonly sdKg?: number;
+                /** @enum {string} */
+                readonly kind?: "luggage" | "food" | "bedding" | "bike" | "bikeRack" | "awning" | "childSeat" | "extra" | "other";
+                /** @enum {string} */
+                readonly place?: "cab" | "floor" | "lockers" | "underBed" | "overCab" | "garage" | "roof" | "rack" | "wall";
+                readonly movable?: boolean;
             }[];
             readonly waterLitres: number;
             readonly fuelShare: number;
             readonly lpgCylinders: number;
+            readonly placeLimitsKg?: {
+                readonly [key: string]: number;
+            };
         };
         /** @enum {string} */
         readonly Stage: "enquiry" | "quote" | "booked" | "handedOver" | "onHire" | "returned" | "settled" | "closed" | "lost" | "cancelled" | "noShow";
@@ -1885,6 +2207,7 @@ export interface components {
             } | null;
             readonly glass: components["schemas"]["GlassState"] | null;
             readonly worst: components["schemas"]["Finding"] | null;
+            readonly late: ("out" | "back") | null;
             readonly toActOn: number;
             readonly owedPence: number;
         };
@@ -2091,6 +2414,7 @@ export interface components {
             readonly forecast: unknown;
             readonly forecastHash: string | null;
             readonly briefing: unknown;
+            readonly faults: components["schemas"]["Faults"];
             readonly readings: readonly unknown[];
         };
         readonly Record: {
@@ -2356,7 +2680,14 @@ export interface components {
                 readonly hireId: string;
                 readonly hire: components["schemas"]["HireSummary"];
                 /** @enum {string} */
-                readonly why: "glass" | "late" | "dueDate";
+                readonly why: "glass" | "late";
+                readonly lateMinutes: number;
+                readonly next: {
+                    readonly hireId: string;
+                    readonly customer: string;
+                    readonly from: string;
+                } | null;
+                readonly readyAt: string | null;
             }[];
             readonly open: {
                 readonly enquiries: number;
@@ -2396,6 +2727,8 @@ export interface components {
                     readonly waterShare: number;
                     readonly lpgCylinders: number;
                     readonly weighed: boolean;
+                    readonly sdKg?: number;
+                    readonly weighedOn?: string;
                 };
                 readonly miroFrontKg: number;
                 readonly unladenKg?: number;
@@ -2435,6 +2768,8 @@ export interface components {
             readonly belts: number;
             readonly berths: number;
             readonly mamKg: number;
+            readonly payloadKg: number;
+            readonly fitted: readonly string[];
             /** @enum {string} */
             readonly now: "atDepot" | "onHire";
             readonly nextOut: {
@@ -2454,6 +2789,11 @@ export interface components {
             readonly description: components["schemas"]["VehicleDescription"];
             readonly derived: unknown;
             readonly findings: readonly components["schemas"]["Finding"][];
+            readonly weighed: {
+                readonly ticketId: string;
+                readonly isOlderThanFitting: boolean;
+            } | null;
+            readonly tickets: readonly components["schemas"]["KeptTicket"][];
             readonly versions: readonly {
                 readonly versionId: string;
                 /** Format: date */
@@ -2490,6 +2830,58 @@ export interface components {
             readonly sizeMm: number | null;
             readonly note: string | null;
             readonly photographs: readonly string[];
+        };
+        readonly VehicleTicket: {
+            readonly reference: string;
+            /** Format: date */
+            readonly weighedOn: string;
+            readonly frontKg: number;
+            readonly rearKg: number;
+            readonly scaleIntervalKg?: number;
+            readonly aboard: {
+                readonly fuelShare: number;
+                readonly waterLitres: number;
+                readonly lpgCylinders: number;
+                readonly frontPeopleKg: number;
+                readonly rearPeopleKg: number;
+            };
+        };
+        readonly KeptTicket: {
+            readonly id: string;
+            readonly ticket: components["schemas"]["VehicleTicket"];
+            readonly by: string;
+            readonly at: string;
+            readonly withdrawnAt: string | null;
+        };
+        readonly DescriptionChange: {
+            /** @enum {string} */
+            readonly what: "system" | "field";
+            readonly kind: string | null;
+            /** @enum {string} */
+            readonly change?: "fitted" | "removed";
+            readonly field?: string;
+            readonly from?: string | number | boolean | null;
+            readonly to?: string | number | boolean | null;
+        };
+        readonly VehicleVersions: {
+            readonly id: string;
+            readonly name: string;
+            readonly versions: readonly {
+                readonly versionId: string;
+                /** Format: date */
+                readonly validFrom: string;
+                readonly at: string;
+                readonly by: string | null;
+                readonly isReplaced: boolean;
+                readonly isInForce: boolean;
+                readonly changes: readonly components["schemas"]["DescriptionChange"][];
+            }[];
+        };
+        readonly VehicleVersion: {
+            readonly versionId: string;
+            /** Format: date */
+            readonly validFrom: string;
+            readonly description: components["schemas"]["VehicleDescription"];
         };
         readonly PutVehicle: {
             readonly description: components["schemas"]["VehicleDescription"];
@@ -3397,6 +3789,93 @@ export interface operations {
             };
         };
     };
+    readonly createVehicle: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PutVehicleInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["VehiclePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
     readonly readVehicle: {
         readonly parameters: {
             readonly query?: never;
@@ -3496,6 +3975,352 @@ export interface operations {
                 readonly "application/json": components["schemas"]["PutVehicleInput"];
             };
         };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["VehiclePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly listVersions: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["VehicleVersions"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readVersion: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+                readonly versionId: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["VehicleVersion"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly addTicket: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["VehicleTicketInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["VehiclePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly withdrawTicket: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+                readonly ticketId: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
         readonly responses: {
             /** @description Default Response */
             readonly 200: {
@@ -3746,6 +4571,10 @@ export interface operations {
             readonly query?: {
                 readonly q?: string;
                 readonly stage?: components["schemas"]["StageInput"];
+                readonly which?: "inHand" | "over" | "all";
+                readonly ended?: "true" | "false";
+                readonly from?: string;
+                readonly to?: string;
                 readonly after?: string;
                 readonly limit?: number;
             };
@@ -5316,6 +6145,180 @@ export interface operations {
             };
         };
     };
+    readonly readAbroad: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["AbroadState"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly setAbroad: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["AbroadInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
     readonly pay: {
         readonly parameters: {
             readonly query?: never;
@@ -6111,6 +7114,91 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["RecordAnswer"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readHelp: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Help"];
                 };
             };
             /** @description Default Response */

@@ -4,6 +4,7 @@ import type { AppContext } from "../../context.ts";
 import { briefingFor } from "../../desk/briefing.ts";
 import { asDocument, type DepotDocument } from "../../desk/documents.ts";
 import { forecastInput, forecastOf } from "../../desk/forecast.ts";
+import { faultsOf } from "../../desk/help.ts";
 import { partOf, readHireData } from "../../desk/hire-data.ts";
 import { panelReadings } from "../../desk/record-facts.ts";
 import type { LinkAnswer } from "../../store/types.ts";
@@ -66,11 +67,12 @@ export const guideHandlers = {
       forecast: forecast?.answer ?? null,
       forecastHash: forecast?.inputHash ?? null,
       briefing: briefingFor(data, forecast?.answer ?? null)?.result ?? null,
+      faults: await faultsOf(store, data),
       readings: [...panelReadings(data.records, data.depot.timeZone)],
     };
   },
 
-  /** Only readings, only of this hire, only while it runs. */
+  /** Only readings and what was tried when something failed, only of this hire, only while it runs. */
   async addGuideRecords({ context, params, body }) {
     const link = await linkOf(context, params.token);
     const store = context.database.storeFor(link.scope);
@@ -82,7 +84,8 @@ export const guideHandlers = {
         throw new Refusal("recordRefused", {
           problems: problems.map(({ path, expected }) => ({ path: `records.${k}.${path}`, expected })),
         });
-      if (record.kind !== "reading") throw badField(`records.${k}.kind`, "expected reading");
+      if (record.kind !== "reading" && record.kind !== "help")
+        throw badField(`records.${k}.kind`, "expected reading or help");
       if (record.refs.hireId !== link.hireId)
         throw badField(`records.${k}.refs.hireId`, "expected the hire of this link");
       if (record.refs.vehicleId !== undefined && record.refs.vehicleId !== data.row.vehicleId) {

@@ -1,8 +1,10 @@
 import { ENGINE_VERSION } from "../../desk/version.ts";
 import type { Handlers } from "../call.ts";
+import { abroadHandlers } from "./abroad.ts";
 import { afterHandlers } from "./after-return.ts";
 import { glassHandlers } from "./glass.ts";
 import { guideHandlers } from "./guide.ts";
+import { helpHandlers } from "./help.ts";
 import { hireHandlers } from "./hires.ts";
 import { keyHandlers } from "./keys.ts";
 import { moneyHandlers } from "./money.ts";
@@ -28,6 +30,7 @@ export const handlers: Handlers = {
   ...hireHandlers,
   ...quoteHandlers,
   ...tripHandlers,
+  ...abroadHandlers,
   ...glassHandlers,
   ...moneyHandlers,
   ...keyHandlers,
@@ -36,4 +39,5 @@ export const handlers: Handlers = {
   ...photographHandlers,
   ...yardHandlers,
   ...guideHandlers,
+  ...helpHandlers,
 };

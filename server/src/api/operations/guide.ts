@@ -26,7 +26,7 @@ export const guideOperations = {
     method: "POST",
     url: "/guide/:token/records",
     tag: "guide",
-    summary: "Readings of the panel on this hire",
+    summary: "Readings of the panel on this hire, and what was tried when something failed",
     access: "link",
     params: byToken,
     body: s.recordBatchSchema,

@@ -1,6 +1,7 @@
 import { tripSchema } from "@setfair/engine";
 import * as z from "zod";
 import { hashSchema, idSchema, instantSchema, localSchema, roomResultSchema } from "./common.ts";
+import { faultsSchema } from "./help.ts";
 import { stageSchema } from "./hires.ts";
 import { named } from "./named.ts";
 
@@ -31,6 +32,8 @@ export const guideSchema = named(
     forecastHash: hashSchema.nullable(),
     /** briefing cards in order (engine: Briefing) */
     briefing: roomResultSchema,
+    /** what can fail on this vehicle, and what the depot has found behind it */
+    faults: faultsSchema,
     /** readings of the panel sent so far */
     readings: z.array(z.unknown()),
   }),
