@@ -1,10 +1,12 @@
-import { deriveVehicle } from "@setfair/engine";
+import { deriveVehicle, type VehicleTicket } from "@setfair/engine";
 import type { z } from "zod";
 import type { vehiclePageSchema, vehicleSummarySchema } from "../api/schemas/vehicles.ts";
 import type { DatedVersion, HireRow, Store } from "../store/types.ts";
 import { asDocument, type VehicleDocument } from "./documents.ts";
 import { knownMarks } from "./known-marks.ts";
 import { localOf } from "./local-time.ts";
+import { accountNames } from "./names.ts";
+import { weigh, weighedDocument } from "./weighed.ts";
 
 export type VehicleSummary = z.input<typeof vehicleSummarySchema>;
 export type VehiclePage = z.input<typeof vehiclePageSchema>;
@@ -23,7 +25,8 @@ export async function vehicleSummary(
   version: DatedVersion,
   view: FleetView,
 ): Promise<VehicleSummary> {
-  const { description, dueDates } = asDocument<VehicleDocument>(version.document);
+  const when = { weighedBy: view.today, fittedBy: view.today };
+  const { description, dueDates } = await weighedDocument(store, version, when);
   const hires = await hiresOf(store, version.of);
   const next = hires
     .filter(({ stage }) => stage === "booked")
@@ -39,6 +42,8 @@ export async function vehicleSummary(
     belts: derived.belts.value,
     berths: derived.berths.value,
     mamKg: description.masses.mamKg,
+    payloadKg: derived.payload.value,
+    fitted: description.systems.map(({ kind }) => kind),
     now: hires.some(({ stage }) => AWAY.includes(stage)) ? "onHire" : "atDepot",
     nextOut:
       next === undefined
@@ -58,10 +63,24 @@ export async function vehiclePage(
   const { description, dueDates, maxDogs, vehicleClass } = asDocument<VehicleDocument>(version.document);
   const hires = await hiresOf(store, version.of);
   const versions = await store.vehicles.versions(version.of);
+  const tickets = await store.tickets.ofVehicle(version.of);
+  const nameOf = await accountNames(store);
+  const weighed = weigh(description, tickets, versions, { weighedBy: view.today, fittedBy: view.today });
   return {
     summary: await vehicleSummary(store, version, view),
     description,
-    derived: deriveVehicle(description),
+    derived: deriveVehicle(weighed.description),
+    weighed:
+      weighed.ticketId === null
+        ? null
+        : { ticketId: weighed.ticketId, isOlderThanFitting: weighed.isOlderThanFitting },
+    tickets: tickets.map(({ id, document, by, at, withdrawnAt }) => ({
+      id,
+      ticket: asDocument<VehicleTicket>(document),
+      by: nameOf(by),
+      at,
+      withdrawnAt,
+    })),
     findings: [],
     versions: versions.map(({ versionId, validFrom, createdAt }) => ({
       versionId,

@@ -3,7 +3,7 @@ import { NO_READINESS, toJson } from "../../desk/documents.ts";
 import { forecastOf } from "../../desk/forecast.ts";
 import { loadAnswer } from "../../desk/gates.ts";
 import { glassOf } from "../../desk/glass.ts";
-import { type HireData, partOf } from "../../desk/hire-data.ts";
+import { type HireData, partOf, VEHICLE_ROOM } from "../../desk/hire-data.ts";
 import { instantOf } from "../../desk/local-time.ts";
 import { ENGINE_VERSION } from "../../desk/version.ts";
 import type { Handlers } from "../call.ts";
@@ -50,6 +50,11 @@ export const keyHandlers = {
         });
       }
       await freeze(hire, "glass", { state: glass.state, gates: glass.gates, conditions: glass.conditions });
+      if (data.vehicle !== null)
+        await freeze(hire, VEHICLE_ROOM, {
+          versionId: data.vehicle.version.versionId,
+          document: data.vehicle.document,
+        });
       if (forecast !== null)
         await freeze(hire, "forecast", { inputHash: forecast.inputHash, answer: forecast.answer });
       const load = loadAnswer(data);

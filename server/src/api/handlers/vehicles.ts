@@ -1,4 +1,11 @@
-import { BadInput, feasibleVehicles, parseVehicle, type VehicleDescription } from "@setfair/engine";
+import {
+  BadInput,
+  feasibleVehicles,
+  findTicketProblems,
+  parseVehicle,
+  type VehicleDescription,
+} from "@setfair/engine";
+import type { z } from "zod";
 import type { AppContext } from "../../context.ts";
 import { asDocument, type DepotDocument, toJson, type VehicleDocument } from "../../desk/documents.ts";
 import { fleetVehicle } from "../../desk/fleet.ts";
@@ -7,9 +14,11 @@ import { termsOf } from "../../desk/hire-data.ts";
 import { checkPeriod, dateOf, localOf } from "../../desk/local-time.ts";
 import { priceOf } from "../../desk/price-of.ts";
 import { type FleetView, vehiclePage, vehicleSummary } from "../../desk/vehicle-page.ts";
+import { vehicleVersions } from "../../desk/vehicle-versions.ts";
 import type { Store } from "../../store/types.ts";
-import type { Handlers } from "../call.ts";
+import type { Handlers, Signed } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
+import type { putVehicleSchema } from "../schemas/vehicles.ts";
 
 async function viewOf(context: AppContext, store: Store): Promise<FleetView> {
   const { timeZone } = await store.depot.get();
@@ -43,6 +52,48 @@ function parseDescription(value: unknown): VehicleDescription {
   }
 }
 
+/** Writes a version of a description; a registration number serves one vehicle of the depot at a time. */
+async function describe(
+  context: AppContext,
+  { store, account }: Signed,
+  body: z.output<typeof putVehicleSchema>,
+  isNew: boolean,
+): Promise<void> {
+  const description = parseDescription(body.description);
+  const { id, registration, validFrom } = description;
+  const standardClass = (await firstClass(context, store)) ?? description.bodyStyle;
+  await store.within(async (inner) => {
+    const holder = await inner.plates.holder({ registration, exceptVehicleId: id, from: validFrom });
+    const before = (await inner.vehicles.versions(id)).at(-1);
+    if (isNew && before !== undefined)
+      throw badField("description.id", `expected an id of its own; there is a vehicle ${id}`);
+    if (holder !== null)
+      throw badField(
+        "description.registration",
+        `expected a registration number of its own; ${await nameOf(inner, holder)} has ${registration}`,
+      );
+    const kept = before === undefined ? null : asDocument<VehicleDocument>(before.document);
+    const document: VehicleDocument = {
+      description,
+      dueDates: body.dueDates ?? kept?.dueDates ?? [],
+      maxDogs: body.maxDogs ?? kept?.maxDogs ?? 0,
+      vehicleClass: body.vehicleClass ?? kept?.vehicleClass ?? standardClass,
+    };
+    const version = await inner.vehicles.put({ of: id, validFrom, document: toJson(document) });
+    await inner.audit.add({
+      by: account.id,
+      act: "vehicle.described",
+      about: id,
+      document: { versionId: version.versionId },
+    });
+  });
+}
+
+async function nameOf(store: Store, id: string): Promise<string> {
+  const last = (await store.vehicles.versions(id)).at(-1);
+  return last === undefined ? id : asDocument<VehicleDocument>(last.document).description.name;
+}
+
 export const vehicleHandlers = {
   async listVehicles({ context, signed }) {
     const view = await viewOf(context, signed.store);
@@ -56,34 +107,61 @@ export const vehicleHandlers = {
 
   /** A new version that holds from its own date; the ones before stay, and so does what was signed under them. */
   async putVehicle({ context, signed, params, body }) {
-    const { store, account } = signed;
     if (body.description.id !== params.id)
       throw badField("description.id", `expected ${params.id}, as in the address`);
-    const description = parseDescription(body.description);
-    const before = (await store.vehicles.versions(params.id)).at(-1);
-    const kept = before === undefined ? null : asDocument<VehicleDocument>(before.document);
-    const document: VehicleDocument = {
-      description,
-      dueDates: body.dueDates ?? kept?.dueDates ?? [],
-      maxDogs: body.maxDogs ?? kept?.maxDogs ?? 0,
-      vehicleClass:
-        body.vehicleClass ??
-        kept?.vehicleClass ??
-        (await firstClass(context, store)) ??
-        description.bodyStyle,
-    };
+    await describe(context, signed, body, false);
+    return pageOf(context, signed.store, params.id);
+  },
+
+  async createVehicle({ context, signed, body }) {
+    await describe(context, signed, body, true);
+    return pageOf(context, signed.store, body.description.id);
+  },
+
+  async listVersions({ context, signed, params }) {
+    const { today } = await viewOf(context, signed.store);
+    const answer = await vehicleVersions(signed.store, params.id, today);
+    if (answer.versions.length === 0) throw new Refusal("notFound");
+    return answer;
+  },
+
+  async readVersion({ signed, params }) {
+    const version = await signed.store.vehicles.byId(params.versionId);
+    if (version === null || version.of !== params.id) throw new Refusal("notFound");
+    const { description } = asDocument<VehicleDocument>(version.document);
+    return { versionId: version.versionId, validFrom: version.validFrom, description };
+  },
+
+  /** The ticket must fit the vehicle as described on the day of the weighing; a day to come is refused. */
+  async addTicket({ context, signed, params, body }) {
+    const { store, account } = signed;
+    const { today } = await viewOf(context, store);
+    if (body.weighedOn > today) throw badField("weighedOn", `expected a day up to today, ${today}`);
+    const version =
+      (await store.vehicles.on(params.id, body.weighedOn)) ?? (await store.vehicles.versions(params.id))[0];
+    if (version === undefined) throw new Refusal("notFound");
+    const { description } = asDocument<VehicleDocument>(version.document);
+    const problems = findTicketProblems(description, body);
+    if (problems.length > 0) throw new Refusal("badInput", { problems });
     await store.within(async (inner) => {
-      const version = await inner.vehicles.put({
-        of: params.id,
-        validFrom: description.validFrom,
-        document: toJson(document),
-      });
-      await inner.audit.add({
+      const { id } = await inner.tickets.add({
+        vehicleId: params.id,
+        weighedOn: body.weighedOn,
+        document: toJson(body),
         by: account.id,
-        act: "vehicle.described",
-        about: params.id,
-        document: { versionId: version.versionId },
       });
+      const document = { ticketId: id };
+      await inner.audit.add({ by: account.id, act: "vehicle.weighed", about: params.id, document });
+    });
+    return pageOf(context, store, params.id);
+  },
+
+  async withdrawTicket({ context, signed, params }) {
+    const { store, account } = signed;
+    await store.within(async (inner) => {
+      if (!(await inner.tickets.withdraw(params.id, params.ticketId))) throw new Refusal("notFound");
+      const document = { ticketId: params.ticketId };
+      await inner.audit.add({ by: account.id, act: "vehicle.ticketWithdrawn", about: params.id, document });
     });
     return pageOf(context, store, params.id);
   },

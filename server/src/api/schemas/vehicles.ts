@@ -1,4 +1,4 @@
-import { dueDateSchema, vehicleDescriptionSchema } from "@setfair/engine";
+import { dueDateSchema, vehicleDescriptionSchema, vehicleTicketSchema } from "@setfair/engine";
 import * as z from "zod";
 import { dateSchema, findingSchema, idSchema, localSchema, roomResultSchema } from "./common.ts";
 import { named } from "./named.ts";
@@ -15,6 +15,10 @@ export const vehicleSummarySchema = named(
     belts: z.int(),
     berths: z.int(),
     mamKg: z.number(),
+    /** MAM less the mass in running order and the options, kg; with the latest weighbridge ticket */
+    payloadKg: z.number(),
+    /** kinds of the systems fitted, in the order of the description */
+    fitted: z.array(z.string()),
     now: z.enum(["atDepot", "onHire"]),
     nextOut: z.object({ hireId: idSchema, reference: z.string(), from: localSchema }).nullable(),
     /** due dates, nearest first, with the days left */
@@ -30,6 +34,15 @@ export const vehiclePageSchema = named(
     /** what follows from it: payload, axles, stores (engine: VehicleFigures) */
     derived: roomResultSchema,
     findings: z.array(findingSchema),
+    /** the ticket that the masses behind `derived` come from */
+    weighed: z
+      .object({
+        ticketId: idSchema,
+        /** something was fitted or taken out since: the masses hold, their doubt is that of a stated mass */
+        isOlderThanFitting: z.boolean(),
+      })
+      .nullable(),
+    tickets: z.array(z.lazy(() => ticketRowSchema)),
     versions: z.array(z.object({ versionId: idSchema, validFrom: dateSchema, at: z.string() })),
     hires: z.array(
       z.object({
@@ -64,6 +77,59 @@ export const markSchema = named(
     note: z.string().nullable(),
     photographs: z.array(z.string()),
   }),
+);
+
+export const ticketSchema = named("VehicleTicket", vehicleTicketSchema);
+
+/** A weighbridge ticket as kept. */
+export const ticketRowSchema = named(
+  "KeptTicket",
+  z.object({
+    id: idSchema,
+    ticket: ticketSchema,
+    by: z.string(),
+    at: z.string(),
+    withdrawnAt: z.string().nullable(),
+  }),
+);
+
+/** One thing that differs from the version before (engine: DescriptionChange). */
+export const changeSchema = named(
+  "DescriptionChange",
+  z.object({
+    what: z.enum(["system", "field"]),
+    kind: z.string().nullable(),
+    change: z.enum(["fitted", "removed"]).optional(),
+    field: z.string().optional(),
+    from: z.union([z.string(), z.number(), z.boolean()]).nullable().optional(),
+    to: z.union([z.string(), z.number(), z.boolean()]).nullable().optional(),
+  }),
+);
+
+/** Every version of a description, newest first. */
+export const vehicleVersionsSchema = named(
+  "VehicleVersions",
+  z.object({
+    id: idSchema,
+    name: z.string(),
+    versions: z.array(
+      z.object({
+        versionId: idSchema,
+        validFrom: dateSchema,
+        at: z.string(),
+        by: z.string().nullable(),
+        /** a later one was written for the same day */
+        isReplaced: z.boolean(),
+        isInForce: z.boolean(),
+        changes: z.array(changeSchema),
+      }),
+    ),
+  }),
+);
+
+export const vehicleVersionSchema = named(
+  "VehicleVersion",
+  z.object({ versionId: idSchema, validFrom: dateSchema, description: descriptionSchema }),
 );
 
 export const putVehicleSchema = named(
