@@ -99,13 +99,40 @@ export const tripSchema = z.strictObject({
   stops: z.array(stopSchema).check(z.maxLength(40)),
   /** share full at departure by store, 0 to 1 */
   departWith: z.partialRecord(
-    z.enum(["battery12", "lpg", "freshWater", "wasteWater", "cassette", "fuel", "def"]),
+    z.enum(["battery12", "lpg", "freshWater", "wasteWater", "cassette", "fuel", "def", "tractionBattery"]),
     between(0, 1),
   ),
   /** settings by the id of the fitted system, as the hirer is told to set them */
   settings: z.record(z.string(), z.record(z.string(), z.union([z.number(), z.string(), z.boolean()]))),
 });
 export type Trip = z.infer<typeof tripSchema>;
+
+/** Where things are stowed. A vehicle has those of {@link loadPlaces}. */
+export const LOAD_PLACES = [
+  "cab",
+  "floor",
+  "lockers",
+  "underBed",
+  "overCab",
+  "garage",
+  "roof",
+  "rack",
+  "wall",
+] as const;
+export type LoadPlace = (typeof LOAD_PLACES)[number];
+/** What a thing is, as far as it matters to where it may go and what leaving it costs the party. */
+export const LOAD_ITEM_KINDS = [
+  "luggage",
+  "food",
+  "bedding",
+  "bike",
+  "bikeRack",
+  "awning",
+  "childSeat",
+  "extra",
+  "other",
+] as const;
+export type LoadItemKind = (typeof LOAD_ITEM_KINDS)[number];
 
 export const loadItemSchema = z.strictObject({
   id: text(40),
@@ -116,14 +143,34 @@ export const loadItemSchema = z.strictObject({
   removable: z.boolean(),
   /** standard deviation of the mass, kg; a default share where left out */
   sdKg: z.optional(between(0, 300)),
+  /** "other" where left out */
+  kind: z.optional(z.enum(LOAD_ITEM_KINDS)),
+  /** the place that `behindFrontAxleM` is; without one it is held against no limit of a place and never moved */
+  place: z.optional(z.enum(LOAD_PLACES)),
+  /** may be stowed in another place of the vehicle that takes its kind */
+  movable: z.optional(z.boolean()),
 });
+export type LoadItem = z.infer<typeof loadItemSchema>;
+
+/** Seats for the road, by row and side. */
+export const SEAT_PLACES = ["driver", "passenger", "rowTwo", "rowThree", "side"] as const;
+export type SeatPlace = (typeof SEAT_PLACES)[number];
+
 export const loadPlanSchema = z.strictObject({
   /** where each traveller sits: metres behind the front axle */
-  seats: z.array(z.strictObject({ travellerId: text(40), behindFrontAxleM: between(-1, 8) })),
+  seats: z.array(
+    z.strictObject({
+      travellerId: text(40),
+      behindFrontAxleM: between(-1, 8),
+      place: z.optional(z.enum(SEAT_PLACES)),
+    }),
+  ),
   items: z.array(loadItemSchema).check(z.maxLength(100)),
   waterLitres: between(0, 400),
   fuelShare: between(0, 1),
   /** cylinders aboard, of those fitted */
   lpgCylinders: whole(0, 4),
+  /** most that a place carries by its label, kg, where the description does not say it */
+  placeLimitsKg: z.optional(z.partialRecord(z.enum(LOAD_PLACES), between(0, 1000))),
 });
 export type LoadPlan = z.infer<typeof loadPlanSchema>;

@@ -25,6 +25,8 @@ export interface CompiledRunning {
   /** sums over lives and steps by store, for the shares of use */
   readonly drawSum: Float64Array;
   readonly giveSum: Float64Array;
+  /** activity of this step by life, where the system makes its supply on demand */
+  readonly granted: Float64Array | null;
 }
 
 /**
@@ -38,6 +40,7 @@ export function compileRunning(running: Running, e: Ensemble): CompiledRunning {
     modes: running.modes.filter(possible).map((mode) => compileMode(mode, e)),
     drawSum: new Float64Array(e.level.length),
     giveSum: new Float64Array(e.level.length),
+    granted: running.onDemand === true ? new Float64Array(e.n) : null,
   };
 }
 
@@ -87,16 +90,47 @@ const sums = new Float64Array(3);
  * Settles one system for one step: each mode in its order takes, per life, the activity
  * min(demand left, its limit, what the stores it needs can yield, what the store it gives to has room for).
  */
-export function settleRunning({ running, modes, drawSum, giveSum }: CompiledRunning, e: Ensemble): void {
+export function settleRunning(compiled: CompiledRunning, e: Ensemble): void {
+  const { running, modes, drawSum, giveSum, granted } = compiled;
   // what cannot be met stays in the demand, so that a system may be settled again later in the step
   const left = running.demand;
   const { n } = e;
+  if (granted !== null) for (let i = 0; i < n; i++) granted[i] = granted[i]! + left[i]!;
   for (const { limit, first, second, gift } of modes) {
     settleMode(left, limit, first, second, gift, n);
     if (first.store >= 0) drawSum[first.store] = drawSum[first.store]! + sums[0]!;
     if (second.store >= 0) drawSum[second.store] = drawSum[second.store]! + sums[1]!;
     if (gift.store >= 0) giveSum[gift.store] = giveSum[gift.store]! + sums[2]!;
   }
+  if (granted !== null) for (let i = 0; i < n; i++) granted[i] = granted[i]! - left[i]!;
+}
+
+/**
+ * End of a step: what a system on demand made and nobody took goes back, as if it had never been drawn.
+ * @throws RangeError where such a system has another shape than one need and a supply that it gives to
+ */
+export function returnUnused(
+  { running, modes, drawSum, giveSum, granted }: CompiledRunning,
+  e: Ensemble,
+): void {
+  if (granted === null) return;
+  for (const { first, second, gift } of modes) {
+    if (modes.length > 1 || first.store < 0 || second.store >= 0 || !e.supply[gift.store])
+      throw new RangeError(`mode ${running.modes[0]?.id}: on demand, one need and one supply`);
+    for (let i = 0; i < e.n; i++) {
+      const made = granted[i]! * gift.amount[i]!;
+      const unused = Math.min(gift.level[i]!, made);
+      if (!(unused > 0)) continue;
+      const back = granted[i]! * first.amount[i]! * (unused / made);
+      gift.level[i] = gift.level[i]! - unused;
+      gift.booked[i] = gift.booked[i]! - unused;
+      first.level[i] = first.level[i]! + back;
+      first.booked[i] = first.booked[i]! - back;
+      drawSum[first.store] = drawSum[first.store]! - back;
+      giveSum[gift.store] = giveSum[gift.store]! - unused;
+    }
+  }
+  granted.fill(0);
 }
 
 /** The inner loop of the whole forecast: one pass over the lives. Longer than most functions, so that it stays one loop. */

@@ -8,6 +8,8 @@
 export const STORES = {
   battery12: { unit: "Wh", kind: "level", trouble: "empty" },
   mains230: { unit: "Wh", kind: "supply", trouble: "none" },
+  /** what an inverter can give in the step to the sockets and the hob behind it */
+  inverter230: { unit: "Wh", kind: "supply", trouble: "none" },
   /** 12 V current from the running engine: alternator energy available in the step */
   engine12: { unit: "Wh", kind: "supply", trouble: "none" },
   lpg: { unit: "kg", kind: "level", trouble: "empty" },

@@ -7,23 +7,29 @@ import { cab } from "./cab/index.ts";
 import { cassetteToilet } from "./cassette-toilet/index.ts";
 import { charging } from "./charging/index.ts";
 import type { SystemModule, SystemSpec } from "./contract.ts";
+import { controlPanel } from "./control-panel/index.ts";
 import { cooking } from "./cooking/index.ts";
 import { def } from "./def/index.ts";
+import { door } from "./door/index.ts";
 import { elevatingRoof } from "./elevating-roof/index.ts";
 import { freshWater } from "./fresh-water/index.ts";
 import { fridge } from "./fridge/index.ts";
 import { fuel } from "./fuel/index.ts";
+import { garage } from "./garage/index.ts";
 import { heating } from "./heating/index.ts";
 import { hookUp } from "./hook-up/index.ts";
 import { hotWater } from "./hot-water/index.ts";
+import { inverter } from "./inverter/index.ts";
 import { keys } from "./keys/index.ts";
 import { leisureBattery } from "./leisure-battery/index.ts";
+import { levelling } from "./levelling/index.ts";
 import { lights } from "./lights/index.ts";
 import { lpg } from "./lpg/index.ts";
 import { seatsBelts } from "./seats-belts/index.ts";
 import { solar } from "./solar/index.ts";
 import { step } from "./step/index.ts";
 import { television } from "./television/index.ts";
+import { tractionBattery } from "./traction-battery/index.ts";
 import { tyres } from "./tyres/index.ts";
 import { wasteWater } from "./waste-water/index.ts";
 import { windows } from "./windows/index.ts";
@@ -57,6 +63,12 @@ export const SYSTEMS = [
   elevatingRoof,
   television,
   bikeRack,
+  inverter,
+  tractionBattery,
+  controlPanel,
+  levelling,
+  door,
+  garage,
 ] as const;
 
 type AnyModule = (typeof SYSTEMS)[number];

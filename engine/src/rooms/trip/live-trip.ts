@@ -11,7 +11,7 @@ import {
   indexOf,
   type StoreAtStart,
 } from "../../stores/ensemble.ts";
-import { type CompiledRunning, compileRunning, settleRunning } from "../../stores/settle.ts";
+import { type CompiledRunning, compileRunning, returnUnused, settleRunning } from "../../stores/settle.ts";
 import type { StoreId } from "../../stores/stores.ts";
 import type { Keeping } from "../../systems/contract.ts";
 import type { VehicleDescription } from "../../vehicle/description.ts";
@@ -209,6 +209,7 @@ function runStep(work: readonly AtWork[], ensemble: Ensemble): void {
   }
   for (const { running } of work) for (const one of running) settleRunning(one, ensemble);
   for (const { running, again } of work) if (again) for (const one of running) settleRunning(one, ensemble);
+  for (const { running } of work) for (const one of running) returnUnused(one, ensemble);
   for (const { keeping, view, lost } of work) {
     if (keeping?.lose === undefined) continue;
     const s = indexOf(keeping.store);

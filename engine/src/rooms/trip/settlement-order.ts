@@ -5,6 +5,8 @@ import type { SystemKind } from "../../systems/registry.ts";
  * (running engine, post), then what charges, then the consumers by who comes first when there is too little:
  * the charger before the rest, so that a weak post still keeps 12 V alive; cold food before warmth; warmth
  * before hot water; hot water before cooking. Read from the end it is the order of shedding at a weak post.
+ * An inverter comes before all that may run on it; what it gives and nobody takes goes back. The traction battery
+ * comes after them, so that charging it at a post never puts out the heater.
  * A kind that is not listed settles last, in the order of the vehicle's description.
  */
 export const SETTLEMENT_ORDER: readonly SystemKind[] = [
@@ -18,9 +20,11 @@ export const SETTLEMENT_ORDER: readonly SystemKind[] = [
   "freshWater",
   "cassetteToilet",
   "fridge",
+  "inverter",
   "heating",
   "hotWater",
   "cooking",
+  "tractionBattery",
   "lpg",
   "wasteWater",
 ];

@@ -37,6 +37,7 @@ export const READABLE_STORES = [
   "cassette",
   "fuel",
   "def",
+  "tractionBattery",
 ] as const;
 
 export const readingSchema = z.strictObject({

@@ -9,7 +9,9 @@ export const briefing: SystemBriefing<CookingSpec> = {
       [isGas, light],
       [isGas, neverHeat],
       [spec.glassLid, lid],
-      [!isGas, electric],
+      [!isGas, induction],
+      [!isGas, onPost(spec)],
+      [!isGas, onInverter(spec)],
       [spec.oven, spec.energy === "gas" ? grill : grillElectric],
     );
   },
@@ -36,12 +38,34 @@ const neverHeat = card("cooking.neverHeat", "danger", {
 
 const lid = card("cooking.lid", "living", { chance: 0.12, costPence: COST.middling, minutes: 0.5 });
 
-const electric = card("cooking.electric", "living", {
+const induction = card("cooking.induction", "living", {
   chance: 0.2,
   costPence: COST.trifle,
   minutes: 1,
-  mentions: ["leisureBattery"],
+  handsOn: true,
+  caution: true,
 });
+
+/** Amperes that every plate at full power takes from the post. */
+const fullAmperes = ({ burners, electricKwEach }: CookingSpec) =>
+  Math.ceil((burners * electricKwEach) / 0.23);
+
+const onPost = (spec: CookingSpec) =>
+  card("cooking.inductionPost", "onArriving", {
+    chance: 0.25,
+    costPence: COST.trifle,
+    minutes: 0.5,
+    mentions: ["hookUp"],
+    facts: { amperes: fullAmperes(spec) },
+  });
+
+const onInverter = (_spec: CookingSpec) =>
+  card("cooking.inductionInverter", "living", {
+    chance: 0.25,
+    costPence: COST.small,
+    minutes: 0.5,
+    mentions: ["inverter"],
+  });
 
 const grill = card("cooking.grill", "living", {
   chance: 0.1,

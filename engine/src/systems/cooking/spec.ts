@@ -8,6 +8,8 @@ const { fields, schema } = defineFields({
   energy: { type: "choice", options: ["gas", "electric"], default: "gas", source: "practice" },
   burners: count(1, 4, "practice", 2),
   gasKwEach: quantity("kW", 0, 4, "practice", 1.8),
+  /** of an electric hob: full power of one induction plate */
+  electricKwEach: quantity("kW", 0, 4, "practice", 1.8),
   oven: flag("practice", false),
   /** glass lid over the hob */
   glassLid: flag("practice", true),

@@ -5,20 +5,26 @@ import type { HeatingSpec } from "./spec.ts";
 export const briefing: SystemBriefing<HeatingSpec> = {
   cards: (spec, situation) => {
     const burns = spec.source !== "electric";
-    const hasElectric = spec.source === "gasElectric" || spec.source === "electric";
+    const hasElectric = spec.source !== "gas" && spec.source !== "diesel";
     return cardsWhere(
       [true, switchOn(spec, situation)],
       [hasElectric, electricStage(spec)],
       [burns, flue(situation)],
       [burns, offAtPump],
       [burns && situation.nightsOffHookUp > 0, fanEatsBattery(situation)],
-      [spec.source === "diesel", dieselTank],
+      [spec.source.startsWith("diesel"), dieselTank],
       [isFrosty(situation), nightFrost],
     );
   },
 };
 
-const SWITCH_ON = { gas: "Gas", gasElectric: "GasElectric", diesel: "Diesel", electric: "Electric" } as const;
+const SWITCH_ON = {
+  gas: "Gas",
+  gasElectric: "GasElectric",
+  diesel: "Diesel",
+  dieselElectric: "DieselElectric",
+  electric: "Electric",
+} as const;
 
 const isCold = ({ coldestNightC }: BriefingSituation): boolean => coldestNightC < 12;
 

@@ -22,7 +22,11 @@ function flue(spec: HeatingSpec): Check {
 }
 
 function sources(spec: HeatingSpec): readonly string[] {
-  return { gas: ["Gas"], gasElectric: ["Gas", "Electric"], diesel: ["Diesel"], electric: ["Electric"] }[
-    spec.source
-  ];
+  return {
+    gas: ["Gas"],
+    gasElectric: ["Gas", "Electric"],
+    diesel: ["Diesel"],
+    dieselElectric: ["Diesel", "Electric"],
+    electric: ["Electric"],
+  }[spec.source];
 }

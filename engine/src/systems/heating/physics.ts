@@ -1,4 +1,4 @@
-import type { PhysicsContext, Running, StepView, SystemPhysics } from "../contract.ts";
+import type { Mode, PhysicsContext, Running, StepView, SystemPhysics } from "../contract.ts";
 import {
   createMode,
   createRunning,
@@ -12,12 +12,14 @@ import type { HeatingSpec } from "./spec.ts";
 /** hours in which people sleep and the thermostat is at its night setting: common practice, no source */
 const NIGHT_FROM_H = 23;
 const NIGHT_TO_H = 7;
+/** the pipe by which a diesel heater drinks ends at this share of the tank, so that one can still drive: practice */
+const PIPE_ENDS_AT = 0.25;
 /** the burner goes no lower than this share of its full output, then it cycles: from memory */
 const LOWEST_STAGE = 0.25;
 /** how differently people set a thermostat, K: common practice, no source */
 const SET_SD_K = 0.8;
 
-/** Settings of the hire: `on` (true), `source` (`auto`, `gas`, `electric`, `mix`), `dayC` (19), `nightC` (14). */
+/** Settings of the hire: `on` (true), `source` (`auto`, `gas`, `diesel`, `electric`, `mix`), `dayC` (19), `nightC` (14). */
 interface HeatingSetting {
   readonly on: boolean;
   readonly source: string;
@@ -39,22 +41,22 @@ function fullW(spec: HeatingSpec): number {
   return Math.max(spec.source === "electric" ? 0 : spec.gasKw * 1000, electricW(spec), 1);
 }
 
-function electricW(spec: HeatingSpec): number {
-  return spec.source === "gasElectric" || spec.source === "electric" ? spec.electricW : 0;
+function electricW({ source, electricW: watts }: HeatingSpec): number {
+  return source === "gas" || source === "diesel" ? 0 : watts;
 }
 
 function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
   const { n, dtH, people } = context;
   const set = readSetting(context);
   const full = fullW(spec) * dtH;
-  const fuel = spec.source === "diesel" ? "fuel" : "lpg";
+  const fuel = spec.source.startsWith("diesel") ? "fuel" : "lpg";
   const kwhPerUnit = fuel === "fuel" ? DIESEL_NET_KWH_L : LPG_NET_KWH_KG;
   const electric = createMode("electric", n, ["mains230", "battery12"], ["cabinHeat"]);
   const burner = createMode(fuel, n, [fuel, "battery12"], ["cabinHeat"]);
   electric.needs[0]!.fill(full);
   burner.needs[0]!.fill(full / (kwhPerUnit * 1000 * spec.efficiency));
   for (const mode of [electric, burner]) mode.gives[0]!.fill(full);
-  const electricShare = set.source === "gas" ? 0 : (electricW(spec) * dtH) / full;
+  const electricShare = set.source === "gas" || set.source === "diesel" ? 0 : (electricW(spec) * dtH) / full;
   const burns = spec.source !== "electric" && set.source !== "electric";
   const burnerShare = burns ? (spec.gasKw * 1000 * dtH) / full : 0;
   electric.limit.fill(electricShare);
@@ -68,6 +70,7 @@ function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
       return;
     }
     fillTarget(view, isNight(view.clockH) || view.people < people ? set.nightC : set.dayC, targetC);
+    if (fuel === "fuel") fillPipeLimit(view, burner, burnerShare);
     view.heatToReach(targetC, wanted);
     view.heatToHold(targetC, holding);
     for (let i = 0; i < n; i++) {
@@ -80,6 +83,16 @@ function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
       burner.needs[1]![i] = fan;
     }
   });
+}
+
+/** A diesel heater burns only what lies above the end of its pipe. */
+function fillPipeLimit(view: StepView, burner: Mode, burnerShare: number): void {
+  const level = view.level("fuel");
+  const capacity = view.capacity("fuel");
+  for (let i = 0; i < level.length; i++) {
+    const above = Math.max(0, level[i]! - PIPE_ENDS_AT * capacity[i]!);
+    burner.limit[i] = Math.min(burnerShare, above / burner.needs[0]![i]!);
+  }
 }
 
 /**

@@ -5,7 +5,11 @@ import { acrossM, capOnWall, fromAbove } from "../draw.ts";
 import { behindFrontAxle, flag, quantity, side } from "../fields.ts";
 
 const { fields, schema } = defineFields({
-  source: { type: "choice", options: ["gas", "gasElectric", "diesel", "electric"], source: "practice" },
+  source: {
+    type: "choice",
+    options: ["gas", "gasElectric", "diesel", "dieselElectric", "electric"],
+    source: "practice",
+  },
   /** heat from the fuel, gas or diesel */
   gasKw: quantity("kW", 0, 10, "practice", 4),
   /** highest electric stage; a stage at half of it is usual */

@@ -37,10 +37,10 @@ const HEAT: readonly Window[] = [
 function startHeating(spec: HotWaterSpec, { n, dtH, setting }: PhysicsContext): Running {
   const setC = numberSetting(setting.setC, 50);
   const source = typeof setting.source === "string" ? setting.source : "auto";
-  const hasElectric = spec.source === "gasElectric" || spec.source === "electric";
+  const hasElectric = spec.source !== "gas" && spec.source !== "diesel";
   const burns = spec.source !== "electric";
   const full = Math.max(burns ? spec.gasKw * 1000 : 0, hasElectric ? spec.electricW : 0, 1) * dtH;
-  const fuel = spec.source === "diesel" ? "fuel" : "lpg";
+  const fuel = spec.source.startsWith("diesel") ? "fuel" : "lpg";
   const kwhPerUnit = fuel === "fuel" ? DIESEL_NET_KWH_L : LPG_NET_KWH_KG;
   const electric = createMode("electric", n, ["mains230"], ["hotWaterHeat"]);
   const burner = createMode(fuel, n, [fuel], ["hotWaterHeat"]);
@@ -48,7 +48,9 @@ function startHeating(spec: HotWaterSpec, { n, dtH, setting }: PhysicsContext): 
   burner.needs[0]!.fill(full / (kwhPerUnit * 1000 * EFFICIENCY));
   electric.gives[0]!.fill(full);
   burner.gives[0]!.fill(full);
-  electric.limit.fill(hasElectric && source !== "gas" ? (spec.electricW * dtH) / full : 0);
+  electric.limit.fill(
+    hasElectric && source !== "gas" && source !== "diesel" ? (spec.electricW * dtH) / full : 0,
+  );
   burner.limit.fill(burns && source !== "electric" ? (spec.gasKw * 1000 * dtH) / full : 0);
   const target = setC * WATER_WH_L_K * spec.litres;
   const on = setting.on !== false;

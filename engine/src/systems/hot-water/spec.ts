@@ -6,7 +6,11 @@ import { behindFrontAxle, quantity, side } from "../fields.ts";
 
 const { fields, schema } = defineFields({
   litres: quantity("L", 3, 40, "practice", 10),
-  source: { type: "choice", options: ["gas", "gasElectric", "diesel", "electric"], source: "practice" },
+  source: {
+    type: "choice",
+    options: ["gas", "gasElectric", "diesel", "dieselElectric", "electric"],
+    source: "practice",
+  },
   gasKw: quantity("kW", 0, 10, "practice", 4),
   electricW: quantity("W", 0, 3600, "practice", 900),
   /** temperature at which the frost valve drops the water; 0 without one */

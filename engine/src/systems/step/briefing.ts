@@ -15,7 +15,7 @@ export const briefing: SystemBriefing<StepSpec> = {
         }),
       ],
       [
-        spec.flyScreen,
+        spec.door && spec.flyScreen,
         card("step.flyScreen", "living", { chance: 0.1, costPence: COST.small, minutes: 0.5, handsOn: true }),
       ],
     ),

@@ -7,11 +7,13 @@ import { behindFrontAxle, flag, side } from "../fields.ts";
 const { fields, schema } = defineFields({
   electric: flag("practice", true),
   flyScreen: flag("practice", true),
+  /** the door above it is described here; not where a door of its own is fitted */
+  door: flag("practice", true),
   side: side("nearside"),
   behindFrontAxleM: behindFrontAxle(1.9),
 });
 
-/** The entrance step and the door above it. */
+/** The entrance step, and the door above it where none is described by itself. */
 export type StepSpec = z.infer<typeof schema>;
 
 export const spec: SystemSpec<StepSpec> = {
@@ -19,7 +21,7 @@ export const spec: SystemSpec<StepSpec> = {
   schema,
   masses: () => [],
   parts: (fitted) => [
-    onWall("step.door", fitted.side, fitted.behindFrontAxleM, 1.4, [0.75, 1.75]),
+    ...(fitted.door ? [onWall("step.door", fitted.side, fitted.behindFrontAxleM, 1.4, [0.75, 1.75])] : []),
     onWall("step.step", fitted.side, fitted.behindFrontAxleM, 0.35, [0.6, 0.12]),
   ],
 };

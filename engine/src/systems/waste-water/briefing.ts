@@ -1,4 +1,4 @@
-import type { SystemBriefing } from "../contract.ts";
+import type { BriefingCard, SystemBriefing } from "../contract.ts";
 import { COST, card, cardsWhere, isFrosty, sideWord } from "../telling.ts";
 import type { WasteWaterSpec } from "./spec.ts";
 
@@ -17,13 +17,20 @@ export const briefing: SystemBriefing<WasteWaterSpec> = {
         }),
       ],
       [true, card("wasteWater.onReturn", "returning", { chance: 0.3, costPence: COST.trifle, minutes: 0.5 })],
-      [
-        isFrosty(situation),
-        card(spec.heated ? "wasteWater.frostHeated" : "wasteWater.frost", "night", {
-          chance: spec.heated ? 0.05 : 0.3,
-          costPence: COST.large,
-          minutes: 1,
-        }),
-      ],
+      [isFrosty(situation), frost(spec)],
     ),
 };
+
+/** A heated tank needs power, from where it is fitted to take it. */
+function frost({ heated, heatedFrom, heaterW }: WasteWaterSpec): BriefingCard {
+  if (!heated) return card("wasteWater.frost", "night", { chance: 0.3, costPence: COST.large, minutes: 1 });
+  const onBattery = heatedFrom === "battery";
+  return card(onBattery ? "wasteWater.frostOnBattery" : "wasteWater.frostOnMains", "night", {
+    chance: 0.1,
+    costPence: COST.large,
+    minutes: 1,
+    mentions: [onBattery ? "leisureBattery" : "hookUp"],
+    // half a day of running at 12 V, or nothing to reckon with on the post
+    ...(onBattery ? { facts: { ampereHours: Math.round(heaterW) } } : {}),
+  });
+}

@@ -5,9 +5,10 @@ import type { WasteWaterSpec } from "./spec.ts";
 const DRAIN = { part: "wasteWater.drain" } as const;
 
 export const checks: SystemChecks<WasteWaterSpec> = {
-  checks: () => [
+  checks: (spec) => [
     look("wasteWater.isEmpty", OUT_AND_BACK, "underside", { ...DRAIN, charge: "wasteWater" }),
     look("wasteWater.valve", OUT_AND_BACK, "underside", { ...DRAIN, photograph: true, charge: "damage" }),
     look("wasteWater.gauge", TURNAROUND, "inside"),
+    ...(spec.heated ? [look("wasteWater.heater", TURNAROUND, "underside", DRAIN)] : []),
   ],
 };

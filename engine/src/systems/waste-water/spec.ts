@@ -8,6 +8,9 @@ const { fields, schema } = defineFields({
   litres: quantity("L", 5, 400, "practice"),
   /** insulated and heated against frost */
   heated: flag("practice", false),
+  /** of a heated tank: what its heater draws while it runs, and from where */
+  heaterW: quantity("W", 0, 300, "practice", 45),
+  heatedFrom: { type: "choice", options: ["battery", "mains"], default: "battery", source: "practice" },
   behindFrontAxleM: behindFrontAxle(3.3),
   side: side("offside"),
 });

@@ -1,0 +1,72 @@
+import type { PhysicsContext, Running, StepView, SystemPhysics } from "../contract.ts";
+import {
+  createMode,
+  createRunning,
+  habitFactor,
+  numberSetting,
+  shareOfDay,
+  type Window,
+} from "../running.ts";
+import type { InverterSpec } from "./spec.ts";
+
+/** Share of its battery at which the inverter cuts out, so that lights and pump go on: from memory. */
+const CUTS_OUT_AT = 0.2;
+/** people switch it on and off with themselves: `idleW` is drawn in these hours (practice) */
+const AWAKE: readonly Window[] = [{ fromH: 7, toH: 23, share: 16 }];
+const USE: readonly Window[] = [
+  { fromH: 7, toH: 9, share: 0.4 },
+  { fromH: 17, toH: 22, share: 0.6 },
+];
+
+const batteryOf = ({ source }: InverterSpec) =>
+  source === "tractionBattery" ? ("tractionBattery" as const) : ("battery12" as const);
+
+/** Fills the share of each life's step that the battery above the cut-out can still do, 0 to 1; `need` is Wh at full activity. */
+function fillLimit(spec: InverterSpec, view: StepView, need: Float64Array, limit: Float64Array): void {
+  const level = view.level(batteryOf(spec));
+  const capacity = view.capacity(batteryOf(spec));
+  for (let i = 0; i < limit.length; i++) {
+    const above = level[i]! - CUTS_OUT_AT * capacity[i]!;
+    limit[i] = above <= 0 ? 0 : Math.min(1, need[i]! > 0 ? above / need[i]! : 1);
+  }
+}
+
+/** What stands behind it takes what it needs; what is left goes back. A changeover switch gives the post's own mains instead, where there is a post. */
+function startSupply(spec: InverterSpec, { n, dtH, setting }: PhysicsContext): Running {
+  const mode = createMode(
+    "inverter",
+    n,
+    [batteryOf(spec)],
+    [spec.runs === "everything" ? "mains230" : "inverter230"],
+  );
+  mode.needs[0]!.fill((spec.ratedW * dtH) / spec.efficiency);
+  mode.gives[0]!.fill(spec.ratedW * dtH);
+  const on = setting.on !== false && spec.runs !== "sockets";
+  const running = createRunning(n, [mode], (view, demand) => {
+    demand.fill(on && view.postAmperes === 0 && !view.driving ? 1 : 0);
+    fillLimit(spec, view, mode.needs[0]!, mode.limit);
+  });
+  return { ...running, onDemand: true };
+}
+
+/** Its own idling, and what the sockets give by the hire's setting. */
+function startSockets(spec: InverterSpec, { n, dtH, setting }: PhysicsContext): Running {
+  const mode = createMode("sockets", n, [batteryOf(spec)], []);
+  const perDayWh = numberSetting(setting.whPerDay, 0) / spec.efficiency;
+  const on = setting.on !== false;
+  const factor = habitFactor(n, "sockets", 0.25, 0.25);
+  return createRunning(n, [mode], (view, demand) => {
+    const idleWh = spec.idleW * shareOfDay(AWAKE, view.clockH, dtH);
+    const usedWh = view.driving ? 0 : perDayWh * shareOfDay(USE, view.clockH, dtH);
+    demand.fill(on && view.postAmperes === 0 && idleWh + usedWh > 0 ? 1 : 0);
+    const habit = factor(view);
+    for (let i = 0; i < n; i++) mode.needs[0]![i] = idleWh + usedWh * habit[i]!;
+    fillLimit(spec, view, mode.needs[0]!, mode.limit);
+  });
+}
+
+/** Battery to 230 V, off the post only. Settings of the hire: `on` (true), `whPerDay` (0) at the sockets beside the small things counted with the lights. */
+export const physics: SystemPhysics<InverterSpec> = {
+  stores: () => [],
+  start: (spec, context) => [startSupply(spec, context), startSockets(spec, context)],
+};

@@ -1,0 +1,8 @@
+import { defineSystem } from "../contract.ts";
+import { briefing } from "./briefing.ts";
+import { checks } from "./checks.ts";
+import { faults } from "./faults.ts";
+import { physics } from "./physics.ts";
+import { spec } from "./spec.ts";
+
+export const levelling = defineSystem({ kind: "levelling", spec, physics, briefing, checks, faults });

@@ -1,0 +1,91 @@
+import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
+import { readTank } from "../read-level.ts";
+import { createMode, createRunning, habitFactor } from "../running.ts";
+import type { TractionBatterySpec } from "./spec.ts";
+
+const POST_V = 230;
+/** of the charger aboard and of the converter to 12 V: from memory */
+const CHARGER_EFFICIENCY = 0.88;
+const CONVERTER_EFFICIENCY = 0.92;
+/** more is used in the cold, by kelvin below 20 °C, up to a third: from memory */
+const COLD_PER_K = 0.009;
+const COLD_MOST = 1.35;
+/** what is left in the battery when the hirer charges on the way, and below which it is not drawn for the living part: practice */
+const CHARGES_AT_SHARE = 0.3;
+
+/** How much more the road takes at an outside temperature than at 20 °C. */
+export function coldFactor(outsideC: number): number {
+  return Math.min(COLD_MOST, 1 + COLD_PER_K * Math.max(0, 20 - outsideC));
+}
+
+const capacityWh = (spec: TractionBatterySpec) => spec.usableKwh * 1000;
+
+/** The road, and the charge points along it: with `chargeOnTheWay` the hirer never drives below a third. */
+function startRoad(spec: TractionBatterySpec, { n, dtH, setting }: PhysicsContext): Running[] {
+  const drive = createMode("drive", n, ["tractionBattery"], []);
+  const charge = createMode("chargePoint", n, [], ["tractionBattery"]);
+  const perKmWh = spec.kwhPer100Km * 10;
+  const keepWh = CHARGES_AT_SHARE * capacityWh(spec);
+  const mostWh = spec.fastChargeKw * 1000 * dtH;
+  const charges = setting.chargeOnTheWay !== false && mostWh > 0;
+  const factor = habitFactor(n, "driving", 0.08, 0.05);
+  const driveWh = drive.needs[0]!;
+  const chargeWh = charge.gives[0]!;
+  const charging = createRunning(n, [charge], (view, demand) => {
+    demand.fill(view.driving ? 1 : 0);
+    if (!view.driving) return;
+    const habit = factor(view);
+    const level = view.level("tractionBattery");
+    for (let i = 0; i < n; i++) {
+      driveWh[i] = view.distanceKm * perKmWh * habit[i]! * coldFactor(view.outsideC[i]!);
+      chargeWh[i] = charges ? Math.min(Math.max(0, keepWh - level[i]! + driveWh[i]!), mostWh) : 0;
+    }
+  });
+  const driving = createRunning(n, [drive], (view, demand) => {
+    demand.fill(view.driving ? 1 : 0);
+  });
+  return [charging, driving];
+}
+
+/** Into the battery of the living part, as much as that takes, while there is enough left to drive. */
+function startConverter(spec: TractionBatterySpec, { n, dtH }: PhysicsContext): Running {
+  const mode = createMode("converter", n, ["tractionBattery"], ["battery12"]);
+  const needWh = (spec.dcdcW * dtH) / CONVERTER_EFFICIENCY;
+  mode.needs[0]!.fill(needWh);
+  mode.gives[0]!.fill(spec.dcdcW * dtH);
+  const always = spec.dcdcWhen === "always";
+  return createRunning(n, [mode], (view, demand) => {
+    const level = view.level("tractionBattery");
+    const keepWh = spec.reserveShare * capacityWh(spec);
+    for (let i = 0; i < n; i++) {
+      const share = needWh > 0 ? (level[i]! - keepWh) / needWh : 0;
+      demand[i] = (always || view.driving) && share > 0 ? Math.min(1, share) : 0;
+    }
+  });
+}
+
+function startPost(spec: TractionBatterySpec, { n, dtH, setting }: PhysicsContext): Running {
+  const mode = createMode("post", n, ["mains230"], ["tractionBattery"]);
+  const fromPostWh = spec.postChargeA * POST_V * dtH;
+  mode.needs[0]!.fill(fromPostWh);
+  mode.gives[0]!.fill(fromPostWh * CHARGER_EFFICIENCY);
+  const on = setting.chargeAtPost !== false && fromPostWh > 0;
+  return createRunning(n, [mode], (view, demand) => {
+    demand.fill(on && view.postAmperes > 0 ? 1 : 0);
+  });
+}
+
+/**
+ * The battery that drives the vehicle: usable energy, drawn by the road (more in the cold), by the converter to 12 V
+ * and by an inverter behind it; charged at charge points on the way and, with what is left, at the post of a pitch.
+ * Settings of the hire: `chargeOnTheWay` (true), `chargeAtPost` (true).
+ */
+export const physics: SystemPhysics<TractionBatterySpec> = {
+  stores: (spec) => [{ store: "tractionBattery", capacity: capacityWh(spec), initial: 1 }],
+  start: (spec, context) => [
+    ...startRoad(spec, context),
+    startConverter(spec, context),
+    startPost(spec, context),
+  ],
+  read: (spec, value, unit, sd) => readTank(capacityWh(spec), "Wh", value, unit, sd),
+};
