@@ -10,7 +10,7 @@ export type {
   SettlementDocument,
   VehicleDocument,
 } from "./desk/documents.ts";
-export { asDocument, NO_READINESS, toJson } from "./desk/documents.ts";
+export { asDocument, NO_READINESS, NO_SETTLEMENT, toJson } from "./desk/documents.ts";
 export { openFiles } from "./files/open-files.ts";
 export {
   type DemoSignIn,
