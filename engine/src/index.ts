@@ -37,6 +37,7 @@ export * from "./rooms/glass/read-glass.ts";
 export * from "./rooms/glass/types.ts";
 export * from "./rooms/loading/apply-tickets.ts";
 export * from "./rooms/loading/check-load.ts";
+export * from "./rooms/loading/load-places.ts";
 export * from "./rooms/loading/types.ts";
 export * from "./rooms/quote/quote-hire.ts";
 export * from "./rooms/quote/types.ts";

@@ -1,4 +1,4 @@
-import { LOAD_LINE_KINDS } from "@setfair/engine";
+import { LOAD_LINE_KINDS, LOAD_PLACES } from "@setfair/engine";
 import * as z from "zod/mini";
 import { answerSchema, figureSchema } from "./answer.ts";
 
@@ -29,6 +29,22 @@ const step = z.discriminatedUnion("kind", [
     byKg: z.number(),
   }),
   z.strictObject({ kind: z.literal("fewerCylinders"), from: z.int(), to: z.int(), byKg: z.number() }),
+  z.strictObject({
+    kind: z.literal("lessOfItem"),
+    id: z.string(),
+    name: z.string(),
+    leftKg: z.number(),
+    byKg: z.number(),
+  }),
+  z.strictObject({
+    kind: z.literal("moveItem"),
+    id: z.string(),
+    name: z.string(),
+    from: z.enum(LOAD_PLACES),
+    to: z.enum(LOAD_PLACES),
+    behindFrontAxleM: z.number(),
+    byKg: z.number(),
+  }),
 ]);
 
 export const loadOutputSchema = answerSchema(
@@ -41,10 +57,23 @@ export const loadOutputSchema = answerSchema(
     payload: figureSchema,
     payloadUsed: figureSchema,
     minimumPayload: figureSchema,
+    plated: z.strictObject({
+      mam: figureSchema,
+      technicalMax: figureSchema,
+      unladen: z.nullable(figureSchema),
+    }),
+    frontShare: figureSchema,
+    places: z.array(
+      z.strictObject({ place: z.enum(LOAD_PLACES), load: figureSchema, limit: z.nullable(figureSchema) }),
+    ),
+    counterOffer: z.nullable(
+      z.strictObject({ short: figureSchema, payloadNeeded: figureSchema, vehiclesLikeThis: figureSchema }),
+    ),
     needsWeighbridge: z.boolean(),
     legal: z.boolean(),
     leastChange: z.strictObject({
-      objective: z.literal("fewestThingsThenLeastKg"),
+      objective: z.literal("leastTrouble"),
+      trouble: z.number(),
       outcome: z.enum(["notNeeded", "found", "none"]),
       steps: z.array(step),
       after: z.strictObject({ totalKg: z.number(), frontKg: z.number(), rearKg: z.number() }),

@@ -33,6 +33,7 @@ function loadTable(load: LoadResult): string {
     WORDS.t(load.legal ? "cli.load.legal" : "cli.load.over"),
     ...(load.needsWeighbridge ? [WORDS.t("cli.load.weighbridge")] : []),
     ...changeLines(load.leastChange),
+    ...offerLines(load),
   ].join("\n");
 }
 
@@ -79,6 +80,12 @@ function changeLines({ outcome, steps }: LoadResult["leastChange"]): readonly st
   if (outcome === "notNeeded") return [];
   if (outcome === "none") return [WORDS.t("cli.load.changeNone")];
   return [WORDS.t("cli.load.changeFound"), ...steps.map((step) => `  – ${stepText(step)}`)];
+}
+
+function offerLines({ counterOffer }: LoadResult): readonly string[] {
+  if (counterOffer === null) return [];
+  const payload = WORDS.figureText(counterOffer.payloadNeeded);
+  return [WORDS.t("cli.load.counterOffer", { payload, vehicles: counterOffer.vehiclesLikeThis.value })];
 }
 
 function stepText(step: LoadChangeStep): string {

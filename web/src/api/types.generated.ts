@@ -105,6 +105,126 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/diary": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Vehicles and what holds them, day by day */
+        readonly get: operations["diary"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/vehicles": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Which vehicles can take this hire, and why not */
+        readonly get: operations["hireVehicles"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/move": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Put a hire on another vehicle, unless it is taken or somebody moved it meanwhile */
+        readonly post: operations["moveHire"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/pin": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        /** Keep a hire on its vehicle when the diary is tidied */
+        readonly put: operations["pinHire"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/vehicles/{id}/blocks": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Take a vehicle off the road for a while, unless a hire has it then */
+        readonly post: operations["addBlock"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/blocks/{id}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        readonly post?: never;
+        /** Put it back on the road */
+        readonly delete: operations["removeBlock"];
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/diary/tidy": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Which bookings could change vehicles so that more can be sold */
+        readonly get: operations["tidyDiary"];
+        readonly put?: never;
+        /** Make these moves, all of them or none */
+        readonly post: operations["applyTidy"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/vehicles": {
         readonly parameters: {
             readonly query?: never;
@@ -866,37 +986,6 @@ export interface components {
         readonly ReturnRequestInput: {
             readonly at: string;
         };
-        readonly FaultsInput: {
-            readonly symptoms: readonly unknown[];
-            readonly history: readonly {
-                readonly symptom: string;
-                readonly cause: string;
-                readonly count: number;
-            }[];
-        };
-        readonly HelpEntryInput: {
-            readonly recordId: string;
-            readonly at: string;
-            readonly symptom: string;
-            /** @enum {string} */
-            readonly outcome: "stop" | "fixed" | "found" | "call" | "left";
-            readonly answers: readonly {
-                readonly check: string;
-                readonly answer: string;
-            }[];
-            readonly causes: readonly string[];
-            /** @enum {string} */
-            readonly by: "hirer" | "desk";
-            readonly note: string | null;
-        };
-        readonly HelpInput: {
-            readonly faults: components["schemas"]["FaultsInput"];
-            readonly stores: readonly {
-                readonly store: string;
-                readonly troubleChance: number;
-            }[];
-            readonly entries: readonly components["schemas"]["HelpEntryInput"][];
-        };
         readonly NewPaymentInput: {
             readonly id: string;
             /** @enum {string} */
@@ -1299,6 +1388,148 @@ export interface components {
             readonly url: string;
             readonly token: string;
             readonly expires: string;
+        };
+        readonly VehicleBlockInput: {
+            readonly id: string;
+            readonly vehicleId: string;
+            /** @enum {string} */
+            readonly kind: "mot" | "service" | "repair" | "layUp" | "other";
+            readonly note: string;
+            readonly from: string;
+            readonly to: string;
+        };
+        readonly DiaryInput: {
+            /** Format: date */
+            readonly from: string;
+            /** Format: date */
+            readonly to: string;
+            readonly now: string;
+            readonly opens: string;
+            readonly closes: string;
+            readonly turnaroundMinutes: number;
+            readonly vehicles: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+                readonly vehicleClass: string;
+                readonly due: readonly {
+                    /** @enum {string} */
+                    readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres";
+                    /** Format: date */
+                    readonly dueOn: string;
+                }[];
+            }[];
+            readonly hires: readonly {
+                readonly id: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly stage: components["schemas"]["StageInput"];
+                readonly vehicleId: string;
+                readonly from: string;
+                readonly to: string;
+                readonly pinned: boolean;
+            }[];
+            readonly blocks: readonly components["schemas"]["VehicleBlockInput"][];
+            readonly schoolHolidays: readonly {
+                /** Format: date */
+                readonly from: string;
+                /** Format: date */
+                readonly to: string;
+            }[];
+        };
+        readonly NewVehicleBlockInput: {
+            /** @enum {string} */
+            readonly kind: "mot" | "service" | "repair" | "layUp" | "other";
+            /** @default  */
+            readonly note: string;
+            readonly from: string;
+            readonly to: string;
+        };
+        readonly HireVehiclesInput: {
+            readonly current: string | null;
+            readonly currentClass: string | null;
+            readonly quoted: components["schemas"]["MoneyInput"] | null;
+            readonly pinned: boolean;
+            readonly vehicles: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+                readonly possible: boolean;
+                readonly findings: readonly components["schemas"]["FindingInput"][];
+                readonly nearestChanges: readonly {
+                    /** @enum {string} */
+                    readonly kind: "shift" | "smallerParty" | "renewDue" | "waivePets";
+                    readonly from?: string;
+                    readonly to?: string;
+                    readonly shiftHours?: number;
+                    readonly people?: number;
+                }[];
+                readonly price: components["schemas"]["MoneyInput"] | null;
+            }[];
+            readonly classes: {
+                readonly [key: string]: string;
+            };
+        };
+        readonly MoveHireInput: {
+            readonly vehicleId: string;
+            readonly was: string | null;
+        };
+        readonly PinHireInput: {
+            readonly pinned: boolean;
+        };
+        readonly DiaryTidyInput: {
+            readonly moves: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly at: string;
+                readonly from: string;
+                readonly to: string;
+            }[];
+            readonly nights: number;
+            readonly before: number;
+            readonly after: number;
+            readonly bookings: number;
+            readonly staying: number;
+            readonly findings: readonly components["schemas"]["FindingInput"][];
+        };
+        readonly ApplyDiaryTidyInput: {
+            readonly moves: readonly {
+                readonly hireId: string;
+                readonly from: string;
+                readonly to: string;
+            }[];
+        };
+        readonly FaultsInput: {
+            readonly symptoms: readonly unknown[];
+            readonly history: readonly {
+                readonly symptom: string;
+                readonly cause: string;
+                readonly count: number;
+            }[];
+        };
+        readonly HelpEntryInput: {
+            readonly recordId: string;
+            readonly at: string;
+            readonly symptom: string;
+            /** @enum {string} */
+            readonly outcome: "stop" | "fixed" | "found" | "call" | "left";
+            readonly answers: readonly {
+                readonly check: string;
+                readonly answer: string;
+            }[];
+            readonly causes: readonly string[];
+            /** @enum {string} */
+            readonly by: "hirer" | "desk";
+            readonly note: string | null;
+        };
+        readonly HelpInput: {
+            readonly faults: components["schemas"]["FaultsInput"];
+            readonly stores: readonly {
+                readonly store: string;
+                readonly troubleChance: number;
+            }[];
+            readonly entries: readonly components["schemas"]["HelpEntryInput"][];
         };
         readonly GuideInput: {
             readonly hireId: string;
@@ -1955,37 +2186,6 @@ export interface components {
         readonly ReturnRequest: {
             readonly at: string;
         };
-        readonly Faults: {
-            readonly symptoms: readonly unknown[];
-            readonly history: readonly {
-                readonly symptom: string;
-                readonly cause: string;
-                readonly count: number;
-            }[];
-        };
-        readonly HelpEntry: {
-            readonly recordId: string;
-            readonly at: string;
-            readonly symptom: string;
-            /** @enum {string} */
-            readonly outcome: "stop" | "fixed" | "found" | "call" | "left";
-            readonly answers: readonly {
-                readonly check: string;
-                readonly answer: string;
-            }[];
-            readonly causes: readonly string[];
-            /** @enum {string} */
-            readonly by: "hirer" | "desk";
-            readonly note: string | null;
-        };
-        readonly Help: {
-            readonly faults: components["schemas"]["Faults"];
-            readonly stores: readonly {
-                readonly store: string;
-                readonly troubleChance: number;
-            }[];
-            readonly entries: readonly components["schemas"]["HelpEntry"][];
-        };
         readonly NewPayment: {
             readonly id: string;
             /** @enum {string} */
@@ -2388,6 +2588,148 @@ export interface components {
             readonly url: string;
             readonly token: string;
             readonly expires: string;
+        };
+        readonly VehicleBlock: {
+            readonly id: string;
+            readonly vehicleId: string;
+            /** @enum {string} */
+            readonly kind: "mot" | "service" | "repair" | "layUp" | "other";
+            readonly note: string;
+            readonly from: string;
+            readonly to: string;
+        };
+        readonly Diary: {
+            /** Format: date */
+            readonly from: string;
+            /** Format: date */
+            readonly to: string;
+            readonly now: string;
+            readonly opens: string;
+            readonly closes: string;
+            readonly turnaroundMinutes: number;
+            readonly vehicles: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+                readonly vehicleClass: string;
+                readonly due: readonly {
+                    /** @enum {string} */
+                    readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres";
+                    /** Format: date */
+                    readonly dueOn: string;
+                }[];
+            }[];
+            readonly hires: readonly {
+                readonly id: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly stage: components["schemas"]["Stage"];
+                readonly vehicleId: string;
+                readonly from: string;
+                readonly to: string;
+                readonly pinned: boolean;
+            }[];
+            readonly blocks: readonly components["schemas"]["VehicleBlock"][];
+            readonly schoolHolidays: readonly {
+                /** Format: date */
+                readonly from: string;
+                /** Format: date */
+                readonly to: string;
+            }[];
+        };
+        readonly NewVehicleBlock: {
+            /** @enum {string} */
+            readonly kind: "mot" | "service" | "repair" | "layUp" | "other";
+            /** @default  */
+            readonly note: string;
+            readonly from: string;
+            readonly to: string;
+        };
+        readonly HireVehicles: {
+            readonly current: string | null;
+            readonly currentClass: string | null;
+            readonly quoted: components["schemas"]["Money"] | null;
+            readonly pinned: boolean;
+            readonly vehicles: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+                readonly possible: boolean;
+                readonly findings: readonly components["schemas"]["Finding"][];
+                readonly nearestChanges: readonly {
+                    /** @enum {string} */
+                    readonly kind: "shift" | "smallerParty" | "renewDue" | "waivePets";
+                    readonly from?: string;
+                    readonly to?: string;
+                    readonly shiftHours?: number;
+                    readonly people?: number;
+                }[];
+                readonly price: components["schemas"]["Money"] | null;
+            }[];
+            readonly classes: {
+                readonly [key: string]: string;
+            };
+        };
+        readonly MoveHire: {
+            readonly vehicleId: string;
+            readonly was: string | null;
+        };
+        readonly PinHire: {
+            readonly pinned: boolean;
+        };
+        readonly DiaryTidy: {
+            readonly moves: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly at: string;
+                readonly from: string;
+                readonly to: string;
+            }[];
+            readonly nights: number;
+            readonly before: number;
+            readonly after: number;
+            readonly bookings: number;
+            readonly staying: number;
+            readonly findings: readonly components["schemas"]["Finding"][];
+        };
+        readonly ApplyDiaryTidy: {
+            readonly moves: readonly {
+                readonly hireId: string;
+                readonly from: string;
+                readonly to: string;
+            }[];
+        };
+        readonly Faults: {
+            readonly symptoms: readonly unknown[];
+            readonly history: readonly {
+                readonly symptom: string;
+                readonly cause: string;
+                readonly count: number;
+            }[];
+        };
+        readonly HelpEntry: {
+            readonly recordId: string;
+            readonly at: string;
+            readonly symptom: string;
+            /** @enum {string} */
+            readonly outcome: "stop" | "fixed" | "found" | "call" | "left";
+            readonly answers: readonly {
+                readonly check: string;
+                readonly answer: string;
+            }[];
+            readonly causes: readonly string[];
+            /** @enum {string} */
+            readonly by: "hirer" | "desk";
+            readonly note: string | null;
+        };
+        readonly Help: {
+            readonly faults: components["schemas"]["Faults"];
+            readonly stores: readonly {
+                readonly store: string;
+                readonly troubleChance: number;
+            }[];
+            readonly entries: readonly components["schemas"]["HelpEntry"][];
         };
         readonly Guide: {
             readonly hireId: string;
@@ -3637,6 +3979,705 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["YardJobs"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly diary: {
+        readonly parameters: {
+            readonly query: {
+                readonly from: string;
+                readonly to: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Diary"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly hireVehicles: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HireVehicles"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly moveHire: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["MoveHireInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly pinHire: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PinHireInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly addBlock: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NewVehicleBlockInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["VehicleBlock"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly removeBlock: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        /** @enum {boolean} */
+                        readonly done: true;
+                    };
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly tidyDiary: {
+        readonly parameters: {
+            readonly query: {
+                readonly from: string;
+                readonly to: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["DiaryTidy"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly applyTidy: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["ApplyDiaryTidyInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Done"];
                 };
             };
             /** @description Default Response */

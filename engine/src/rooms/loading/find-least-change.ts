@@ -1,109 +1,93 @@
-import { specsOf } from "../../vehicle/specs-of.ts";
-import { LOAD_DEFAULTS as D } from "./defaults.ts";
-import { type Loads, type Removable, type Stepped, searchLeastChange } from "./least-change.ts";
+import { axleLoads } from "../../formulas/mass.ts";
+import type { LoadPlace } from "../situation.ts";
+import { type ChangeModel, changeGroups } from "./change-groups.ts";
+import { searchLeastChange } from "./least-change.ts";
 import type { MassLine } from "./load-lines.ts";
 import type { LeastChange, LoadChangeStep, LoadInput, LoadResult } from "./types.ts";
 
-type Checked = Pick<LoadResult, "total" | "front" | "rear" | "tyres">;
-const OBJECTIVE = "fewestThingsThenLeastKg";
+type Checked = Pick<LoadResult, "total" | "front" | "rear" | "tyres" | "places">;
+type Loads = LeastChange["after"];
+const OBJECTIVE = "leastTrouble";
 
-/** The least change that makes the load legal: things that can come off, less water, fewer cylinders; or none. */
+/**
+ * The least change that makes the load legal and keeps every place within its label: less water, fewer
+ * cylinders, things that can stay behind, less luggage, things stowed further forward; or none. A person never
+ * stays behind.
+ */
 export function findLeastChange(input: LoadInput, lines: readonly MassLine[], checked: Checked): LeastChange {
-  const loads: Loads = [checked.total.load.value, checked.front.load.value, checked.rear.load.value];
-  const limits: Loads = [
-    checked.total.limit.value,
-    Math.min(checked.front.limit.value, checked.tyres?.front.limit.value ?? Infinity),
-    Math.min(checked.rear.limit.value, checked.tyres?.rear.limit.value ?? Infinity),
-  ];
-  const excess: Loads = [loads[0] - limits[0], loads[1] - limits[1], loads[2] - limits[2]];
-  if (excess.every((over) => over <= 1e-9)) {
-    return { objective: OBJECTIVE, outcome: "notNeeded", steps: [], after: after(loads), complete: true };
-  }
-  const removables = [...things(lines), ...spareCylinders(input, lines)];
-  const water = waterSteps(input, lines);
-  const { choice, complete } = searchLeastChange(excess, removables, water);
-  if (choice === null)
-    return { objective: OBJECTIVE, outcome: "none", steps: [], after: after(loads), complete };
-  const taken = removables.filter(({ id }) => choice.ids.includes(id)).map(({ takes }) => takes);
-  const left = [...taken, scaled(water?.takes ?? [0, 0, 0], choice.amount)].reduce<Loads>(
-    (rest, takes) => [rest[0] - takes[0], rest[1] - takes[1], rest[2] - takes[2]],
-    loads,
-  );
+  const now: Loads = {
+    totalKg: checked.total.load.value,
+    frontKg: checked.front.load.value,
+    rearKg: checked.rear.load.value,
+  };
+  const model: ChangeModel = { input, lines, limited: limitedPlaces(checked) };
+  const excess = excesses(checked);
+  const none = { objective: OBJECTIVE, trouble: 0, steps: [], after: now } as const;
+  if (excess.every((over) => over <= 1e-9)) return { ...none, outcome: "notNeeded", complete: true };
+  const { choice, complete } = searchLeastChange(excess, changeGroups(model));
+  if (choice === null) return { ...none, outcome: "none", complete };
+  const steps = inOrder(choice.acts);
   return {
     objective: OBJECTIVE,
+    trouble: choice.trouble,
     outcome: "found",
-    steps: stepsOf(input, lines, choice.ids, choice.amount),
-    after: after(left),
+    steps,
+    after: after(input, lines, now, steps),
     complete,
   };
 }
 
-const after = ([totalKg, frontKg, rearKg]: Loads) => ({ totalKg, frontKg, rearKg });
-const scaled = (takes: Loads, by: number): Loads => [takes[0] * by, takes[1] * by, takes[2] * by];
-const loadsOf = (line: MassLine): Loads => [line.massKg, line.frontKg, line.rearKg];
+const limitedPlaces = ({ places }: Checked): readonly LoadPlace[] =>
+  places.filter(({ limit }) => limit !== null).map(({ place }) => place);
 
-function things(lines: readonly MassLine[]): Removable[] {
-  return lines
-    .filter(({ removable, massKg }) => removable && massKg > 0)
-    .map((line) => ({ id: line.id, takes: loadsOf(line) }));
+/** By how much each load is over its limit, kg: total, front and rear (axle or tyres, the lesser), then the labels. */
+function excesses({ total, front, rear, tyres, places }: Checked): readonly number[] {
+  const least = (axle: "front" | "rear", limitKg: number) =>
+    Math.min(limitKg, tyres?.[axle].limit.value ?? Infinity);
+  return [
+    total.load.value - total.limit.value,
+    front.load.value - least("front", front.limit.value),
+    rear.load.value - least("rear", rear.limit.value),
+    ...places.flatMap(({ load, limit }) => (limit === null ? [] : [load.value - limit.value])),
+  ];
 }
 
-/** Each exchange cylinder but the last may stay behind. */
-function spareCylinders(input: LoadInput, lines: readonly MassLine[]): Removable[] {
-  const lpg = specsOf(input.vehicle, "lpg")[0];
-  const line = lines.find(({ kind }) => kind === "cylinder");
-  if (lpg === undefined || line?.atM == null || lpg.arrangement !== "exchange") return [];
-  const eachKg = lpg.kgEach + lpg.tareKgEach;
-  const rearKg = (eachKg * line.atM) / input.vehicle.dimensions.wheelbaseM;
-  const spare = Math.max(0, input.load.lpgCylinders - 1);
-  return Array.from({ length: spare }, (_, k) => ({
-    id: `cylinders.${k}`,
-    takes: [eachKg, eachKg - rearKg, rearKg] as const,
-  }));
-}
+const ORDER: readonly LoadChangeStep["kind"][] = [
+  "leaveItem",
+  "lessOfItem",
+  "moveItem",
+  "lessWater",
+  "fewerCylinders",
+];
 
-function waterSteps(input: LoadInput, lines: readonly MassLine[]): Stepped | null {
-  const line = lines.find(({ kind }) => kind === "water");
-  const most = input.load.waterLitres - (input.leastWaterLitres ?? D.leastWaterLitres);
-  if (line?.atM == null || most <= 0) return null;
-  const steps = Array.from(
-    { length: Math.floor(most / D.waterStepLitres) },
-    (_, k) => (k + 1) * D.waterStepLitres,
-  );
-  const rear = (D.waterKgPerLitre * line.atM) / input.vehicle.dimensions.wheelbaseM;
-  return {
-    amounts: steps.at(-1) === most ? steps : [...steps, most],
-    takes: [D.waterKgPerLitre, D.waterKgPerLitre - rear, rear],
-  };
-}
+const inOrder = (steps: readonly LoadChangeStep[]): LoadChangeStep[] =>
+  [...steps].sort((a, b) => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind));
 
-function stepsOf(
-  input: LoadInput,
+/** The loads once the steps are done, kg. */
+function after(
+  { vehicle, load }: LoadInput,
   lines: readonly MassLine[],
-  ids: readonly string[],
-  litres: number,
-): LoadChangeStep[] {
-  const left = lines
-    .filter(({ id }) => ids.includes(id))
-    .map((line): LoadChangeStep => ({ kind: "leaveItem", id: line.id, name: line.name, byKg: line.massKg }));
-  const from = input.load.waterLitres;
-  const water: LoadChangeStep[] =
-    litres === 0
-      ? []
-      : [{ kind: "lessWater", fromLitres: from, toLitres: from - litres, byKg: litres * D.waterKgPerLitre }];
-  const fewer = ids.filter((id) => id.startsWith("cylinders.")).length;
-  const lpg = specsOf(input.vehicle, "lpg")[0];
-  const have = input.load.lpgCylinders;
-  const cylinders: LoadChangeStep[] =
-    fewer === 0 || lpg === undefined
-      ? []
-      : [
-          {
-            kind: "fewerCylinders",
-            from: have,
-            to: have - fewer,
-            byKg: fewer * (lpg.kgEach + lpg.tareKgEach),
-          },
-        ];
-  return [...left, ...water, ...cylinders];
+  now: Loads,
+  steps: readonly LoadChangeStep[],
+): Loads {
+  const placeOf = (step: LoadChangeStep): number | null => {
+    if (step.kind === "lessWater") return lines.find(({ kind }) => kind === "water")?.atM ?? null;
+    if (step.kind === "fewerCylinders") return lines.find(({ kind }) => kind === "cylinder")?.atM ?? null;
+    return lines.find(({ id }) => id === step.id)?.atM ?? null;
+  };
+  const masses = steps.flatMap((step) => {
+    const atM = placeOf(step) ?? 0;
+    if (step.kind !== "moveItem") return [{ massKg: -step.byKg, behindFrontAxleM: atM }];
+    const massKg = load.items.find(({ id }) => `item.${id}` === step.id)?.massKg ?? 0;
+    return [
+      { massKg: -massKg, behindFrontAxleM: atM },
+      { massKg, behindFrontAxleM: step.behindFrontAxleM },
+    ];
+  });
+  const { frontKg, rearKg } = axleLoads(vehicle.dimensions.wheelbaseM, masses);
+  return {
+    totalKg: now.totalKg + frontKg + rearKg,
+    frontKg: now.frontKg + frontKg,
+    rearKg: now.rearKg + rearKg,
+  };
 }

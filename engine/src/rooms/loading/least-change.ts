@@ -1,137 +1,124 @@
-/** The loads that have limits, kg: total, front axle, rear axle. */
-export type Loads = readonly [total: number, front: number, rear: number];
-
-/** Something that can come off, and what that takes from each load (negative where it adds to the front). */
-export interface Removable {
-  readonly id: string;
-  readonly takes: Loads;
-}
-
-/** Something that can be taken off in steps and counts as one thing: amounts from small to large. */
-export interface Stepped {
-  readonly amounts: readonly number[];
-  /** per unit of the amount */
-  readonly takes: Loads;
-}
-
-export interface Choice {
-  readonly ids: readonly string[];
-  /** of the stepped one; 0 when left alone */
-  readonly amount: number;
+/** One way of treating a thing: what it takes from each limited load (negative where it adds), and what it costs the party. */
+export interface ChangeOption<Act> {
+  readonly trouble: number;
+  /** kg taken off the vehicle */
   readonly kg: number;
+  /** by load, in the order of the excesses, kg */
+  readonly takes: readonly number[];
+  readonly acts: readonly Act[];
 }
 
-export interface Search {
-  readonly choice: Choice | null;
+/** Things that are decided together: at most one of its options is taken. */
+export type ChangeGroup<Act> = readonly ChangeOption<Act>[];
+
+export interface Search<Act> {
+  /** null where nothing clears every excess */
+  readonly choice: { readonly acts: readonly Act[]; readonly trouble: number; readonly kg: number } | null;
   /** every combination that could matter was looked at */
   readonly complete: boolean;
 }
 
-/** combinations looked at before the search gives up and says so */
-const MOST_NODES = 400_000;
+/** steps of the search before it gives up and says so */
+const MOST_NODES = 300_000;
 const TOLERANCE = 1e-9;
+/** weighs kg below trouble, so that of equals the one that takes least off wins */
+const PER_KG = 1e-6;
+
+const costOf = <Act>({ trouble, kg }: ChangeOption<Act>): number => trouble + kg * PER_KG;
 
 /**
- * The fewest things to take off so that no excess is left, then the least kg among as many things.
- * Depth-first over how many things, with an upper bound of what the rest could still take.
+ * The cheapest choice of one option, or none, from each group so that no excess is left (kg, over the limit where
+ * positive). Branch and bound: depth first over the groups, cut where the rest cannot clear an excess, or not
+ * for less than the best found. The bound lets each group give what it can at its best price, load by load.
  */
-export function searchLeastChange(
-  excess: Loads,
-  removables: readonly Removable[],
-  stepped: Stepped | null,
-): Search {
-  const things = [...removables].sort((a, b) => b.takes[0] - a.takes[0]);
-  const most = things.length + (stepped === null ? 0 : 1);
-  const state: State = { things, bounds: suffixBounds(things), stepped, best: null, nodes: 0 };
-  for (let count = 1; count <= most && state.best === null && state.nodes < MOST_NODES; count++) {
-    // of equals the one that leaves things aboard and takes less water wins, since it is found first
-    if (stepped !== null) walk(state, excess, 0, count - 1, [], 0, true);
-    if (count <= things.length) walk(state, excess, 0, count, [], 0, false);
-  }
-  return { choice: state.best, complete: state.nodes < MOST_NODES };
+export function searchLeastChange<Act>(
+  excess: readonly number[],
+  groups: readonly ChangeGroup<Act>[],
+): Search<Act> {
+  const ordered = groups
+    .filter((group) => group.length > 0)
+    .map((group) => [...group].sort((a, b) => costOf(a) - costOf(b)))
+    .sort((a, b) => mostOf(b, excess) - mostOf(a, excess));
+  const state: State<Act> = {
+    groups: ordered,
+    offers: excess.map((_, load) => ordered.map((group) => offerOf(group, load))),
+    best: null,
+    nodes: 0,
+  };
+  walk(state, excess, 0, [], 0);
+  const { best } = state;
+  const complete = state.nodes < MOST_NODES;
+  if (best === null) return { choice: null, complete };
+  const sum = (of: (option: ChangeOption<Act>) => number) =>
+    best.options.reduce((total, option) => total + of(option), 0);
+  const acts = best.options.flatMap((option) => option.acts);
+  return { choice: { acts, trouble: sum((each) => each.trouble), kg: sum((each) => each.kg) }, complete };
 }
 
-interface State {
-  readonly things: readonly Removable[];
-  /** per load: what the best of the rest from an index on may take, by how many */
-  readonly bounds: readonly (readonly (readonly number[])[])[];
-  readonly stepped: Stepped | null;
-  best: Choice | null;
+/** The most that a group can take from one load, and the least cost for each kg of it. */
+interface Offer {
+  readonly most: number;
+  readonly perKg: number;
+}
+
+interface State<Act> {
+  readonly groups: readonly ChangeGroup<Act>[];
+  /** by load, then by group */
+  readonly offers: readonly (readonly Offer[])[];
+  best: { readonly options: readonly ChangeOption<Act>[]; readonly cost: number } | null;
   nodes: number;
 }
 
-const isClear = (excess: Loads) => excess.every((each) => each <= TOLERANCE);
-const less = (a: Loads, b: Loads, times = 1): Loads => [
-  a[0] - b[0] * times,
-  a[1] - b[1] * times,
-  a[2] - b[2] * times,
-];
+const mostOf = <Act>(group: ChangeGroup<Act>, excess: readonly number[]): number =>
+  Math.max(...group.flatMap(({ takes }) => takes.filter((_, load) => (excess[load] ?? 0) > 0)), 0);
 
-function walk(
-  state: State,
-  excess: Loads,
+function offerOf<Act>(group: ChangeGroup<Act>, load: number): Offer {
+  const giving = group.filter(({ takes }) => (takes[load] ?? 0) > 0);
+  return {
+    most: Math.max(0, ...giving.map(({ takes }) => takes[load] ?? 0)),
+    perKg: Math.min(Infinity, ...giving.map((option) => costOf(option) / (option.takes[load] ?? 1))),
+  };
+}
+
+function walk<Act>(
+  state: State<Act>,
+  excess: readonly number[],
   from: number,
-  left: number,
-  ids: readonly string[],
-  kg: number,
-  withStepped: boolean,
+  chosen: readonly ChangeOption<Act>[],
+  cost: number,
 ): void {
   state.nodes += 1;
-  if (state.nodes >= MOST_NODES || (state.best !== null && kg >= state.best.kg)) return;
-  if (left === 0) {
-    finish(state, excess, ids, kg, withStepped);
+  const limit = state.best?.cost ?? Infinity;
+  if (state.nodes >= MOST_NODES || cost >= limit - TOLERANCE) return;
+  if (excess.every((over) => over <= TOLERANCE)) {
+    state.best = { options: chosen, cost };
+    // going on may only cost more
     return;
   }
-  if (!mayClear(state, excess, from, left, withStepped)) return;
-  for (let k = from; k + left <= state.things.length; k++) {
-    const thing = state.things[k]!;
-    walk(
-      state,
-      less(excess, thing.takes),
-      k + 1,
-      left - 1,
-      [...ids, thing.id],
-      kg + thing.takes[0],
-      withStepped,
-    );
+  if (from >= state.groups.length || cost + leastCost(state, excess, from) >= limit - TOLERANCE) return;
+  for (const option of state.groups[from]!) {
+    const left = excess.map((over, load) => over - (option.takes[load] ?? 0));
+    walk(state, left, from + 1, [...chosen, option], cost + costOf(option));
   }
+  walk(state, excess, from + 1, chosen, cost);
 }
 
-function finish(state: State, excess: Loads, ids: readonly string[], kg: number, withStepped: boolean): void {
-  const { stepped, best } = state;
-  const amount =
-    withStepped && stepped !== null
-      ? stepped.amounts.find((each) => isClear(less(excess, stepped.takes, each)))
-      : isClear(excess)
-        ? 0
-        : undefined;
-  if (amount === undefined) return;
-  const total = kg + amount * (stepped?.takes[0] ?? 0);
-  if (best === null || total < best.kg - TOLERANCE) state.best = { ids, amount, kg: total };
-}
-
-/** Whether the rest could clear the excess if each load could have its own best picks. */
-function mayClear(
-  { bounds, stepped }: State,
-  excess: Loads,
-  from: number,
-  left: number,
-  withStepped: boolean,
-): boolean {
-  const largest = withStepped ? (stepped?.amounts.at(-1) ?? 0) : 0;
-  return excess.every((over, load) => {
-    const rest = bounds[load]?.[from]?.[left] ?? 0;
-    return over - rest - Math.max(0, (stepped?.takes[load] ?? 0) * largest) <= TOLERANCE;
-  });
-}
-
-function suffixBounds(things: readonly Removable[]): number[][][] {
-  return [0, 1, 2].map((load) =>
-    things.map((_, from) => {
-      const takes = things.slice(from).map((thing) => Math.max(0, thing.takes[load] ?? 0));
-      const sums = [0];
-      for (const take of takes.sort((a, b) => b - a)) sums.push(sums.at(-1)! + take);
-      return sums;
-    }),
-  );
+/** What clearing must still cost, at least; infinite where the rest cannot. */
+function leastCost<Act>({ offers, groups }: State<Act>, excess: readonly number[], from: number): number {
+  let least = 0;
+  for (let load = 0; load < excess.length; load++) {
+    let over = excess[load]!;
+    if (over <= TOLERANCE) continue;
+    const rest = offers[load]!.slice(from, groups.length).filter(({ most }) => most > 0);
+    let cost = 0;
+    for (const { most, perKg } of rest.sort((a, b) => a.perKg - b.perKg)) {
+      const taken = Math.min(most, over);
+      cost += taken * perKg;
+      over -= taken;
+      if (over <= TOLERANCE) break;
+    }
+    if (over > TOLERANCE) return Infinity;
+    least = Math.max(least, cost);
+  }
+  return least;
 }

@@ -2,6 +2,7 @@ import { figure } from "../../base/figure.ts";
 import type { Finding, Mend } from "../../base/finding.ts";
 import { ruleFigure } from "../../rules/rule-at.ts";
 import { makeFinding } from "../make-finding.ts";
+import { LOAD_DEFAULTS as D } from "./defaults.ts";
 import type { MassLine } from "./load-lines.ts";
 import type { LoadAgainstLimit, LoadInput, LoadResult } from "./types.ts";
 
@@ -19,7 +20,9 @@ export function loadFindings(
     ...over("masses.overRearAxle", "law", rear, "rear", mends),
     ...(tyres === null ? [] : over("masses.overFrontTyres", "safety", tyres.front, "frontTyres", mends)),
     ...(tyres === null ? [] : over("masses.overRearTyres", "safety", tyres.rear, "rearTyres", mends)),
+    ...overPlaces(result, mends),
     ...(result.needsWeighbridge ? [weighbridge(input, result)] : []),
+    ...lightFront(result),
     ...payloadRule(result),
     ...defaultsUsed(lines),
   ];
@@ -47,15 +50,50 @@ function over(
   ];
 }
 
-function mendsOf({ legal, leastChange, total }: LoadResult): Mend[] {
+/** More in a place than its label allows. */
+function overPlaces({ places }: LoadResult, mends: readonly Mend[]): Finding[] {
+  return places.flatMap(({ place, load, limit }) => {
+    if (limit === null || load.value <= limit.value + 1e-9) return [];
+    const inputs = { loadKg: load.value, limitKg: limit.value };
+    const by = figure(load.value - limit.value, "kg", "-", inputs, "computed");
+    const facts = { place, load, limit, over: by };
+    const more = { about: `place.${place}`, facts, sources: ["practice"], mends };
+    return [makeFinding("masses", "masses.overPlace", "refuse", "safety", more)];
+  });
+}
+
+/** Too little on the steered axle. */
+function lightFront({ frontShare }: LoadResult): Finding[] {
+  if (frontShare.value >= D.leastFrontShare) return [];
+  const least = figure(D.leastFrontShare, "share", "-", {}, "default");
+  return [
+    makeFinding("masses", "masses.lightFront", "condition", "policy", {
+      about: "front",
+      facts: { share: frontShare, least },
+      sources: ["practice"],
+      mends: ["masses.stowForward"],
+    }),
+  ];
+}
+
+function mendsOf({ legal, leastChange, total, counterOffer }: LoadResult): Mend[] {
   if (legal) return [];
-  if (leastChange.outcome === "none") return [{ code: "masses.secondVehicle", facts: {} }];
+  if (leastChange.outcome === "none") {
+    const offer: Mend[] =
+      counterOffer === null
+        ? []
+        : [{ code: "masses.payloadNeeded", facts: { payload: counterOffer.payloadNeeded } }];
+    return [{ code: "masses.secondVehicle", facts: {} }, ...offer];
+  }
   const kg = (value: number) => figure(value, "kg", "-", {}, "computed");
   const steps = leastChange.steps.map((step): Mend => {
     if (step.kind === "leaveItem")
       return { code: "masses.leaveItem", facts: { item: step.name, by: kg(step.byKg) } };
     if (step.kind === "fewerCylinders")
       return { code: "masses.fewerCylinders", facts: { to: step.to, by: kg(step.byKg) } };
+    if (step.kind === "lessOfItem")
+      return { code: "masses.lessOfItem", facts: { item: step.name, by: kg(step.byKg) } };
+    if (step.kind === "moveItem") return { code: "masses.moveItem", facts: { item: step.name, to: step.to } };
     return {
       code: "masses.lessWater",
       facts: { to: figure(step.toLitres, "L", "-", {}, "computed"), by: kg(step.byKg) },

@@ -2,7 +2,7 @@ import * as z from "zod/mini";
 import type { Figure } from "../../base/figure.ts";
 import type { RoomAnswer } from "../../base/finding.ts";
 import { vehicleDescriptionSchema } from "../../vehicle/description.ts";
-import { loadPlanSchema, partySchema } from "../situation.ts";
+import { type LoadPlace, loadPlanSchema, partySchema } from "../situation.ts";
 
 /** A weighbridge ticket of the vehicle as it stands loaded: each axle on the plate, kg. */
 export const weighbridgeTicketSchema = z.strictObject({
@@ -74,17 +74,56 @@ export type LoadChangeStep =
       readonly toLitres: number;
       readonly byKg: number;
     }
-  | { readonly kind: "fewerCylinders"; readonly from: number; readonly to: number; readonly byKg: number };
+  | { readonly kind: "fewerCylinders"; readonly from: number; readonly to: number; readonly byKg: number }
+  | {
+      readonly kind: "lessOfItem";
+      readonly id: string;
+      readonly name: string;
+      readonly leftKg: number;
+      readonly byKg: number;
+    }
+  | {
+      readonly kind: "moveItem";
+      readonly id: string;
+      readonly name: string;
+      readonly from: LoadPlace;
+      readonly to: LoadPlace;
+      /** where it then lies */
+      readonly behindFrontAxleM: number;
+      readonly byKg: number;
+    };
 
-/** The least change that makes the load legal. Objective: fewest things changed, then least kg taken off. */
+/**
+ * The least change that makes the load legal. Objective: least trouble to the party, the sum of effort × worth of
+ * each act (`defaults.ts`), then least kg taken off. People never stay behind.
+ */
 export interface LeastChange {
-  readonly objective: "fewestThingsThenLeastKg";
+  readonly objective: "leastTrouble";
+  /** sum of effort × worth, without unit; 0 where nothing is changed */
+  readonly trouble: number;
   readonly outcome: "notNeeded" | "found" | "none";
   readonly steps: readonly LoadChangeStep[];
   /** kg after the change; as loaded where there is none */
   readonly after: { readonly totalKg: number; readonly frontKg: number; readonly rearKg: number };
   /** true where every combination of what can come off was looked at */
   readonly complete: boolean;
+}
+
+/** What is stowed in one place, against its label; limit null where none is described. */
+export interface PlaceLoad {
+  readonly place: LoadPlace;
+  readonly load: Figure;
+  readonly limit: Figure | null;
+}
+
+/** What would be needed where nothing that can come off makes it legal. */
+export interface CounterOffer {
+  /** kg that this vehicle cannot carry although all that can come off stays behind */
+  readonly short: Figure;
+  /** payload that one vehicle would need for this party and all its things */
+  readonly payloadNeeded: Figure;
+  /** vehicles like this one that would carry it between them */
+  readonly vehiclesLikeThis: Figure;
 }
 
 export interface LoadResult {
@@ -97,6 +136,13 @@ export interface LoadResult {
   readonly payload: Figure;
   readonly payloadUsed: Figure;
   readonly minimumPayload: Figure;
+  /** three masses that are not the same: the licence and most laws ask the plate, the chassis may be built for more, some speed limits ask the unladen mass */
+  readonly plated: { readonly mam: Figure; readonly technicalMax: Figure; readonly unladen: Figure | null };
+  /** share of the load on the steered axle, 0 to 1 */
+  readonly frontShare: Figure;
+  readonly places: readonly PlaceLoad[];
+  /** null where it is legal, or where a change makes it so */
+  readonly counterOffer: CounterOffer | null;
   /** a margin lies within what an unweighed mass in running order may be out */
   readonly needsWeighbridge: boolean;
   readonly legal: boolean;
