@@ -1,6 +1,7 @@
 import { abroadOperations } from "./operations/abroad.ts";
 import { afterHireOperations } from "./operations/after-hire.ts";
 import { dayOperations } from "./operations/day.ts";
+import { diaryOperations } from "./operations/diary.ts";
 import { guideOperations } from "./operations/guide.ts";
 import { helpOperations } from "./operations/help.ts";
 import { hiresOperations } from "./operations/hires.ts";
@@ -15,6 +16,7 @@ import { vehiclesOperations } from "./operations/vehicles.ts";
 export const operations = {
   ...sessionOperations,
   ...dayOperations,
+  ...diaryOperations,
   ...vehiclesOperations,
   ...termsOperations,
   ...hiresOperations,

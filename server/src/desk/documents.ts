@@ -13,6 +13,7 @@ import type {
   VehicleDescription,
 } from "@setfair/engine";
 import type { HirePartName, JsonObject } from "../store/types.ts";
+import type { AbroadDocument } from "./abroad.ts";
 
 /** One dated version of a vehicle as this server keeps it. */
 export interface VehicleDocument {
@@ -35,6 +36,8 @@ export interface DepotDocument {
   readonly opens: string;
   readonly closes: string;
   readonly turnaroundMinutes: number;
+  /** first and last days, as the depot entered them; they differ from place to place */
+  readonly schoolHolidays?: readonly { readonly from: string; readonly to: string }[];
 }
 export interface QuoteDocument {
   readonly at: string;
@@ -80,11 +83,14 @@ export interface PartDocuments {
   readonly drivers: { readonly drivers: readonly Driver[] };
   readonly trip: Trip;
   readonly load: LoadPlan;
+  readonly abroad: AbroadDocument;
   readonly contact: { readonly wishes: string | null };
   readonly quote: QuoteDocument;
   readonly forecast: ForecastDocument;
   readonly readiness: ReadinessDocument;
   readonly settlement: SettlementDocument;
+  /** stays on its vehicle when the diary is tidied */
+  readonly diary: { readonly pinned: boolean };
 }
 export type PartName = keyof PartDocuments & HirePartName;
 

@@ -2,6 +2,8 @@ import { ENGINE_VERSION } from "../../desk/version.ts";
 import type { Handlers } from "../call.ts";
 import { abroadHandlers } from "./abroad.ts";
 import { afterHandlers } from "./after-return.ts";
+import { diaryHandlers } from "./diary.ts";
+import { diaryMoveHandlers } from "./diary-moves.ts";
 import { glassHandlers } from "./glass.ts";
 import { guideHandlers } from "./guide.ts";
 import { helpHandlers } from "./help.ts";
@@ -26,6 +28,8 @@ export const handlers: Handlers = {
   ...setUpHandlers,
   ...termsHandlers,
   ...todayHandlers,
+  ...diaryHandlers,
+  ...diaryMoveHandlers,
   ...vehicleHandlers,
   ...hireHandlers,
   ...quoteHandlers,

@@ -1,6 +1,7 @@
 export * from "./abroad.ts";
 export * from "./after.ts";
 export * from "./common.ts";
+export * from "./diary.ts";
 export * from "./guide.ts";
 export * from "./help.ts";
 export * from "./hires.ts";

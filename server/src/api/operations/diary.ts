@@ -1,0 +1,82 @@
+import * as z from "zod";
+import { operation } from "../operation.ts";
+import * as s from "../schemas/index.ts";
+import { byId, may } from "./shared.ts";
+
+export const diaryOperations = {
+  diary: operation({
+    method: "GET",
+    url: "/diary",
+    tag: "diary",
+    summary: "Vehicles and what holds them, day by day",
+    access: may("hire.see"),
+    query: s.diaryQuerySchema,
+    answer: s.diarySchema,
+  }),
+  hireVehicles: operation({
+    method: "GET",
+    url: "/hires/:id/vehicles",
+    tag: "diary",
+    summary: "Which vehicles can take this hire, and why not",
+    access: may("hire.see"),
+    params: byId,
+    answer: s.hireVehiclesSchema,
+  }),
+  moveHire: operation({
+    method: "POST",
+    url: "/hires/:id/move",
+    tag: "diary",
+    summary: "Put a hire on another vehicle, unless it is taken or somebody moved it meanwhile",
+    access: may("hire.write"),
+    params: byId,
+    body: s.moveHireSchema,
+    answer: s.hirePageSchema,
+  }),
+  pinHire: operation({
+    method: "PUT",
+    url: "/hires/:id/pin",
+    tag: "diary",
+    summary: "Keep a hire on its vehicle when the diary is tidied",
+    access: may("hire.write"),
+    params: byId,
+    body: s.pinHireSchema,
+    answer: s.hirePageSchema,
+  }),
+  addBlock: operation({
+    method: "POST",
+    url: "/vehicles/:id/blocks",
+    tag: "diary",
+    summary: "Take a vehicle off the road for a while, unless a hire has it then",
+    access: may("hire.write"),
+    params: byId,
+    body: s.newBlockSchema,
+    answer: s.blockSchema,
+  }),
+  removeBlock: operation({
+    method: "DELETE",
+    url: "/blocks/:id",
+    tag: "diary",
+    summary: "Put it back on the road",
+    access: may("hire.write"),
+    params: byId,
+    answer: z.object({ done: z.literal(true) }),
+  }),
+  tidyDiary: operation({
+    method: "GET",
+    url: "/diary/tidy",
+    tag: "diary",
+    summary: "Which bookings could change vehicles so that more can be sold",
+    access: may("hire.see"),
+    query: s.diaryQuerySchema,
+    answer: s.tidySchema,
+  }),
+  applyTidy: operation({
+    method: "POST",
+    url: "/diary/tidy",
+    tag: "diary",
+    summary: "Make these moves, all of them or none",
+    access: may("hire.write"),
+    body: s.applyTidySchema,
+    answer: s.doneSchema,
+  }),
+} as const;

@@ -1,0 +1,57 @@
+import { feasibleVehicles, type Party, type VehicleFeasibility } from "@setfair/engine";
+import type { DepotRow, Store } from "../store/types.ts";
+import { asDocument, type DepotDocument, type VehicleDocument } from "./documents.ts";
+import { fleetVehicle } from "./fleet.ts";
+import { dateOf, localOf } from "./local-time.ts";
+
+export interface TakeQuestion {
+  readonly party: Party;
+  /** civil times in the depot's zone */
+  readonly from: string;
+  readonly to: string;
+  /** does not stand in its own way */
+  readonly hireId?: string;
+}
+export interface VehicleThatMay {
+  readonly id: string;
+  readonly document: VehicleDocument;
+  readonly answer: VehicleFeasibility;
+}
+
+const DAY_MS = 86_400_000;
+/** How far around the dates we look for what holds a vehicle, so that a nearby start can be offered. */
+const AROUND_DAYS = 30;
+
+/** Every vehicle of the depot: whether it can take this, or why not and what would have to change. */
+export async function vehiclesFor(
+  store: Store,
+  depot: DepotRow,
+  now: Date,
+  asked: TakeQuestion,
+): Promise<readonly VehicleThatMay[]> {
+  const today = dateOf(localOf(now.toISOString(), depot.timeZone));
+  const versions = await store.vehicles.allOn([dateOf(asked.from), today].sort().at(-1) ?? today);
+  const documents = new Map(versions.map(({ of, document }) => [of, asDocument<VehicleDocument>(document)]));
+  const around = (local: string, days: number) =>
+    new Date(Date.parse(`${local}Z`) + days * DAY_MS).toISOString();
+  const span = [around(asked.from, -AROUND_DAYS), around(asked.to, AROUND_DAYS)] as const;
+  const bookings = await store.bookings.between(...span);
+  const blocks = await store.blocks.between(...span);
+  const { result } = feasibleVehicles({
+    vehicles: [...documents].map(([id, document]) => {
+      const mine = ({ vehicleId }: { readonly vehicleId: string }) => vehicleId === id;
+      return fleetVehicle(document, bookings.filter(mine), depot.timeZone, blocks.filter(mine));
+    }),
+    party: asked.party,
+    from: asked.from,
+    to: asked.to,
+    today,
+    turnaroundMinutes: asDocument<DepotDocument>(depot.document).turnaroundMinutes,
+    timeZone: depot.timeZone,
+    ...(asked.hireId === undefined ? {} : { hireId: asked.hireId }),
+  });
+  return [...documents].flatMap(([id, document], k) => {
+    const answer = result.vehicles[k];
+    return answer === undefined ? [] : [{ id, document, answer }];
+  });
+}

@@ -1,0 +1,166 @@
+import { type AllocationInput, feasibleVehicles, type Party, proposeAllocation } from "@setfair/engine";
+import type { z } from "zod";
+import type { tidySchema } from "../api/schemas/diary.ts";
+import type { BlockRow, DepotRow, HireRow, Store } from "../store/types.ts";
+import { type DiarySpan, pinnedOf } from "./diary-page.ts";
+import { asDocument, type DepotDocument, type VehicleDocument } from "./documents.ts";
+import { fleetVehicle } from "./fleet.ts";
+import { plainFinding } from "./glass.ts";
+import { dateOf, localOf } from "./local-time.ts";
+import { countGaps, findClash, type Held } from "./sellable-gaps.ts";
+
+type Tidy = z.input<typeof tidySchema>;
+type Engine = AllocationInput["hires"][number];
+
+/** A free stretch counts where a hire of so many nights would still fit. */
+const NIGHTS = 3;
+const LONGEST_MS = 367 * 86_400_000;
+/** Enough for a fleet's season, short enough to wait for. */
+const SECONDS = 4;
+
+interface Asked {
+  readonly store: Store;
+  readonly depot: DepotRow;
+  readonly now: Date;
+  readonly span: DiarySpan;
+}
+
+/**
+ * Which bookings could change vehicles so that more can be sold. Only what is booked, not pinned and still to
+ * come moves, and only within the class that was quoted; everything else stays where it is.
+ */
+export async function proposeTidy(store: Store, depot: DepotRow, now: Date, span: DiarySpan): Promise<Tidy> {
+  const asked = { store, depot, now, span };
+  const { turnaroundMinutes } = asDocument<DepotDocument>(depot.document);
+  const rows = await bookedRows(asked);
+  const versions = await store.vehicles.allOn(span.to);
+  const fleet = new Map(versions.map(({ of, document }) => [of, asDocument<VehicleDocument>(document)]));
+  const blocks = await store.blocks.between(span.start, span.end);
+  const hires = await asEngineHires(asked, rows, fleet, blocks);
+  const input: AllocationInput = {
+    objective: "plan",
+    turnaroundMinutes,
+    sellableMinutes: NIGHTS * 1440,
+    vehicles: [...fleet.keys()].map((id) => ({ id, unavailable: [...offRoad(id, blocks)] })),
+    hires: [...hires],
+  };
+  const { result, findings } = proposeAllocation(input, budget());
+  // whoever proposes does not certify: the plan is looked at below, before it is shown
+  const moved = new Map(result.moves.map(({ hire, to }) => [hire, to]));
+  const gaps = (at: (row: HireRow) => string | null) =>
+    countGaps({
+      vehicles: [...fleet.keys()],
+      held: [...rows.flatMap((row): Held[] => heldBy(row, at(row))), ...blocks],
+      from: [span.start, now.toISOString()].sort().at(-1) ?? span.start,
+      to: span.end,
+      nights: NIGHTS,
+      turnaroundMinutes,
+    });
+  const before = gaps(({ vehicleId }) => vehicleId);
+  const after = gaps(({ id, vehicleId }) => moved.get(id) ?? vehicleId);
+  const holds = findClash(
+    rows.flatMap((row) => heldBy(row, moved.get(row.id) ?? row.vehicleId)),
+    turnaroundMinutes,
+  );
+  if (holds !== null && result.refused.length === 0)
+    throw new Error(`tidy: two hires on one vehicle: ${holds}`);
+  const worth = after > before && result.refused.length === 0;
+  return {
+    moves: worth ? rows.flatMap((row) => moveOf(row, moved.get(row.id), depot.timeZone)) : [],
+    nights: NIGHTS,
+    before,
+    after: worth ? after : before,
+    bookings: rows.length,
+    staying: hires.filter(({ fixed }) => fixed !== undefined).length,
+    findings: findings.map(plainFinding),
+  };
+}
+
+const budget = () => {
+  const begun = performance.now();
+  return { seconds: SECONDS, elapsedMs: () => performance.now() - begun };
+};
+
+const heldBy = (row: HireRow, vehicleId: string | null): Held[] =>
+  vehicleId === null ? [] : [{ vehicleId, from: row.from, to: row.to, isHire: true }];
+
+const moveOf = (row: HireRow, to: string | undefined, timeZone: string): Tidy["moves"] =>
+  to === undefined || row.vehicleId === null || to === row.vehicleId
+    ? []
+    : [
+        {
+          hireId: row.id,
+          reference: row.number,
+          customer: row.customerName,
+          at: localOf(row.from, timeZone),
+          from: row.vehicleId,
+          to,
+        },
+      ];
+
+async function bookedRows({ store, span }: Asked): Promise<readonly HireRow[]> {
+  const rows = await store.hires.all({
+    stages: ["booked", "handedOver", "onHire"],
+    startsFrom: new Date(Date.parse(span.start) - LONGEST_MS).toISOString(),
+    touchesTo: span.end,
+    touchesFrom: span.start,
+  });
+  return rows.filter(({ vehicleId }) => vehicleId !== null);
+}
+
+const offRoad = (id: string, blocks: readonly BlockRow[]) =>
+  blocks.filter(({ vehicleId }) => vehicleId === id).map(({ from, to }) => ({ from, to }));
+
+async function asEngineHires(
+  { store, depot, now }: Asked,
+  rows: readonly HireRow[],
+  fleet: ReadonlyMap<string, VehicleDocument>,
+  blocks: readonly BlockRow[],
+): Promise<readonly Engine[]> {
+  const ids = rows.map(({ id }) => id);
+  const pinned = await pinnedOf(store, ids);
+  const parts = await store.hires.partsOf(ids, ["party"]);
+  const today = dateOf(localOf(now.toISOString(), depot.timeZone));
+  return rows.map((row) => {
+    const here = row.vehicleId ?? "";
+    const { id, from, to } = row;
+    const party = parts.get(id)?.party;
+    const stays =
+      row.stage !== "booked" || row.from <= now.toISOString() || pinned.has(id) || party === undefined;
+    if (stays) return { id, from, to, vehicles: [here], fixed: here, now: here, value: 1 };
+    const can = mayServe(row, { fleet, blocks, depot, today, party: asDocument<Party>(party.document) });
+    return { id, from, to, vehicles: [...new Set([here, ...can])], now: here, value: 1 };
+  });
+}
+
+interface Serving {
+  readonly fleet: ReadonlyMap<string, VehicleDocument>;
+  readonly blocks: readonly BlockRow[];
+  readonly depot: DepotRow;
+  readonly today: string;
+  readonly party: Party;
+}
+
+/** Of the class that was quoted, those that fit the party and are in date; bookings are the planner's business. */
+function mayServe(row: HireRow, { fleet, blocks, depot, today, party }: Serving): readonly string[] {
+  const quoted = fleet.get(row.vehicleId ?? "")?.vehicleClass;
+  const same = [...fleet].filter(([, { vehicleClass }]) => vehicleClass === quoted);
+  const { timeZone } = depot;
+  const { result } = feasibleVehicles({
+    vehicles: same.map(([id, document]) =>
+      fleetVehicle(
+        document,
+        [],
+        timeZone,
+        blocks.filter(({ vehicleId }) => vehicleId === id),
+      ),
+    ),
+    party,
+    from: localOf(row.from, timeZone),
+    to: localOf(row.to, timeZone),
+    today,
+    turnaroundMinutes: 0,
+    timeZone,
+  });
+  return same.flatMap(([id], k) => (result.vehicles[k]?.possible === true ? [id] : []));
+}
