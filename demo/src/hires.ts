@@ -1,61 +1,37 @@
-import type { Driver, LoadPlan, Party, Trip } from "@setfair/engine";
-import { addDays, mayFriday, yearsBefore } from "./dates.ts";
+import { addDays, mayFriday } from "./dates.ts";
+import { DEMO_TOWN, type DemoCustomer, type DemoHire, demoDriver } from "./demo-hire.ts";
+import type { TakenDays } from "./season/make-season.ts";
 import { highlandsTrip, lakesTrip, loadForTwo, twoAdults } from "./trips.ts";
 
-/** How far a hire of the demo has come. */
-export type DemoStage = "enquiry" | "quote" | "booked" | "onHire" | "returned" | "lost";
-
-export interface DemoHire {
-  readonly stage: DemoStage;
-  readonly customer: {
-    readonly name: string;
-    readonly telephone: string;
-    readonly email: string;
-    readonly address: string;
-  };
-  readonly wishes: string;
-  readonly from: string;
-  readonly to: string;
-  readonly vehicleId: string | null;
-  readonly party: Party;
-  readonly drivers: readonly Driver[];
-  readonly trip: Trip | null;
-  readonly load: LoadPlan | null;
-  readonly paid: boolean;
-}
-
-const person = (name: string, number: string, place: string): DemoHire["customer"] => ({
+const person = (name: string, number: string, place: string): DemoCustomer => ({
   name,
   telephone: `07700 900${number}`,
   email: `${name.toLowerCase().replaceAll(/[^a-z]+/g, ".")}@example.org`,
-  address: `${place}, Nowhere-on-Sea`,
+  address: `${place}, ${DEMO_TOWN}`,
 });
 
-function driver(id: string, name: string, age: number, today: string, checkedOn: string | null): Driver {
-  const first = yearsBefore(today, age - 18);
-  return {
-    id,
-    name,
-    born: yearsBefore(today, age),
-    main: id === "t1",
-    licence: {
-      issuedBy: "GB",
-      firstCarEntitlement: first,
-      categories: [{ category: "B", from: first, to: addDays(yearsBefore(today, age - 70), -1) }],
-      photocardTo: addDays(today, 1700),
-      endorsements: [],
-      ...(checkedOn === null ? {} : { checkedOn }),
-    },
-    faultIncidents3y: 0,
-    disqualified3y: false,
-  };
+/** Days around the loading and in May that the season leaves free, so that the worked hires find their vehicles. */
+export function keptDays(today: string): readonly TakenDays[] {
+  const friday = mayFriday(today);
+  const days = (vehicleId: string, from: string, to: string) => ({ vehicleId, from, to });
+  return [
+    days("pv2", addDays(today, -3), addDays(today, 9)),
+    days("pv2", addDays(friday, -1), addDays(friday, 26)),
+    days("lp4", addDays(today, -8), addDays(today, 7)),
+    days("lp4", addDays(friday, -2), addDays(friday, 7)),
+    days("oc6", addDays(today, -6), addDays(today, 1)),
+    days("ac4", addDays(friday, -1), addDays(friday, 8)),
+  ];
 }
 
-/** The hires of the invented firm around the day on which it is loaded. All people are invented. */
-export function demoHires(today: string): readonly DemoHire[] {
+/** The hires of the invented firm that are worked through around the day on which it is loaded. All people are invented. */
+export function workedHires(today: string): readonly DemoHire[] {
   const friday = mayFriday(today);
-  const none = { drivers: [], trip: null, load: null, paid: false } as const;
+  const none = { drivers: [], trip: null, load: null, paid: false, walked: false } as const;
   const away = addDays(today, -1);
+  const driver = (name: string, age: number, daysAgo: number) => [
+    demoDriver({ id: "t1", name, age, today, checkedOn: addDays(today, -daysAgo) }),
+  ];
   return [
     {
       ...none,
@@ -76,7 +52,7 @@ export function demoHires(today: string): readonly DemoHire[] {
       wishes: "",
       from: `${addDays(friday, -2)}T12:00`,
       to: `${addDays(friday, 6)}T11:00`,
-      vehicleId: "pv2-siskin",
+      vehicleId: "lp4",
       party: twoAdults("some"),
     },
     {
@@ -95,12 +71,13 @@ export function demoHires(today: string): readonly DemoHire[] {
       wishes: "North, whatever the weather.",
       from: `${today}T13:30`,
       to: `${addDays(today, 7)}T15:30`,
-      vehicleId: "pv2-siskin",
+      vehicleId: "lp4",
       party: twoAdults(),
-      drivers: [driver("t1", "Ada Okoye", 41, today, addDays(today, -3))],
+      drivers: driver("Ada Okoye", 41, 3),
       trip: highlandsTrip(today),
       load: loadForTwo(),
       paid: true,
+      walked: false,
     },
     {
       stage: "onHire",
@@ -108,12 +85,13 @@ export function demoHires(today: string): readonly DemoHire[] {
       wishes: "",
       from: `${addDays(today, -6)}T12:00`,
       to: `${addDays(today, 1)}T10:30`,
-      vehicleId: "pv2-teal",
+      vehicleId: "oc6",
       party: twoAdults("some"),
-      drivers: [driver("t1", "Rui Costa", 52, today, addDays(today, -9))],
+      drivers: driver("Rui Costa", 52, 9),
       trip: lakesTrip(addDays(today, -6), 7),
       load: loadForTwo(),
       paid: true,
+      walked: true,
     },
     {
       stage: "returned",
@@ -121,12 +99,13 @@ export function demoHires(today: string): readonly DemoHire[] {
       wishes: "",
       from: `${addDays(today, -8)}T12:00`,
       to: `${away}T16:30`,
-      vehicleId: "pv2-siskin",
+      vehicleId: "lp4",
       party: twoAdults("some"),
-      drivers: [driver("t1", "Eva Novak", 38, today, addDays(today, -10))],
+      drivers: driver("Eva Novak", 38, 10),
       trip: null,
       load: loadForTwo(),
       paid: true,
+      walked: true,
     },
     {
       ...none,

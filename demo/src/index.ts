@@ -16,9 +16,10 @@ import {
   type Store,
   toJson,
 } from "@setfair/server";
-import { demoHires } from "./hires.ts";
+import { keptDays, workedHires } from "./hires.ts";
 import insuranceData from "./insurance.json" with { type: "json" };
 import { type DemoDepot, putHire } from "./put-hire.ts";
+import { daysAroundToday, makeSeason } from "./season/make-season.ts";
 import { DEMO_SIGN_INS } from "./sign-ins.ts";
 import termsData from "./terms.json" with { type: "json" };
 import { DEPOT } from "./trips.ts";
@@ -42,13 +43,23 @@ const DOCUMENT: DepotDocument = {
 };
 
 /** The terms and the insurer's criteria of the invented firm, checked by their rooms. */
-export const demoTerms = (): Terms => parseWith(termsSchema, termsData);
-export const demoInsurance = (): InsurancePolicy => parseWith(insurancePolicySchema, insuranceData);
+export const demoTerms = (today: string): Terms =>
+  parseWith(termsSchema, { ...termsData, validFrom: `${yearOf(today) - 1}-01-01` });
+export const demoInsurance = (today: string): InsurancePolicy =>
+  parseWith(insurancePolicySchema, {
+    ...insuranceData,
+    validFrom: `${yearOf(today) - 1}-01-01`,
+    validTo: `${yearOf(today) + 2}-12-31`,
+  });
+const yearOf = (date: string) => Number(date.slice(0, 4));
 
-async function makeFirm(database: Database): Promise<{ readonly scope: Scope; readonly accountId: string }> {
+async function makeFirm(
+  database: Database,
+  today: string,
+): Promise<{ readonly scope: Scope; readonly accountId: string }> {
   const [manager] = DEMO_SIGN_INS;
-  const terms = demoTerms();
-  const insurance = demoInsurance();
+  const terms = demoTerms(today);
+  const insurance = demoInsurance(today);
   return database.system.createFirm({
     firm: { name: "Marlow Tarn Motorhome Hire (invented)", document: { demo: true } },
     depot: { name: "Marlow Tarn depot", timeZone: TIME_ZONE, document: toJson(DOCUMENT) },
@@ -60,16 +71,19 @@ async function makeFirm(database: Database): Promise<{ readonly scope: Scope; re
   });
 }
 
+function dayOf(now: Date): string {
+  return Temporal.Instant.from(now.toISOString()).toZonedDateTimeISO(TIME_ZONE).toPlainDate().toString();
+}
+
 async function fillDepot(store: Store, by: string, now: Date): Promise<void> {
-  const today = Temporal.Instant.from(now.toISOString())
-    .toZonedDateTimeISO(TIME_ZONE)
-    .toPlainDate()
-    .toString();
-  for (const { id, validFrom, document } of demoVehicles(today)) {
+  const today = dayOf(now);
+  const vehicles = demoVehicles(today);
+  for (const { id, validFrom, document } of vehicles) {
     await store.vehicles.put({ of: id, validFrom, document: toJson(document) });
   }
-  const terms = await store.terms.on("hire", today);
-  if (terms === null) throw new Error("demo: its terms do not hold today");
+  const version = await store.terms.on("hire", today);
+  if (version === null) throw new Error("demo: its terms do not hold today");
+  const terms = demoTerms(today);
   const depot: DemoDepot = {
     store,
     by,
@@ -77,11 +91,17 @@ async function fillDepot(store: Store, by: string, now: Date): Promise<void> {
     today,
     timeZone: TIME_ZONE,
     turnaroundMinutes: DOCUMENT.turnaroundMinutes,
-    terms: demoTerms(),
-    termsVersionId: terms.versionId,
-    insurance: demoInsurance(),
+    terms,
+    termsVersionId: version.versionId,
+    insurance: demoInsurance(today),
+    vehicles: new Map(vehicles.map((vehicle) => [vehicle.id, vehicle])),
+    customerIds: new Map(),
+    over: [],
   };
-  for (const hire of demoHires(today)) await putHire(depot, hire);
+  const season = makeSeason({ today, terms, vehicles, taken: [...keptDays(today), ...daysAroundToday(today)] });
+  const hires = [...season, ...workedHires(today)].sort((a, b) => (a.from < b.from ? -1 : 1));
+  for (const hire of hires) await putHire(depot, hire);
+  for (const hireId of depot.over) await store.bookings.release(hireId);
 }
 
 /**
@@ -91,7 +111,7 @@ async function fillDepot(store: Store, by: string, now: Date): Promise<void> {
  */
 export async function loadDemo(database: Database, now: Date): Promise<readonly DemoSignIn[]> {
   if ((await database.system.firmCount()) > 0) throw new Error("demo: there is a firm already");
-  const { scope, accountId } = await makeFirm(database);
+  const { scope, accountId } = await makeFirm(database, dayOf(now));
   const store = database.storeFor(scope);
   for (const { login, name, role, password } of DEMO_SIGN_INS.slice(1)) {
     await store.accounts.create({ login, name, role, passwordHash: await hashPassword(password) });

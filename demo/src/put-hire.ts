@@ -5,15 +5,10 @@ import {
   toInstant,
   type VehicleDescription,
 } from "@setfair/engine";
-import {
-  asDocument,
-  NO_READINESS,
-  type QuoteDocument,
-  type Store,
-  toJson,
-  type VehicleDocument,
-} from "@setfair/server";
-import type { DemoHire } from "./hires.ts";
+import { NO_READINESS, type QuoteDocument, type Store, toJson } from "@setfair/server";
+import type { DemoCustomer, DemoHire } from "./demo-hire.ts";
+import { settleDemoHire } from "./settle-demo-hire.ts";
+import type { DemoVehicle } from "./vehicles.ts";
 import { walkedRecords } from "./walked.ts";
 
 export interface DemoDepot {
@@ -26,23 +21,45 @@ export interface DemoDepot {
   readonly terms: Terms;
   readonly termsVersionId: string;
   readonly insurance: InsurancePolicy;
+  readonly vehicles: ReadonlyMap<string, DemoVehicle>;
+  /** customers that have a row, for those who come again */
+  readonly customerIds: Map<DemoCustomer, string>;
+  /** hires whose vehicle is free again once all are in */
+  readonly over: string[];
 }
 
-const VEHICLE_CLASS = "panelVan";
+const PRICED: readonly DemoHire["stage"][] = [
+  "quote",
+  "booked",
+  "onHire",
+  "returned",
+  "settled",
+  "closed",
+  "cancelled",
+  "noShow",
+];
+const WENT: readonly DemoHire["stage"][] = ["onHire", "returned", "settled", "closed"];
+const CAME_BACK: readonly DemoHire["stage"][] = ["returned", "settled", "closed"];
 
-function quoteOf(depot: DemoDepot, hire: DemoHire): QuoteDocument {
+function quoteOf(depot: DemoDepot, hire: DemoHire, vehicleClass: string): QuoteDocument {
+  // the price was made before the hire began
+  const today = [depot.today, hire.from.slice(0, 10)].sort()[0] ?? depot.today;
   const answer = quoteHire({
     terms: depot.terms,
-    vehicleClass: VEHICLE_CLASS,
+    vehicleClass,
     from: hire.from,
     to: hire.to,
-    today: depot.today,
+    today,
     party: hire.party,
     drivers: Math.max(1, hire.drivers.length),
     extras: [],
     countries: ["GB"],
   });
-  if (answer.result === null) throw new Error(`demo: the terms cannot price ${hire.customer.name}`);
+  if (answer.result === null) {
+    throw new Error(
+      `demo: the terms cannot price ${hire.from} to ${hire.to}: ${answer.findings.map(({ code }) => code).join(", ")}`,
+    );
+  }
   return {
     at: depot.now.toISOString(),
     acceptedAt: hire.stage === "quote" ? null : depot.now.toISOString(),
@@ -53,47 +70,36 @@ function quoteOf(depot: DemoDepot, hire: DemoHire): QuoteDocument {
   };
 }
 
-/** Writes one invented hire as far as it has come. */
+/** The customer's row; one who came before has theirs already. */
+async function customerIdOf({ store, customerIds }: DemoDepot, customer: DemoCustomer): Promise<string> {
+  const known = customerIds.get(customer);
+  if (known !== undefined) return known;
+  const { name, ...contact } = customer;
+  const { id } = await store.customers.create({ name, document: toJson(contact) });
+  customerIds.set(customer, id);
+  return id;
+}
+
+/** Writes one invented hire as far as it has come. Hires that took a vehicle must come in the order of their days. */
 export async function putHire(depot: DemoDepot, hire: DemoHire): Promise<void> {
   const { store, by, timeZone } = depot;
-  const { name, ...contact } = hire.customer;
-  const customer = await store.customers.create({ name, document: toJson(contact) });
   const period = { from: toInstant(hire.from, timeZone), to: toInstant(hire.to, timeZone) };
-  const row = await store.hires.create({ ...period, customerId: customer.id, stage: "enquiry" });
-  const put = async (part: Parameters<Store["hires"]["putPart"]>[1], document: object) => {
+  const customerId = await customerIdOf(depot, hire.customer);
+  const row = await store.hires.create({ ...period, customerId, stage: "enquiry" });
+  const vehicle = hire.vehicleId === null ? null : (depot.vehicles.get(hire.vehicleId)?.document ?? null);
+  const put: PutPart = async (part, document) => {
     await store.hires.putPart(row.id, part, toJson(document), 0, by);
   };
-  await put("party", hire.party);
-  await put("contact", { wishes: hire.wishes === "" ? null : hire.wishes });
-  if (hire.drivers.length > 0) await put("drivers", { drivers: hire.drivers });
-  if (hire.trip !== null) await put("trip", hire.trip);
-  if (hire.load !== null) await put("load", hire.load);
-  const isBack = hire.stage === "returned";
-  const isOut = hire.stage === "onHire" || isBack;
-  await put("readiness", {
-    ...NO_READINESS,
-    keysOutAt: isOut ? period.from : null,
-    keysBackAt: isBack ? period.to : null,
-  });
-  const priced = hire.stage === "quote" || hire.stage === "booked" || isOut;
-  const quote = priced ? quoteOf(depot, hire) : null;
-  if (quote !== null) await put("quote", quote);
-  if (hire.vehicleId !== null) {
-    if (hire.stage === "booked" || hire.stage === "onHire") {
-      const booking = {
-        hireId: row.id,
-        vehicleId: hire.vehicleId,
-        ...period,
-        turnaroundMinutes: depot.turnaroundMinutes,
-      };
-      const answer = await store.bookings.book(booking);
-      if (!answer.ok) throw new Error(`demo: ${hire.vehicleId} is taken when ${hire.customer.name} comes`);
-    }
-  }
+  const quote =
+    vehicle !== null && PRICED.includes(hire.stage) ? quoteOf(depot, hire, vehicle.vehicleClass) : null;
+  await putParts(put, hire, quote, period);
+  await takeVehicle(depot, hire, row.id, period);
   if (hire.paid && quote !== null) await payWhole(depot, row.id, quote);
-  const vehicle = await vehicleOf(depot, hire.vehicleId);
-  if (vehicle !== null && isOut) await walk(depot, row.id, hire, vehicle, period);
-  const registration = vehicle?.registration ?? "";
+  if (vehicle !== null && hire.walked) await walk(depot, row.id, hire, vehicle.description, period);
+  if (vehicle !== null && quote !== null && (hire.stage === "settled" || hire.stage === "closed")) {
+    await settleDemoHire({ depot, hire, hireId: row.id, vehicle: vehicle.description, quote, put });
+  }
+  const registration = vehicle?.description.registration ?? "";
   await store.hires.update(
     row.id,
     { stage: hire.stage, vehicleId: hire.vehicleId, registration },
@@ -102,13 +108,39 @@ export async function putHire(depot: DemoDepot, hire: DemoHire): Promise<void> {
   await store.audit.add({ by, act: "hire.enquired", about: row.id });
 }
 
-async function vehicleOf(
-  { store, today }: DemoDepot,
-  vehicleId: string | null,
-): Promise<VehicleDescription | null> {
-  if (vehicleId === null) return null;
-  const version = await store.vehicles.on(vehicleId, today);
-  return version === null ? null : asDocument<VehicleDocument>(version.document).description;
+export type PutPart = (part: Parameters<Store["hires"]["putPart"]>[1], document: object) => Promise<void>;
+interface Period {
+  readonly from: string;
+  readonly to: string;
+}
+
+async function putParts(
+  put: PutPart,
+  hire: DemoHire,
+  quote: QuoteDocument | null,
+  period: Period,
+): Promise<void> {
+  await put("party", hire.party);
+  await put("contact", { wishes: hire.wishes === "" ? null : hire.wishes });
+  if (hire.drivers.length > 0) await put("drivers", { drivers: hire.drivers });
+  if (hire.trip !== null) await put("trip", hire.trip);
+  if (hire.load !== null) await put("load", hire.load);
+  await put("readiness", {
+    ...NO_READINESS,
+    keysOutAt: WENT.includes(hire.stage) ? period.from : null,
+    keysBackAt: CAME_BACK.includes(hire.stage) ? period.to : null,
+  });
+  if (quote !== null) await put("quote", quote);
+}
+
+/** Takes the vehicle through the store's own guard against double booking; what came back lets it go again. */
+async function takeVehicle(depot: DemoDepot, hire: DemoHire, hireId: string, period: Period): Promise<void> {
+  const { vehicleId, stage } = hire;
+  if (vehicleId === null || (stage !== "booked" && !WENT.includes(stage))) return;
+  const { turnaroundMinutes, store } = depot;
+  const answer = await store.bookings.book({ hireId, vehicleId, ...period, turnaroundMinutes });
+  if (!answer.ok) throw new Error(`demo: ${vehicleId} is taken from ${hire.from} to ${hire.to}`);
+  if (CAME_BACK.includes(stage)) depot.over.push(hireId);
 }
 
 /** The walk-rounds that a hire of the demo has behind it. */
@@ -119,7 +151,7 @@ async function walk(
   vehicle: VehicleDescription,
   period: { readonly from: string; readonly to: string },
 ): Promise<void> {
-  const rounds = hire.stage === "returned" ? (["out", "back"] as const) : (["out"] as const);
+  const rounds = CAME_BACK.includes(hire.stage) ? (["out", "back"] as const) : (["out"] as const);
   for (const direction of rounds) {
     const at = new Date(
       Date.parse(direction === "out" ? period.from : period.to) - 40 * 60_000,

@@ -1,4 +1,4 @@
-import type { LoadPlan, Party, Place, Stop, Trip } from "@setfair/engine";
+import type { LoadPlan, Party, Place, Stop, Trip, VehicleDescription } from "@setfair/engine";
 import { addDays } from "./dates.ts";
 
 /** The depot is invented; towns are real and stand for nothing but their weather. */
@@ -154,3 +154,32 @@ export const loadForTwo = (): LoadPlan => ({
   fuelShare: 0.9,
   lpgCylinders: 2,
 });
+
+/** What a party of so many usually brings, kept small where the payload is (practice). */
+export function loadFor(vehicle: VehicleDescription, party: Party): LoadPlan {
+  const cylinders = vehicle.systems.find(({ kind }) => kind === "lpg")?.spec.cylinders;
+  const people = party.travellers.length;
+  const wheelbase = vehicle.dimensions.wheelbaseM;
+  return {
+    seats: party.travellers.map(({ id }, k) => ({ travellerId: id, behindFrontAxleM: k < 2 ? 0.5 : 2 })),
+    items: [
+      {
+        id: "luggage",
+        name: "Luggage",
+        massKg: 14 * people,
+        behindFrontAxleM: wheelbase - 0.4,
+        removable: true,
+      },
+      {
+        id: "food",
+        name: "Food and crockery",
+        massKg: 10 + 5 * people,
+        behindFrontAxleM: 2.4,
+        removable: true,
+      },
+    ],
+    waterLitres: 20,
+    fuelShare: 0.9,
+    lpgCylinders: typeof cylinders === "number" ? cylinders : 0,
+  };
+}
