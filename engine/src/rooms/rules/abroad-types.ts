@@ -14,6 +14,8 @@ export const abroadPapersSchema = z.strictObject({
   originalDocument: z.optional(z.boolean()),
 });
 
+export type AbroadPapers = z.infer<typeof abroadPapersSchema>;
+
 export const countriesInputSchema = z.strictObject({
   vehicle: vehicleDescriptionSchema,
   /** country of the depot */
@@ -79,6 +81,7 @@ export interface CountriesResult {
 export type CheckCountries = (input: CountriesInput) => RoomAnswer<CountriesResult>;
 
 export const CROSSINGS = ["tunnel", "ferry", "shortSeaFerry"] as const;
+export type CrossingKind = (typeof CROSSINGS)[number];
 export const crossingInputSchema = z.strictObject({
   vehicle: vehicleDescriptionSchema,
   /** leaves the country of the depot */

@@ -14,6 +14,7 @@ const PARTS = {
   people: lazy(() => import("./people/people-part.tsx")),
   trip: lazy(() => import("./trip/trip-part.tsx")),
   load: lazy(() => import("./load/load-part.tsx")),
+  abroad: lazy(() => import("./abroad/abroad-part.tsx")),
   briefing: lazy(() => import("./briefing/briefing-part.tsx")),
   money: lazy(() => import("./money/money-part.tsx")),
   handover: lazy(() => import("./handover/handover-part.tsx")),

@@ -1,0 +1,106 @@
+import {
+  type AbroadPapers,
+  type CountriesInput,
+  type CountriesResult,
+  type CrossingKind,
+  type CrossingResult,
+  checkCountries,
+  checkCrossing,
+  type Finding,
+  type RoomAnswer,
+} from "@setfair/engine";
+import { type HireData, partOf } from "./hire-data.ts";
+
+/** What the desk and the yard have said and got together for a journey abroad. */
+export interface AbroadDocument {
+  /** countries driven through without a stop */
+  readonly through: readonly string[];
+  readonly crossings: readonly { readonly kind: CrossingKind; readonly on: string }[];
+  readonly noCrossing: boolean;
+  readonly papers: AbroadPapers;
+  readonly kitAboard: readonly string[];
+  readonly got: readonly string[];
+  readonly overhang: boolean;
+  readonly plateShowsUk: boolean;
+  readonly gaugeWorks?: boolean | undefined;
+  readonly fillShare?: number | undefined;
+}
+export const NOTHING_ABROAD: AbroadDocument = {
+  through: [],
+  crossings: [],
+  noCrossing: false,
+  papers: {},
+  kitAboard: [],
+  got: [],
+  overhang: false,
+  plateShowsUk: false,
+};
+
+export const abroadOf = (data: HireData): AbroadDocument => partOf(data, "abroad") ?? NOTHING_ABROAD;
+
+type Stay = CountriesInput["route"][number];
+
+/** Each country of the route once, in the order in which it is entered; null while there is no trip. */
+export function routeOf(data: HireData): readonly Stay[] | null {
+  const trip = partOf(data, "trip");
+  if (trip === null) return null;
+  const [first, last] = [data.from.slice(0, 10), data.to.slice(0, 10)];
+  const stays: Stay[] = [
+    { country: data.depotDocument.country, enter: first, leave: last },
+    ...trip.stops.map(({ place, arrive, leave }) => ({
+      country: place.country,
+      enter: arrive.slice(0, 10),
+      leave: leave.slice(0, 10),
+    })),
+    ...abroadOf(data).through.map((country) => ({ country, enter: first, leave: last })),
+  ];
+  const byCountry = new Map<string, Stay>();
+  for (const stay of stays) {
+    const known = byCountry.get(stay.country);
+    byCountry.set(stay.country, known === undefined ? stay : spanOf(known, stay));
+  }
+  return [...byCountry.values()];
+}
+
+function spanOf(a: Stay, b: Stay): Stay {
+  const days = [a.enter, a.leave, b.enter, b.leave].sort();
+  return { country: a.country, enter: days[0] ?? a.enter, leave: days[3] ?? a.leave };
+}
+
+/** The countries of the route; null while there is no vehicle or no trip. */
+export function countriesAnswer(data: HireData): RoomAnswer<CountriesResult> | null {
+  const route = routeOf(data);
+  if (data.vehicle === null || route === null) return null;
+  const said = abroadOf(data);
+  return checkCountries({
+    vehicle: data.vehicle.document.description,
+    home: data.depotDocument.country,
+    route: [...route],
+    today: data.today,
+    papers: said.papers,
+    kitAboard: [...said.kitAboard],
+    got: [...said.got],
+    overhang: said.overhang,
+    plateShowsUk: said.plateShowsUk,
+  });
+}
+
+/** How the water is crossed with gas aboard; null while there is no vehicle or no trip. */
+export function crossingAnswer(data: HireData): RoomAnswer<CrossingResult> | null {
+  const route = routeOf(data);
+  if (data.vehicle === null || route === null) return null;
+  const said = abroadOf(data);
+  return checkCrossing({
+    vehicle: data.vehicle.document.description,
+    abroad: route.some(({ country }) => country !== data.depotDocument.country),
+    crossings: [...said.crossings],
+    noCrossing: said.noCrossing,
+    fillShare: said.fillShare,
+    gaugeWorks: said.gaugeWorks,
+  });
+}
+
+export const countryFindings = (data: HireData): readonly Finding[] | null =>
+  countriesAnswer(data)?.findings ?? null;
+export const crossingFindings = (data: HireData): readonly Finding[] | null =>
+  crossingAnswer(data)?.findings ?? null;

@@ -1,0 +1,205 @@
+import { COUNTRIES_KNOWN, type CountriesResult } from "@setfair/engine";
+import { client, type Schemas } from "../../../api/client.ts";
+import { problemAt, take } from "../../../api/failure.ts";
+import { Button, DateField, NumberField, TickField } from "../../../parts/index.ts";
+import { dateText, t } from "../../../parts/words.ts";
+import { FailureNote } from "../../failure-note.tsx";
+import { useDraft } from "../../use-draft.ts";
+import { type PartProps, useHireAct } from "../use-hire.ts";
+import type { AbroadState } from "./abroad-part.tsx";
+import { Crossings } from "./crossings.tsx";
+
+export type Abroad = Schemas["Abroad"];
+export interface AbroadFormProps {
+  readonly value: Abroad;
+  readonly set: (value: Abroad) => void;
+  readonly error: unknown;
+}
+
+/** A list with one entry put in or taken out. */
+const toggled = (list: readonly string[], entry: string, isIn: boolean): string[] =>
+  isIn ? [...new Set([...list, entry])] : list.filter((each) => each !== entry);
+
+interface GotTogetherProps extends PartProps {
+  readonly state: AbroadState;
+  readonly countries: CountriesResult;
+}
+
+/** Papers, kit, stickers and crossings, ticked as they are got. */
+export function GotTogether({ page, state, countries }: GotTogetherProps) {
+  const { id } = page.hire;
+  const draft = useDraft<Abroad>(`abroad.${id}`, state.abroad);
+  const save = useHireAct(
+    () => take(client.PUT("/api/hires/{id}/abroad", { params: { path: { id } }, body: draft.value })),
+    draft.done,
+  );
+  const form = { value: draft.value, set: draft.set, error: save.error };
+  const isAbroad = countries.cards.some(({ country }) => country !== state.home);
+  return (
+    <section className="card sheet" aria-labelledby="got-title">
+      <h2 id="got-title">{t("abroad.ready")}</h2>
+      <Through {...form} home={state.home} />
+      {isAbroad && (
+        <>
+          <Papers {...form} />
+          <ToGet {...form} countries={countries} />
+          <Kit {...form} countries={countries} home={state.home} />
+          <Crossings {...form} depart={page.hire.from.slice(0, 10)} />
+          <Gas {...form} />
+        </>
+      )}
+      <FailureNote failure={save.error} />
+      <div className="row">
+        <Button
+          look="main"
+          onPress={() => save.mutate()}
+          isPending={save.isPending}
+          isDisabled={!draft.isDirty}
+        >
+          {t(save.isPending ? "desk.sending" : "abroad.save")}
+        </Button>
+        {draft.isDirty && (
+          <Button look="quiet" onPress={draft.done}>
+            {t("desk.dropChanges")}
+          </Button>
+        )}
+      </div>
+    </section>
+  );
+}
+
+function Through({ value, set, home }: AbroadFormProps & { readonly home: string }) {
+  return (
+    <details>
+      <summary className="fold">{t("abroad.through")}</summary>
+      <div className="ticks">
+        {COUNTRIES_KNOWN.filter((country) => country !== home).map((country) => (
+          <TickField
+            key={country}
+            value={value.through.includes(country)}
+            onChange={(on) => set({ ...value, through: toggled(value.through, country, on) })}
+          >
+            {t("country.name", { country })}
+          </TickField>
+        ))}
+      </div>
+    </details>
+  );
+}
+
+function Papers({ value, set, error }: AbroadFormProps) {
+  const { certificate, originalDocument } = value.papers;
+  const setDay = (name: "validFrom" | "validTo", day: string) => {
+    const next = { validFrom: day, validTo: day, ...certificate, [name]: day };
+    const { certificate: _, ...rest } = value.papers;
+    set({ ...value, papers: day === "" ? rest : { ...rest, certificate: next } });
+  };
+  return (
+    <fieldset className="fields">
+      <legend>{t("abroad.papers")}</legend>
+      <div className="sheet-fields">
+        <DateField
+          label={t("abroad.certificateFrom")}
+          value={certificate?.validFrom ?? ""}
+          onChange={(day) => setDay("validFrom", day)}
+        />
+        <DateField
+          label={t("abroad.certificateTo")}
+          value={certificate?.validTo ?? ""}
+          onChange={(day) => setDay("validTo", day)}
+          error={problemAt(error, "papers.certificate.validTo")}
+        />
+      </div>
+      <TickField
+        value={originalDocument === true}
+        onChange={(on) => set({ ...value, papers: { ...value.papers, originalDocument: on } })}
+      >
+        {t("abroad.original")}
+      </TickField>
+      <TickField value={value.plateShowsUk} onChange={(plateShowsUk) => set({ ...value, plateShowsUk })}>
+        {t("abroad.plateUk")}
+      </TickField>
+      <TickField value={value.overhang} onChange={(overhang) => set({ ...value, overhang })}>
+        {t("abroad.overhang")}
+      </TickField>
+    </fieldset>
+  );
+}
+
+function ToGet({ value, set, countries }: AbroadFormProps & { readonly countries: CountriesResult }) {
+  const tasks = countries.tasks.filter(({ ruleId }) => !ruleId.startsWith("kit."));
+  return (
+    <fieldset className="fields">
+      <legend>{t("abroad.toGet")}</legend>
+      {tasks.length === 0 && <p>{t("abroad.nothingToGet")}</p>}
+      {tasks.map(({ ruleId, country, doBy }) => (
+        <TickField
+          key={ruleId}
+          value={value.got.includes(ruleId)}
+          onChange={(on) => set({ ...value, got: toggled(value.got, ruleId, on) })}
+        >
+          {t("country.name", { country })}: {t("country.item", { item: ruleId.replaceAll(".", "_") })},{" "}
+          {t("abroad.by", { doBy: dateText(doBy, "short") })}
+        </TickField>
+      ))}
+    </fieldset>
+  );
+}
+
+function Kit({
+  value,
+  set,
+  countries,
+  home,
+}: AbroadFormProps & { readonly countries: CountriesResult; readonly home: string }) {
+  const abroad = countries.cards.filter(({ country }) => country !== home);
+  const things = new Set(abroad.flatMap(({ kit }) => kit.map(({ thing }) => thing)));
+  const adaptors = new Set(abroad.flatMap(({ lpgFiller }) => lpgFiller?.adaptors ?? []));
+  const tick = (id: string, words: string) => (
+    <TickField
+      key={id}
+      value={value.kitAboard.includes(id)}
+      onChange={(on) => set({ ...value, kitAboard: toggled(value.kitAboard, id, on) })}
+    >
+      {words}
+    </TickField>
+  );
+  return (
+    <fieldset className="fields">
+      <legend>{t("abroad.kit")}</legend>
+      <div className="ticks">
+        {[...things].map((thing) => tick(thing, t("country.thing", { thing })))}
+        {[...adaptors].map((adaptor) =>
+          tick(`adaptor.${adaptor}`, `${t("abroad.filler")}: ${t("country.adaptor", { adaptor })}`),
+        )}
+      </div>
+    </fieldset>
+  );
+}
+
+function Gas({ value, set, error }: AbroadFormProps) {
+  if (!value.crossings.some(({ kind }) => kind === "tunnel")) return null;
+  const { gaugeWorks, fillShare, ...rest } = value;
+  const put = (seen: boolean | undefined, share: number | undefined) =>
+    set({
+      ...rest,
+      ...(seen === true ? { gaugeWorks: seen } : {}),
+      ...(share === undefined ? {} : { fillShare: share }),
+    });
+  return (
+    <div className="sheet-fields">
+      <TickField value={gaugeWorks === true} onChange={(on) => put(on, fillShare)}>
+        {t("abroad.gauge")}
+      </TickField>
+      <NumberField
+        label={t("abroad.fill")}
+        unit="%"
+        min={0}
+        max={100}
+        value={fillShare === undefined ? null : Math.round(fillShare * 100)}
+        onChange={(n) => put(gaugeWorks, n === null ? undefined : n / 100)}
+        error={problemAt(error, "fillShare")}
+      />
+    </div>
+  );
+}
