@@ -1,4 +1,5 @@
 import { BadInput, parseWith } from "../base/bad-input.ts";
+import { airConditioning } from "./air-conditioning/index.ts";
 import { alarms } from "./alarms/index.ts";
 import { awning } from "./awning/index.ts";
 import { beds } from "./beds/index.ts";
@@ -69,6 +70,7 @@ export const SYSTEMS = [
   levelling,
   door,
   garage,
+  airConditioning,
 ] as const;
 
 type AnyModule = (typeof SYSTEMS)[number];
