@@ -5,13 +5,16 @@ import type { Guide } from "../offline/database.ts";
 import { ScrollMain } from "../parts/scroll-main.tsx";
 import { SvgView } from "../parts/svg-view.tsx";
 import { t } from "../parts/words.ts";
+import { telephoneOf } from "./call-link.tsx";
 import { DangerPage } from "./danger-page.tsx";
 import { Day } from "./day.tsx";
+import { FaultPage } from "./fault-page.tsx";
 import { feetAndInches } from "./height.ts";
 import { Matters } from "./matters.tsx";
 import { PanelPage } from "./panel-page.tsx";
 import { Things } from "./things.tsx";
 import { type HirerGuide, useGuide } from "./use-guide.ts";
+import { WrongPage } from "./wrong-page.tsx";
 
 const useHash = (): string =>
   useSyncExternalStore(
@@ -55,6 +58,11 @@ function Page({
   readonly guide: Guide;
 }) {
   if (hash === "#danger") return <DangerPage guide={guide} />;
+  if (hash === "#wrong") return <WrongPage guide={guide} />;
+  if (hash.startsWith("#fault/")) {
+    const symptom = decodeURIComponent(hash.slice("#fault/".length));
+    return <FaultPage key={symptom} hirer={hirer} guide={guide} symptom={symptom} />;
+  }
   if (hash === "#panel") return <PanelPage hirer={hirer} guide={guide} />;
   return (
     <ScrollMain className="guide-main stack">
@@ -82,7 +90,7 @@ function GuideBar({ guide }: { readonly guide: Guide }) {
           <span className="nowrap">{heightWords(guide)}</span>
         </span>
       </a>
-      <a className="guide-call" href={`tel:${guide.depot.telephone.replace(/[^+\d]/g, "")}`}>
+      <a className="guide-call" href={telephoneOf(guide)}>
         <SvgView node={icon("phone")} />
         {t("hirer.call")}
       </a>

@@ -43,7 +43,7 @@ export function Day({ guide, forecast }: { readonly guide: Guide; readonly forec
           );
         })}
         <li>
-          <a className="day-link" href="#things">
+          <a className="day-link" href="#wrong">
             <strong className="day-name">{t("hirer.moment.wrong")}</strong>
             <span className="day-sub">{t("hirer.moment.wrongSub")}</span>
           </a>

@@ -5,7 +5,16 @@ import type { HirerGuide } from "./use-guide.ts";
 import { type WhatMatters, whatMatters } from "./what-matters.ts";
 
 type Trouble = Extract<WhatMatters, { kind: "trouble" }>;
-const DO_AT = ["battery12", "lpg", "freshWater", "wasteWater", "cassette", "fuel", "def"] as const;
+const DO_AT = [
+  "battery12",
+  "lpg",
+  "freshWater",
+  "wasteWater",
+  "cassette",
+  "fuel",
+  "def",
+  "tractionBattery",
+] as const;
 const known = (store: string): (typeof DO_AT)[number] => DO_AT.find((one) => one === store) ?? "battery12";
 
 export interface MattersProps {

@@ -20,6 +20,7 @@ const UNITS: Readonly<Record<Store, readonly Unit[]>> = {
   cassette: ["%"],
   fuel: ["%", "L"],
   def: ["%", "L"],
+  tractionBattery: ["%"],
 };
 const RANGES: Readonly<Record<Unit, readonly [min: number, max: number]>> = {
   V: [8, 16],

@@ -1,8 +1,8 @@
 import type { Reading, TripForecast, TripInput } from "@setfair/engine/trip";
-import type { DepotRecord } from "@setfair/records";
+import { canonicalJson, type DepotRecord, type JsonObject } from "@setfair/records";
 import { useLiveQuery } from "dexie-react-hooks";
 import { useEffect, useMemo, useState } from "react";
-import { DeviceDatabase, type Guide } from "../offline/database.ts";
+import { DeviceDatabase, type Guide, type KeptRecord } from "../offline/database.ts";
 import { askToKeep } from "../offline/device.ts";
 import { fetchGuide, type GuideAnswer } from "../offline/fetch-guide.ts";
 import { type Flusher, startFlusher } from "../offline/flusher.ts";
@@ -28,8 +28,13 @@ export interface HirerGuide {
   readonly running: boolean;
   readonly failed: string | null;
   readonly readings: readonly Reading[];
+  /** readings not sent yet */
   readonly waiting: number;
+  /** what was tried when something failed, not sent yet */
+  readonly helpWaiting: number;
   read(reading: Reading): Promise<void>;
+  /** keeps what was tried; the same end of the same fault once */
+  tell(help: JsonObject): Promise<void>;
 }
 
 /** The forecast of a room answer or by itself. */
@@ -71,7 +76,9 @@ export function useGuide(token: string): HirerGuide {
     () =>
       joinReadings(
         (guide?.readings ?? []) as readonly Reading[],
-        (records ?? []).map(({ record }) => readingOf(record)),
+        (records ?? [])
+          .filter(({ record }) => record.kind === "reading")
+          .map(({ record }) => readingOf(record)),
       ),
     [guide, records],
   );
@@ -83,7 +90,8 @@ export function useGuide(token: string): HirerGuide {
     running,
     failed,
     readings,
-    waiting: (records ?? []).filter(({ state }) => state === "waiting").length,
+    waiting: waitingOf(records, "reading"),
+    helpWaiting: waitingOf(records, "help"),
     read: async (reading) => {
       if (guide == null || chain === null) return;
       const content = {
@@ -102,7 +110,33 @@ export function useGuide(token: string): HirerGuide {
       });
       void flusher.now();
     },
+    tell: async (help) => {
+      if (guide == null || chain === null) return;
+      const { hireId } = guide;
+      telling = telling.then(() => keepHelp(db, hireId, chain, token, help)).catch(() => undefined);
+      await telling;
+      void flusher.now();
+    },
   };
+}
+
+const waitingOf = (records: readonly KeptRecord[] | undefined, kind: string): number =>
+  (records ?? []).filter(({ state, record }) => state === "waiting" && record.kind === kind).length;
+
+/** One after the other, so that two touches keep one record. */
+let telling: Promise<unknown> = Promise.resolve();
+
+async function keepHelp(
+  db: DeviceDatabase,
+  hireId: string,
+  chain: string,
+  token: string,
+  content: JsonObject,
+): Promise<void> {
+  const own = await recordsOfChain(db, chain);
+  const last = own.findLast(({ record }) => record.kind === "help" && record.content.about === content.about);
+  if (last !== undefined && canonicalJson(last.record.content) === canonicalJson(content)) return;
+  await keepRecord(db, { kind: "help", refs: { hireId }, chain, content, via: { token } });
 }
 
 function useForecast(guide: Guide | null, readings: readonly Reading[]) {
