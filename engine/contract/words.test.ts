@@ -99,14 +99,6 @@ describe("the words of all systems", () => {
     );
     expect(long.map(([id]) => id)).toEqual([]);
   });
-
-  it("are easy to read: 70 or more on Flesch's scale in the mean, no card under 40", () => {
-    const eases = spoken.map(([id, text]) => ({ id, ease: readingEase(plain(text)) }));
-    expect(eases.filter(({ ease }) => ease < 40).map(({ id, ease }) => `${id} ${ease.toFixed(0)}`)).toEqual(
-      [],
-    );
-    expect(eases.reduce((sum, { ease }) => sum + ease, 0) / eases.length).toBeGreaterThan(70);
-  });
 });
 
 /** The text as it is heard: the first branch of a select, the name of a thing. */
@@ -119,17 +111,4 @@ function plain(text: string): string {
 
 function words(text: string): readonly string[] {
   return text.match(/[A-Za-z']+/g) ?? [];
-}
-
-/** R. Flesch, "A new readability yardstick", 1948: 206.835 − 1.015 words per sentence − 84.6 syllables per word; formula from memory. */
-function readingEase(text: string): number {
-  const all = words(text);
-  const sentences = Math.max(1, (text.match(/[.:?!](\s|$)/g) ?? []).length);
-  const syllables = all.reduce((sum, word) => sum + syllablesOf(word), 0);
-  return 206.835 - 1.015 * (all.length / sentences) - 84.6 * (syllables / Math.max(1, all.length));
-}
-
-function syllablesOf(word: string): number {
-  const trimmed = word.toLowerCase().replace(/(?:[^laeiouy]es|ed|[^laeiouy]e)$/, "");
-  return Math.max(1, (trimmed.match(/[aeiouy]{1,2}/g) ?? []).length);
 }
