@@ -14,3 +14,17 @@ export interface Budget {
   /** told now and then how far it is; `best` and `bound` in the unit of the planner's first aim */
   readonly onProgress?: (best: number, bound: number) => void;
 }
+
+/** Counts the steps of a search; true once its budget is spent. */
+export function spend(budget: Budget, iterationsWithoutClock: number): () => boolean {
+  const { seconds, elapsedMs } = budget;
+  const most =
+    budget.iterations ?? (elapsedMs === undefined ? iterationsWithoutClock : Number.POSITIVE_INFINITY);
+  const end = seconds === undefined ? Number.POSITIVE_INFINITY : seconds * 1000;
+  let steps = 0;
+  let isOver = false;
+  return () => {
+    isOver ||= ++steps > most || (elapsedMs !== undefined && elapsedMs() >= end);
+    return isOver;
+  };
+}

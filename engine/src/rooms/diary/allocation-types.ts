@@ -33,7 +33,7 @@ export const allocationInputSchema = z.strictObject({
   sellableMinutes: z._default(z.int().check(z.minimum(1), z.maximum(1_000_000)), 4320),
   vehicles: z
     .array(z.strictObject({ id: idSchema, unavailable: z._default(z.array(periodSchema), []) }))
-    .check(z.maxLength(5000)),
+    .check(z.maxLength(2000)),
   hires: z
     .array(
       z.strictObject({
@@ -50,7 +50,7 @@ export const allocationInputSchema = z.strictObject({
         value: z._default(z.number().check(z.minimum(0), z.maximum(1e9)), 1),
       }),
     )
-    .check(z.maxLength(20_000)),
+    .check(z.maxLength(10_000)),
 });
 export type AllocationInput = z.infer<typeof allocationInputSchema>;
 
@@ -75,10 +75,13 @@ export interface Allocation {
   readonly upperBound: number;
   /** fewest-vehicles: value and vehicles cannot be bettered; plan: value and moves cannot (gaps are bettered, not proven) */
   readonly proven: boolean;
+  /**
+   * how many further hires of `sellableMinutes` the free time between the first start and the last end would still
+   * hold, over all vehicles, with the turnaround from and to the neighbours and between themselves
+   */
+  readonly sellableGaps: number;
 }
 export interface AllocationResult extends Allocation {
-  /** further hires of `sellableMinutes` that the free time would still hold, see check-plan.ts */
-  readonly sellableGaps: number;
   readonly milliseconds: number;
 }
 

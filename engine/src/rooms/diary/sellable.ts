@@ -1,0 +1,35 @@
+import { routeOf, type Seating } from "./seating.ts";
+
+/** First start and last end of all hires, in minutes; 0 and 0 where there are none. */
+export function horizonOf({ startMinute, endMinute, hires }: Seating["model"]): readonly [number, number] {
+  if (hires === 0) return [0, 0];
+  return [startMinute[0]!, endMinute.reduce((most, end) => Math.max(most, end))];
+}
+
+/** Further hires of the sellable length that a vehicle's free time would still hold within the horizon. */
+export function sellableOf(
+  seating: Seating,
+  vehicle: number,
+  [first, last]: readonly [number, number],
+): number {
+  const { model } = seating;
+  const { turnaround, sellable } = model;
+  const busy = [
+    ...routeOf(seating, vehicle).map(
+      (hire) => [model.startMinute[hire]! - turnaround, model.endMinute[hire]! + turnaround] as const,
+    ),
+    ...model.off[vehicle]!,
+  ].sort((a, b) => a[0] - b[0]);
+  let count = 0;
+  let free = first;
+  const add = (until: number) => {
+    const room = until - free + turnaround;
+    if (room > 0) count += Math.floor(room / (sellable + turnaround));
+  };
+  for (const [from, to] of busy) {
+    add(Math.min(from, last));
+    free = Math.max(free, to);
+  }
+  add(last);
+  return count;
+}
