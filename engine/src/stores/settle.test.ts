@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Mode, Running } from "../systems/contract.ts";
 import { beginStep, createEnsemble, indexOf, residual, setLevel } from "./ensemble.ts";
-import { compileRunning, settleRunning } from "./settle.ts";
+import { compileRunning, returnUnused, settleRunning } from "./settle.ts";
 
 function mode(
   n: number,
@@ -144,5 +144,32 @@ describe("the settlement of a step", () => {
         },
       ),
     );
+  });
+
+  it("gives back what an inverter made and nobody took", () => {
+    const e = createEnsemble(1, new Map([["battery12", { capacity: 1000, level: 900 }]]));
+    beginStep(e);
+    const battery = indexOf("battery12");
+    const inverter: Running = {
+      ...running([mode(1, [["battery12", 500]], [["inverter230", 450]])], 1, 1),
+      onDemand: true,
+    };
+    const hob = running([mode(1, [["inverter230", 90]], [])], 1, 1);
+    const [made, taken] = [compileRunning(inverter, e), compileRunning(hob, e)];
+    settleRunning(made, e);
+    settleRunning(taken, e);
+    returnUnused(made, e);
+    // 90 of 450 were taken, so a fifth of 500 was drawn
+    expect(e.level[battery]![0]).toBeCloseTo(800, 9);
+    expect(e.outOf[battery]![0]).toBeCloseTo(100, 9);
+    expect(made.drawSum[battery]).toBeCloseTo(100, 9);
+    expect(e.level[indexOf("inverter230")]![0]).toBeCloseTo(0, 9);
+    expect(residual(e, battery)).toBeLessThan(1e-12);
+  });
+
+  it("refuses to take back what was not made from one store for one supply", () => {
+    const e = createEnsemble(1, new Map([["battery12", { capacity: 1000, level: 900 }]]));
+    const odd: Running = { ...running([mode(1, [], [["battery12", 1]])], 1, 1), onDemand: true };
+    expect(() => returnUnused(compileRunning(odd, e), e)).toThrow("one need and one supply");
   });
 });

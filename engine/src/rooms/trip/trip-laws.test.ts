@@ -9,6 +9,29 @@ import type { StoreForecast, TripForecast, TripInput } from "./types.ts";
 const unit = fc.integer({ min: 0, max: 1000 }).map((n) => n / 1000);
 const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
+/** What else may be fitted: a battery that drives, an inverter on either battery, a heated waste tank, an induction hob. */
+const more = fc.record({
+  drive: fc.option(
+    fc.record({
+      usableKwh: within(45, 110),
+      kwhPer100Km: within(20, 45),
+      postChargeA: fc.constantFrom(0, 10, 16),
+      fastChargeKw: fc.constantFrom(50, 150),
+      dcdcW: fc.constantFrom(0, 500),
+      dcdcWhen: fc.constantFrom("driving", "always"),
+    }),
+  ),
+  inverter: fc.option(
+    fc.record({
+      ratedW: within(300, 3500),
+      source: fc.constantFrom("leisureBattery", "tractionBattery"),
+      runs: fc.constantFrom("sockets", "hobAndSockets", "everything"),
+    }),
+  ),
+  waste: fc.record({ heated: fc.boolean(), heatedFrom: fc.constantFrom("battery", "mains") }),
+  hob: fc.record({ energy: fc.constantFrom("gas", "electric") }),
+});
+
 /** Systems of the panel van with other sizes, some of them missing. */
 const vehicle = fc
   .record({
@@ -17,28 +40,36 @@ const vehicle = fc
     cylinders: fc.integer({ min: 1, max: 2 }),
     kgEach: within(3, 11),
     peakW: within(20, 300),
-    source: fc.constantFrom("gas", "gasElectric", "electric", "diesel"),
+    source: fc.constantFrom("gas", "gasElectric", "electric", "diesel", "dieselElectric"),
     fridge: fc.constantFrom("absorption", "compressor"),
     lossWK: within(35, 120),
     left: fc.array(fc.constantFrom("solar", "hook-up", "waste", "toilet", "hot-water", "charging"), {
       maxLength: 3,
     }),
+    more,
   })
-  .map(({ chemistry, ratedAh, cylinders, kgEach, peakW, source, fridge, lossWK, left }) => {
+  .map(({ chemistry, ratedAh, cylinders, kgEach, peakW, source, fridge, lossWK, left, more }) => {
     const specs: Readonly<Record<string, Record<string, unknown>>> = {
       battery: { chemistry, ratedAh, usableShare: chemistry === "lfp" ? 0.9 : 0.5 },
       gas: { cylinders, kgEach },
       solar: { peakW },
       heater: { source },
       fridge: fridge === "compressor" ? { type: fridge, dcW: 45, gasGramsPerHour: 0 } : { type: fridge },
+      waste: more.waste,
+      hob: more.hob,
     };
+    const added = [
+      { id: "drive", kind: "tractionBattery", spec: more.drive },
+      { id: "inverter", kind: "inverter", spec: more.inverter },
+    ].flatMap(({ spec, ...system }) => (spec === null ? [] : [{ ...system, spec }]));
     const van = panelVan();
     return {
       ...van,
       body: { ...van.body, lossWK },
       systems: van.systems
         .filter(({ id }) => !left.some((out) => out === id))
-        .map((system) => ({ ...system, spec: { ...system.spec, ...specs[system.id] } })),
+        .map((system) => ({ ...system, spec: { ...system.spec, ...specs[system.id] } }))
+        .concat(added),
     };
   });
 
@@ -54,6 +85,7 @@ const trip = fc
       cassette: unit,
       fuel: within(0.7, 1),
       def: unit,
+      tractionBattery: within(0.4, 1),
     }),
     dayC: within(12, 22),
   })
@@ -142,27 +174,30 @@ describe("the laws of the trip forecast, over random vehicles and trips", () => 
     );
   });
 
-  const more: readonly [string, StoreId, string, string, number][] = [
+  const larger: readonly [string, StoreId, string, string, number][] = [
     ["a larger battery", "battery12", "battery", "ratedAh", 1.3],
     ["more gas", "lpg", "gas", "kgEach", 1.4],
     ["a larger panel", "battery12", "solar", "peakW", 1.5],
     ["a larger water tank", "freshWater", "water", "litres", 1.3],
     ["a larger cassette", "cassette", "toilet", "litres", 1.3],
+    ["a larger traction battery", "tractionBattery", "drive", "usableKwh", 1.3],
   ];
-  it.each(more)("%s never brings the trouble of its store forward", (_, store, id, field, times) => {
+  it.each(larger)("%s never brings the trouble of its store forward", (_, store, id, field, times) => {
     fc.assert(
       fc.property(input, (some) => {
         const fitted = some.vehicle.systems.find((system) => system.id === id);
         fc.pre(fitted !== undefined);
         const before = fitted!.spec[field] ?? 17;
-        const larger = some.vehicle.systems.map((system) =>
+        // without charge points, so that it runs down at all
+        if (id === "drive") Object.assign(fitted!.spec, { fastChargeKw: 0 });
+        const systems = some.vehicle.systems.map((system) =>
           system.id === id
             ? { ...system, spec: { ...system.spec, [field]: Number(before) * times } }
             : system,
         );
         const small = storeOf(forecastTrip(plain(some)).result, store).trouble.p50At ?? never;
         const large = storeOf(
-          forecastTrip(plain({ ...some, vehicle: { ...some.vehicle, systems: larger } })).result,
+          forecastTrip(plain({ ...some, vehicle: { ...some.vehicle, systems } })).result,
           store,
         );
         expect((large.trouble.p50At ?? never) >= small).toBe(true);

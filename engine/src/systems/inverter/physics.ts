@@ -11,6 +11,8 @@ import type { InverterSpec } from "./spec.ts";
 
 /** Share of its battery at which the inverter cuts out, so that lights and pump go on: from memory. */
 const CUTS_OUT_AT = 0.2;
+/** h in which it comes down to the cut-out, once it could draw it faster: practice */
+const EASE_H = 0.5;
 /** people switch it on and off with themselves: `idleW` is drawn in these hours (practice) */
 const AWAKE: readonly Window[] = [{ fromH: 7, toH: 23, share: 16 }];
 const USE: readonly Window[] = [
@@ -21,24 +23,24 @@ const USE: readonly Window[] = [
 const batteryOf = ({ source }: InverterSpec) =>
   source === "tractionBattery" ? ("tractionBattery" as const) : ("battery12" as const);
 
+/** Nobody heats from the battery of the living part: behind it the heater's electric stage stays off (practice). */
+const heats = ({ runs, source }: InverterSpec) => runs === "everything" && source === "tractionBattery";
+
 /** Fills the share of each life's step that the battery above the cut-out can still do, 0 to 1; `need` is Wh at full activity. */
 function fillLimit(spec: InverterSpec, view: StepView, need: Float64Array, limit: Float64Array): void {
   const level = view.level(batteryOf(spec));
   const capacity = view.capacity(batteryOf(spec));
+  const eased = 1 - Math.exp(-view.dtH / EASE_H);
   for (let i = 0; i < limit.length; i++) {
-    const above = level[i]! - CUTS_OUT_AT * capacity[i]!;
+    // eased towards the cut-out, so that halving the step draws the same
+    const above = (level[i]! - CUTS_OUT_AT * capacity[i]!) * eased;
     limit[i] = above <= 0 ? 0 : Math.min(1, need[i]! > 0 ? above / need[i]! : 1);
   }
 }
 
 /** What stands behind it takes what it needs; what is left goes back. A changeover switch gives the post's own mains instead, where there is a post. */
 function startSupply(spec: InverterSpec, { n, dtH, setting }: PhysicsContext): Running {
-  const mode = createMode(
-    "inverter",
-    n,
-    [batteryOf(spec)],
-    [spec.runs === "everything" ? "mains230" : "inverter230"],
-  );
+  const mode = createMode("inverter", n, [batteryOf(spec)], [heats(spec) ? "mains230" : "inverter230"]);
   mode.needs[0]!.fill((spec.ratedW * dtH) / spec.efficiency);
   mode.gives[0]!.fill(spec.ratedW * dtH);
   const on = setting.on !== false && spec.runs !== "sockets";

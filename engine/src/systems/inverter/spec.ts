@@ -16,7 +16,7 @@ const { fields, schema } = defineFields({
     default: "leisureBattery",
     source: "practice",
   },
-  /** what is wired behind it; the heater and the charger only with `everything` */
+  /** what is wired behind it; the heater only with `everything` and from a traction battery */
   runs: {
     type: "choice",
     options: ["sockets", "hobAndSockets", "everything"],

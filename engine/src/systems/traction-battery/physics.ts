@@ -47,19 +47,26 @@ function startRoad(spec: TractionBatterySpec, { n, dtH, setting }: PhysicsContex
   return [charging, driving];
 }
 
-/** Into the battery of the living part, as much as that takes, while there is enough left to drive. */
+/** Shares of the battery between which the vehicle sheds the converter: from memory. */
+const SHEDS_FROM = 0.2;
+const SHEDS_TO = 0.05;
+
+/** Into the battery of the living part, as much as that takes, less and less as the battery runs low in the middle of the step. */
 function startConverter(spec: TractionBatterySpec, { n, dtH }: PhysicsContext): Running {
   const mode = createMode("converter", n, ["tractionBattery"], ["battery12"]);
   const needWh = (spec.dcdcW * dtH) / CONVERTER_EFFICIENCY;
   mode.needs[0]!.fill(needWh);
   mode.gives[0]!.fill(spec.dcdcW * dtH);
-  const always = spec.dcdcWhen === "always";
+  const perKmWh = spec.kwhPer100Km * 10;
+  const parked = spec.dcdcWhen === "always";
+  const fullAt = SHEDS_FROM * capacityWh(spec);
+  const noneAt = SHEDS_TO * capacityWh(spec);
   return createRunning(n, [mode], (view, demand) => {
     const level = view.level("tractionBattery");
-    const keepWh = spec.reserveShare * capacityWh(spec);
     for (let i = 0; i < n; i++) {
-      const share = needWh > 0 ? (level[i]! - keepWh) / needWh : 0;
-      demand[i] = (always || view.driving) && share > 0 ? Math.min(1, share) : 0;
+      const middle = level[i]! - (view.driving ? view.distanceKm * perKmWh * 0.5 : 0);
+      const share = (middle - noneAt) / (fullAt - noneAt);
+      demand[i] = (view.driving || parked) && share > 0 ? Math.min(1, share) : 0;
     }
   });
 }
@@ -84,7 +91,7 @@ export const physics: SystemPhysics<TractionBatterySpec> = {
   stores: (spec) => [{ store: "tractionBattery", capacity: capacityWh(spec), initial: 1 }],
   start: (spec, context) => [
     ...startRoad(spec, context),
-    startConverter(spec, context),
+    ...(spec.dcdcW > 0 ? [startConverter(spec, context)] : []),
     startPost(spec, context),
   ],
   read: (spec, value, unit, sd) => readTank(capacityWh(spec), "Wh", value, unit, sd),
