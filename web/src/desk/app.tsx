@@ -12,9 +12,15 @@ import { TopBar } from "./top-bar.tsx";
 const SetUpPage = lazy(() => import("./start/set-up-page.tsx"));
 const TodayPage = lazy(() => import("./today/today-page.tsx"));
 const EnquiryPage = lazy(() => import("./enquiry/enquiry-page.tsx"));
+const DiaryPage = lazy(() => import("./diary/diary-page.tsx"));
 const HiresPage = lazy(() => import("./hires/hires-page.tsx"));
 const HirePage = lazy(() => import("./hire/hire-page.tsx"));
+const HelpPage = lazy(() => import("./help/help-page.tsx"));
+const HelpHirePage = lazy(() => import("./help/help-hire-page.tsx"));
 const FleetPage = lazy(() => import("./fleet/fleet-page.tsx"));
+const NewVehiclePage = lazy(() => import("./fleet/new-vehicle-page.tsx"));
+const EditVehiclePage = lazy(() => import("./fleet/edit-vehicle-page.tsx"));
+const VersionsPage = lazy(() => import("./fleet/versions-page.tsx"));
 const VehiclePage = lazy(() => import("./fleet/vehicle-page.tsx"));
 
 /** The pages of the desk, each loaded when it is first opened. */
@@ -23,11 +29,17 @@ function Pages() {
     <Switch>
       <Route path="/" component={TodayPage} />
       <Route path="/enquiry" component={EnquiryPage} />
+      <Route path="/diary" component={DiaryPage} />
       <Route path="/hires" component={HiresPage} />
       <Route path="/hires/:id/:part?">
         {({ id, part }) => <HirePage key={id} id={id} part={part ?? "now"} />}
       </Route>
+      <Route path="/help" component={HelpPage} />
+      <Route path="/help/:id">{({ id }) => <HelpHirePage key={id} id={id} />}</Route>
       <Route path="/fleet" component={FleetPage} />
+      <Route path="/fleet/new" component={NewVehiclePage} />
+      <Route path="/fleet/:id/edit">{({ id }) => <EditVehiclePage key={id} id={id} />}</Route>
+      <Route path="/fleet/:id/versions">{({ id }) => <VersionsPage key={id} id={id} />}</Route>
       <Route path="/fleet/:id">{({ id }) => <VehiclePage key={id} id={id} />}</Route>
       <Route>
         <Problem title={t("desk.noSuchPage")} />

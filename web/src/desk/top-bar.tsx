@@ -46,8 +46,14 @@ export function TopBar({ session }: { readonly session: Session }) {
         <BarLink to="/" under="/">
           {t("desk.nav.today")}
         </BarLink>
+        <BarLink to="/diary" under="/diary">
+          {t("desk.nav.diary")}
+        </BarLink>
         <BarLink to="/hires" under="/hires/*?">
           {t("desk.nav.hires")}
+        </BarLink>
+        <BarLink to="/help" under="/help/*?">
+          {t("desk.nav.help")}
         </BarLink>
         <BarLink to="/fleet" under="/fleet/*?">
           {t("desk.nav.fleet")}

@@ -7,7 +7,7 @@ import { words } from "../../../parts/words.ts";
 const KEY = "setfair.deskDevice";
 
 /** The id of this desk's device: made once; says nothing about a person. */
-function deviceId(): string {
+export function deviceId(): string {
   const kept = localStorage.getItem(KEY);
   if (kept !== null) return kept;
   const made = Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) =>
