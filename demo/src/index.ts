@@ -1,12 +1,5 @@
 /** The invented firm: nobody and nothing in it exists. */
-import {
-  type InsurancePolicy,
-  insurancePolicySchema,
-  parseWith,
-  Temporal,
-  type Terms,
-  termsSchema,
-} from "@setfair/engine";
+import { Temporal } from "@setfair/engine";
 import {
   type Database,
   type DemoSignIn,
@@ -17,16 +10,16 @@ import {
   toJson,
 } from "@setfair/server";
 import { keptDays, workedHires } from "./hires.ts";
-import insuranceData from "./insurance.json" with { type: "json" };
 import { type DemoDepot, putHire } from "./put-hire.ts";
 import { daysAroundToday, makeSeason } from "./season/make-season.ts";
 import { DEMO_SIGN_INS } from "./sign-ins.ts";
-import termsData from "./terms.json" with { type: "json" };
+import { demoInsurance, demoTerms } from "./terms.ts";
 import { DEPOT } from "./trips.ts";
 import { demoVehicles } from "./vehicles.ts";
 
 export { mayFriday } from "./dates.ts";
 export { DEMO_SIGN_INS } from "./sign-ins.ts";
+export { demoInsurance, demoTerms } from "./terms.ts";
 export { highlandsTrip, lakesTrip, loadForTwo, twoAdults } from "./trips.ts";
 export { HERON } from "./vehicles.ts";
 
@@ -41,17 +34,6 @@ const DOCUMENT: DepotDocument = {
   closes: "17:30",
   turnaroundMinutes: 240,
 };
-
-/** The terms and the insurer's criteria of the invented firm, checked by their rooms. */
-export const demoTerms = (today: string): Terms =>
-  parseWith(termsSchema, { ...termsData, validFrom: `${yearOf(today) - 1}-01-01` });
-export const demoInsurance = (today: string): InsurancePolicy =>
-  parseWith(insurancePolicySchema, {
-    ...insuranceData,
-    validFrom: `${yearOf(today) - 1}-01-01`,
-    validTo: `${yearOf(today) + 2}-12-31`,
-  });
-const yearOf = (date: string) => Number(date.slice(0, 4));
 
 async function makeFirm(
   database: Database,
@@ -98,7 +80,12 @@ async function fillDepot(store: Store, by: string, now: Date): Promise<void> {
     customerIds: new Map(),
     over: [],
   };
-  const season = makeSeason({ today, terms, vehicles, taken: [...keptDays(today), ...daysAroundToday(today)] });
+  const season = makeSeason({
+    today,
+    terms,
+    vehicles,
+    taken: [...keptDays(today), ...daysAroundToday(today)],
+  });
   const hires = [...season, ...workedHires(today)].sort((a, b) => (a.from < b.from ? -1 : 1));
   for (const hire of hires) await putHire(depot, hire);
   for (const hireId of depot.over) await store.bookings.release(hireId);

@@ -152,11 +152,12 @@ async function walk(
   period: { readonly from: string; readonly to: string },
 ): Promise<void> {
   const rounds = CAME_BACK.includes(hire.stage) ? (["out", "back"] as const) : (["out"] as const);
+  const nights = Math.round((Date.parse(period.to) - Date.parse(period.from)) / 86_400_000);
   for (const direction of rounds) {
     const at = new Date(
       Date.parse(direction === "out" ? period.from : period.to) - 40 * 60_000,
     ).toISOString();
-    const records = walkedRecords({ hireId, vehicle, direction, signer: hire.customer.name, at });
+    const records = walkedRecords({ hireId, vehicle, direction, signer: hire.customer.name, nights, at });
     const refused = (await store.records.append(records)).find(({ ok }) => !ok);
     if (refused !== undefined) throw new Error(`demo: a record was refused, ${JSON.stringify(refused)}`);
   }

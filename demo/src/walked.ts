@@ -6,6 +6,8 @@ interface Walk {
   readonly vehicle: VehicleDescription;
   readonly direction: "out" | "back";
   readonly signer: string;
+  /** nights of the hire, for the distance on the way back */
+  readonly nights: number;
   /** instant at which it begins */
   readonly at: string;
 }
@@ -15,6 +17,7 @@ type Content = NewRecord["content"];
 function contentOf(
   check: WalkRoundCheck,
   direction: "out" | "back",
+  odometerKm: number,
 ): { kind: NewRecord["kind"]; content: Content } {
   const about = { about: check.id, checkId: check.id, direction };
   if (check.kind === "count") {
@@ -23,19 +26,42 @@ function contentOf(
   }
   if (check.kind === "reading" && check.reading !== undefined) {
     const { min, max, unit, step } = check.reading;
+    if (check.id === "cab.odometer")
+      return { kind: "reading", content: { ...about, value: odometerKm, unit } };
     const middle = min + Math.round((max - min) / 2 / step) * step;
     return { kind: "reading", content: { ...about, value: Math.min(max, middle), unit } };
   }
   return { kind: "look", content: { ...about, saw: "same" } };
 }
 
-const mark = (direction: "out" | "back", xShare: number, markKind: string, sizeMm: number): Content => ({
+const KM_A_DAY = 95;
+const KM_A_NIGHT = 140;
+const DAY_MS = 86_400_000;
+
+/** What the odometer shows: so much for each day since the first registration, and a little less than allowed on the hire. */
+function odometerAt({ vehicle, direction, nights, at }: Walk): number {
+  const start = Date.parse(at) - (direction === "back" ? nights * DAY_MS : 0);
+  const days = Math.max(10, (start - Date.parse(vehicle.firstRegistered)) / DAY_MS);
+  return Math.round(days * KM_A_DAY) + (direction === "back" ? nights * KM_A_NIGHT : 0);
+}
+
+interface MarkPlace {
+  readonly xShare: number;
+  readonly yShare: number;
+}
+
+/** A place of its own for the new mark of a hire, by the day. */
+function newPlace(at: string): MarkPlace {
+  const day = Math.floor(Date.parse(at) / DAY_MS);
+  return { xShare: 0.08 + ((day * 37) % 84) / 100, yShare: 0.2 + ((day * 13) % 30) / 100 };
+}
+
+const mark = (direction: "out" | "back", place: MarkPlace, markKind: string, sizeMm: number): Content => ({
   about: "body.nearside",
   direction,
   part: "body.nearside",
   view: "nearside",
-  xShare,
-  yShare: 0.55,
+  ...place,
   markKind,
   sizeMm,
   note: "",
@@ -51,7 +77,8 @@ const stroke = [
 ];
 
 /** A whole walk-round of the demo: every check, two marks on the way out, one more on the way back, signed. */
-export function walkedRecords({ hireId, vehicle, direction, signer, at }: Walk): readonly DepotRecord[] {
+export function walkedRecords(walk: Walk): readonly DepotRecord[] {
+  const { hireId, vehicle, direction, signer, at } = walk;
   const refs = { hireId, vehicleId: vehicle.id };
   const records: DepotRecord[] = [];
   let end: ChainEnd = null;
@@ -75,12 +102,12 @@ export function walkedRecords({ hireId, vehicle, direction, signer, at }: Walk):
     });
   add("walkStarted", { direction });
   for (const check of composeWalkRound(vehicle, direction).steps.flatMap(({ checks }) => checks)) {
-    const { kind, content } = contentOf(check, direction);
+    const { kind, content } = contentOf(check, direction, odometerAt(walk));
     add(kind, content);
   }
-  add("mark", mark(direction, 0.2, "scratch", 40));
-  add("mark", mark(direction, 0.5, "dent", 25));
-  if (direction === "back") add("mark", mark(direction, 0.82, "scratch", 120));
+  add("mark", mark(direction, { xShare: 0.2, yShare: 0.55 }, "scratch", 40));
+  add("mark", mark(direction, { xShare: 0.5, yShare: 0.55 }, "dent", 25));
+  if (direction === "back") add("mark", mark(direction, newPlace(at), "scratch", 120));
   for (const purpose of direction === "out" ? ["agreement", "briefing", "condition"] : ["condition"])
     sign(purpose);
   add("walkFinished", { direction });

@@ -3,22 +3,7 @@ import type { Finding, RoomAnswer } from "../../base/finding.ts";
 import type { IsoLocal } from "../../base/time.ts";
 import { vehicleDescriptionSchema } from "../../vehicle/description.ts";
 import { isoDateSchema, isoLocalSchema, partySchema } from "../situation.ts";
-
-export const DUE_KINDS = [
-  "mot",
-  "tax",
-  "insurance",
-  "service",
-  "habitation",
-  "lpgCheck",
-  "lpgHose",
-  "wiring",
-  "extinguisher",
-  "smokeAlarm",
-  "coAlarm",
-  "tyres",
-] as const;
-export type DueKind = (typeof DUE_KINDS)[number];
+import { DUE_KINDS } from "./due-kinds.ts";
 
 export const dueDateSchema = z.strictObject({
   kind: z.enum(DUE_KINDS),

@@ -1,0 +1,25 @@
+/** What falls due on a vehicle by a day or a distance; texts `due.<kind>`. */
+export const DUE_KINDS = [
+  "mot",
+  "tax",
+  "insurance",
+  "service",
+  "habitation",
+  "lpgCheck",
+  "lpgHose",
+  "wiring",
+  "extinguisher",
+  "smokeAlarm",
+  "coAlarm",
+  "tyres",
+  "wheelTorque",
+  "regulator",
+  "appliances",
+  "gasAlarm",
+  "batteryTest",
+  "fixings",
+  "waterSanitise",
+  "showerHead",
+  "firstAid",
+] as const;
+export type DueKind = (typeof DUE_KINDS)[number];
