@@ -8,7 +8,7 @@ const ORDER = [
   ["warmth", ["heating", "hotWater", "airConditioning", "heatedScreen"]],
   ["kitchen", ["fridge", "cooking"]],
   ["water", ["freshWater", "wasteWater", "cassetteToilet"]],
-  ["living", ["beds", "ladder", "elevatingRoof", "windows", "step", "doors", "television"]],
+  ["living", ["beds", "ladder", "elevatingRoof", "windows", "step", "door", "doors", "television"]],
   ["outside", ["awning", "bikeRack", "garage", "roofBox", "levelling"]],
   ["alarm", ["alarms"]],
 ] as const satisfies readonly (readonly [string, readonly string[]])[];

@@ -1,13 +1,17 @@
 import { useQuery } from "@tanstack/react-query";
+import { useState } from "react";
 import { Link } from "wouter";
 import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
-import { Empty, Loading } from "../../parts/index.ts";
+import { Empty, LinkButton, Loading, SelectField, TextField } from "../../parts/index.ts";
 import { dateText, figureText, has, say, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
+import { useSignedIn } from "../session.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { placeOfHire } from "../where.ts";
+import { thingName } from "./field-words.ts";
 import "../hires/hires.css";
+import "./fleet.css";
 
 type Vehicle = Schemas["VehicleSummary"];
 
@@ -43,7 +47,18 @@ function Row({ vehicle }: { readonly vehicle: Vehicle }) {
         <div className="quiet">{say(`body.style.${vehicle.bodyStyle}`)}</div>
       </td>
       <td className="num">{t("fleet.room", { belts: vehicle.belts, berths: vehicle.berths })}</td>
-      <td className="num">{figureText({ value: vehicle.mamKg, unit: "kg" })}</td>
+      <td className="num">
+        {figureText({ value: vehicle.mamKg, unit: "kg" })}
+        <div className="quiet">
+          {t("fleet.payload")} {figureText({ value: vehicle.payloadKg, unit: "kg" })}
+        </div>
+      </td>
+      <td>
+        <details>
+          <summary className="fold">{t("fleet.hasMany", { n: vehicle.fitted.length })}</summary>
+          <span className="quiet">{vehicle.fitted.map(thingName).join(", ")}</span>
+        </details>
+      </td>
       <td>
         {t(`fleet.now.${vehicle.now}`)}
         {vehicle.nextOut !== null && (
@@ -61,37 +76,108 @@ function Row({ vehicle }: { readonly vehicle: Vehicle }) {
   );
 }
 
-/** Every vehicle: what it takes, where it is, what falls due. */
+const ANY = "any";
+
+/** Every word must begin a word of what is known of the vehicle. */
+function fits(vehicle: Vehicle, words: string, style: string): boolean {
+  if (style !== ANY && vehicle.bodyStyle !== style) return false;
+  const known = [
+    vehicle.name,
+    vehicle.registration,
+    vehicle.registration.replace(/\s/g, ""),
+    say(`body.style.${vehicle.bodyStyle}`),
+    ...vehicle.fitted.map(thingName),
+  ];
+  const begun = known
+    .join(" ")
+    .toLowerCase()
+    .split(/[\s-]+/);
+  const asked = words.toLowerCase().split(/\s+/).filter(Boolean);
+  return asked.every((word) => begun.some((each) => each.startsWith(word)));
+}
+
+interface FilterProps {
+  readonly vehicles: readonly Vehicle[];
+  readonly words: string;
+  readonly style: string;
+  readonly onWords: (words: string) => void;
+  readonly onStyle: (style: string) => void;
+}
+
+function Filter({ vehicles, words, style, onWords, onStyle }: FilterProps) {
+  const styles = [...new Set(vehicles.map(({ bodyStyle }) => bodyStyle))].sort();
+  return (
+    <search className="hires-search">
+      <TextField
+        label={t("fleet.search")}
+        note={t("fleet.searchNote")}
+        type="search"
+        value={words}
+        onChange={onWords}
+      />
+      <SelectField
+        label={t("fleet.style")}
+        value={style}
+        options={[
+          { value: ANY, label: t("fleet.styleAll") },
+          ...styles.map((each) => ({ value: each, label: say(`body.style.${each}`) })),
+        ]}
+        onChange={onStyle}
+      />
+    </search>
+  );
+}
+
+function List({ vehicles }: { readonly vehicles: readonly Vehicle[] }) {
+  return (
+    <table className="dense hires-table">
+      <thead>
+        <tr>
+          <th>{t("fleet.vehicle")}</th>
+          <th>{t("fleet.takes")}</th>
+          <th>{t("fleet.mam")}</th>
+          <th>{t("fleet.has")}</th>
+          <th>{t("fleet.where")}</th>
+          <th>{t("fleet.dueSoon")}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {vehicles.map((vehicle) => (
+          <Row key={vehicle.id} vehicle={vehicle} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** Every vehicle: what it takes, what it has, where it is, what falls due. */
 export default function FleetPage() {
   usePageTitle(t("desk.nav.fleet"));
+  const { may } = useSignedIn();
+  const [words, setWords] = useState("");
+  const [style, setStyle] = useState(ANY);
   const fleet = useQuery({ queryKey: ["vehicles"], queryFn: () => take(client.GET("/api/vehicles")) });
+  const vehicles = fleet.data?.vehicles ?? [];
+  const found = vehicles.filter((vehicle) => fits(vehicle, words, style));
   return (
     <>
       <div className="page-head">
-        <h1>{t("fleet.title", { n: fleet.data?.vehicles.length ?? 0 })}</h1>
+        <h1>{t("fleet.title", { n: vehicles.length })}</h1>
+        {may.includes("vehicle.write") && (
+          <LinkButton href="/fleet/new" look="main">
+            {t("fleet.new")}
+          </LinkButton>
+        )}
       </div>
-      <section className="card">
+      <section className="card stack">
         {fleet.isPending && <Loading />}
         <FailureNote failure={fleet.error} onAgain={() => void fleet.refetch()} />
-        {fleet.data?.vehicles.length === 0 && <Empty>{t("fleet.none")}</Empty>}
-        {fleet.data !== undefined && fleet.data.vehicles.length > 0 && (
-          <table className="dense hires-table">
-            <thead>
-              <tr>
-                <th>{t("fleet.vehicle")}</th>
-                <th>{t("fleet.takes")}</th>
-                <th>{t("fleet.mam")}</th>
-                <th>{t("fleet.where")}</th>
-                <th>{t("fleet.dueSoon")}</th>
-              </tr>
-            </thead>
-            <tbody>
-              {fleet.data.vehicles.map((vehicle) => (
-                <Row key={vehicle.id} vehicle={vehicle} />
-              ))}
-            </tbody>
-          </table>
+        {fleet.isSuccess && vehicles.length === 0 && <Empty>{t("fleet.none")}</Empty>}
+        {vehicles.length > 0 && (
+          <Filter vehicles={vehicles} words={words} style={style} onWords={setWords} onStyle={setStyle} />
         )}
+        {vehicles.length > 0 && found.length === 0 && <Empty>{t("fleet.noneFound")}</Empty>}
+        {found.length > 0 && <List vehicles={found} />}
       </section>
     </>
   );

@@ -4,13 +4,25 @@ import { useState } from "react";
 import { Link } from "wouter";
 import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
-import { ChoiceField, FigureTap, FindingsList, Loading, type ShownFigure } from "../../parts/index.ts";
+import {
+  Button,
+  ChoiceField,
+  FigureTap,
+  FindingsList,
+  LinkButton,
+  Loading,
+  type ShownFigure,
+} from "../../parts/index.ts";
 import { dateText, has, say, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
+import { useSignedIn } from "../session.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { placeOfHire } from "../where.ts";
+import { saveAsFile } from "./save-description.ts";
 import { VehicleDrawing } from "./vehicle-drawing.tsx";
+import { WeighedCard } from "./weighed-card.tsx";
 import "./fleet.css";
+import "./editor/editor.css";
 
 type Page = Schemas["VehiclePage"];
 const VIEWS = ["nearside", "offside", "front", "rear", "roof", "inside"] as const satisfies readonly View[];
@@ -46,6 +58,7 @@ function Vehicle({ page }: { readonly page: Page }) {
         <h1>
           {summary.name} {summary.registration}
         </h1>
+        <Doors page={page} />
         <p className="quiet">
           {say(`body.style.${summary.bodyStyle}`)} ·{" "}
           {t("fleet.room", { belts: summary.belts, berths: summary.berths })} ·{" "}
@@ -59,13 +72,30 @@ function Vehicle({ page }: { readonly page: Page }) {
         </div>
         <div className="stack">
           <Figures page={page} />
+          <WeighedCard page={page} />
           <DueDates page={page} />
           <Marks page={page} />
           <Hires page={page} />
-          <Versions page={page} />
         </div>
       </div>
     </>
+  );
+}
+
+/** What can be done with the description. */
+function Doors({ page }: PieceProps) {
+  const { may } = useSignedIn();
+  const home = `/fleet/${encodeURIComponent(page.summary.id)}`;
+  return (
+    <div className="row">
+      {may.includes("vehicle.write") && (
+        <LinkButton href={`${home}/edit`} look="main">
+          {t("fleet.edit.open")}
+        </LinkButton>
+      )}
+      <LinkButton href={`${home}/versions`}>{t("fleet.versions.open")}</LinkButton>
+      <Button onPress={() => saveAsFile(page.description)}>{t("fleet.export")}</Button>
+    </div>
   );
 }
 
@@ -104,6 +134,7 @@ function Figures({ page }: PieceProps) {
     <section className="card" aria-labelledby="figures-title">
       <h2 id="figures-title">{t("fleet.figures")}</h2>
       <dl className="sums">
+        <AxleReserves derived={derived} />
         {FIGURES.map((name) => (
           <div key={name}>
             <dt>{t(`fleet.figure.${name}`)}</dt>
@@ -122,10 +153,24 @@ function Figures({ page }: PieceProps) {
           </div>
         ))}
       </dl>
-      {!masses.miroBasis.weighed && <p className="quiet">{t("fleet.notWeighed")}</p>}
+      {!masses.miroBasis.weighed && page.weighed === null && <p className="quiet">{t("fleet.notWeighed")}</p>}
       {page.findings.length > 0 && <FindingsList findings={page.findings} />}
     </section>
   );
+}
+
+function AxleReserves({ derived }: { readonly derived: VehicleFigures }) {
+  return (["front", "rear"] as const).map((axle) => {
+    const label = t(axle === "front" ? "fleet.figure.axleFront" : "fleet.figure.axleRear");
+    return (
+      <div key={axle}>
+        <dt>{label}</dt>
+        <dd>
+          <FigureTap figure={derived.axleReserve[axle]} label={label} />
+        </dd>
+      </div>
+    );
+  });
 }
 
 function Fitted({ page }: PieceProps) {
@@ -191,23 +236,5 @@ function Hires({ page }: PieceProps) {
         ))}
       </ul>
     </section>
-  );
-}
-
-function Versions({ page }: PieceProps) {
-  return (
-    <details className="card">
-      <summary className="fold">{t("fleet.versions", { n: page.versions.length })}</summary>
-      <ul>
-        {page.versions.map((version) => (
-          <li key={version.versionId}>
-            {t("fleet.version", {
-              from: dateText(version.validFrom, "short"),
-              at: dateText(version.at, "short"),
-            })}
-          </li>
-        ))}
-      </ul>
-    </details>
   );
 }
