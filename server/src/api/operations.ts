@@ -6,6 +6,7 @@ import { guideOperations } from "./operations/guide.ts";
 import { helpOperations } from "./operations/help.ts";
 import { hiresOperations } from "./operations/hires.ts";
 import { moneyOperations } from "./operations/money.ts";
+import { papersOperations } from "./operations/papers.ts";
 import { recordsOperations } from "./operations/records.ts";
 import { sessionOperations } from "./operations/session.ts";
 import { termsOperations } from "./operations/terms.ts";
@@ -23,6 +24,7 @@ export const operations = {
   ...tripOperations,
   ...abroadOperations,
   ...moneyOperations,
+  ...papersOperations,
   ...afterHireOperations,
   ...guideOperations,
   ...helpOperations,

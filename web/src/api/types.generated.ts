@@ -656,6 +656,40 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/hires/{id}/papers/{paper}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** A paper of the hire as a PDF, made from the hire as it stands */
+        readonly get: operations["readPaper"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/day-sheet": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The day as a PDF: out, back, on the road, what is still open */
+        readonly get: operations["readDaySheet"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/hires/{id}/differences": {
         readonly parameters: {
             readonly query?: never;
@@ -1414,7 +1448,7 @@ export interface components {
                 readonly vehicleClass: string;
                 readonly due: readonly {
                     /** @enum {string} */
-                    readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres";
+                    readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres" | "wheelTorque" | "regulator" | "appliances" | "gasAlarm" | "batteryTest" | "fixings" | "waterSanitise" | "showerHead" | "firstAid";
                     /** Format: date */
                     readonly dueOn: string;
                 }[];
@@ -1953,7 +1987,7 @@ export interface components {
             readonly marks: readonly components["schemas"]["KnownMarkInput"][];
             readonly dueDates: readonly {
                 /** @enum {string} */
-                readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres";
+                readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres" | "wheelTorque" | "regulator" | "appliances" | "gasAlarm" | "batteryTest" | "fixings" | "waterSanitise" | "showerHead" | "firstAid";
                 /** Format: date */
                 readonly dueOn: string;
             }[];
@@ -2029,7 +2063,7 @@ export interface components {
             readonly description: components["schemas"]["VehicleDescriptionInput"];
             readonly dueDates?: readonly {
                 /** @enum {string} */
-                readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres";
+                readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres" | "wheelTorque" | "regulator" | "appliances" | "gasAlarm" | "batteryTest" | "fixings" | "waterSanitise" | "showerHead" | "firstAid";
                 /** Format: date */
                 readonly dueOn: string;
             }[];
@@ -2614,7 +2648,7 @@ export interface components {
                 readonly vehicleClass: string;
                 readonly due: readonly {
                     /** @enum {string} */
-                    readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres";
+                    readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres" | "wheelTorque" | "regulator" | "appliances" | "gasAlarm" | "batteryTest" | "fixings" | "waterSanitise" | "showerHead" | "firstAid";
                     /** Format: date */
                     readonly dueOn: string;
                 }[];
@@ -3153,7 +3187,7 @@ export interface components {
             readonly marks: readonly components["schemas"]["KnownMark"][];
             readonly dueDates: readonly {
                 /** @enum {string} */
-                readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres";
+                readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres" | "wheelTorque" | "regulator" | "appliances" | "gasAlarm" | "batteryTest" | "fixings" | "waterSanitise" | "showerHead" | "firstAid";
                 /** Format: date */
                 readonly dueOn: string;
             }[];
@@ -3229,7 +3263,7 @@ export interface components {
             readonly description: components["schemas"]["VehicleDescription"];
             readonly dueDates?: readonly {
                 /** @enum {string} */
-                readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres";
+                readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres" | "wheelTorque" | "regulator" | "appliances" | "gasAlarm" | "batteryTest" | "fixings" | "waterSanitise" | "showerHead" | "firstAid";
                 /** Format: date */
                 readonly dueOn: string;
             }[];
@@ -7384,6 +7418,159 @@ export interface operations {
                     readonly "application/json": components["schemas"]["HirePage"];
                 };
             };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readPaper: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+                readonly paper: "quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack";
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readDaySheet: {
+        readonly parameters: {
+            readonly query?: {
+                readonly date?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
             /** @description Default Response */
             readonly 400: {
                 headers: {

@@ -10,6 +10,7 @@ import { helpHandlers } from "./help.ts";
 import { hireHandlers } from "./hires.ts";
 import { keyHandlers } from "./keys.ts";
 import { moneyHandlers } from "./money.ts";
+import { paperHandlers } from "./papers.ts";
 import { photographHandlers } from "./photographs.ts";
 import { quoteHandlers } from "./quote-and-book.ts";
 import { recordHandlers } from "./records.ts";
@@ -37,6 +38,7 @@ export const handlers: Handlers = {
   ...abroadHandlers,
   ...glassHandlers,
   ...moneyHandlers,
+  ...paperHandlers,
   ...keyHandlers,
   ...afterHandlers,
   ...recordHandlers,

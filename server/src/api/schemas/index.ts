@@ -6,6 +6,7 @@ export * from "./guide.ts";
 export * from "./help.ts";
 export * from "./hires.ts";
 export * from "./money.ts";
+export * from "./papers.ts";
 export * from "./records.ts";
 export * from "./session.ts";
 export * from "./terms.ts";

@@ -1,0 +1,54 @@
+import { asDocument } from "../../desk/documents.ts";
+import { readHireData } from "../../desk/hire-data.ts";
+import { daySheet } from "../../papers/day-sheet.ts";
+import { wordsFor } from "../../papers/paper-call.ts";
+import { COMPOSE } from "../../papers/papers.ts";
+import { renderPdf } from "../../papers/render-pdf.ts";
+import type { Handlers } from "../call.ts";
+import { readToday } from "./today.ts";
+
+const asPdf = (name: string) =>
+  ["content-disposition", `inline; filename="${name.replaceAll(/[^A-Za-z0-9.-]/g, "-")}.pdf"`] as const;
+
+export const paperHandlers = {
+  async readPaper({ context, signed, params, reply }) {
+    const { store } = signed;
+    const data = await readHireData(store, params.id, context.now());
+    const words = wordsFor(data);
+    const { name } = await store.firm.get();
+    const { telephone } = asDocument<{ telephone?: string }>(data.depot.document);
+    const content = await COMPOSE[params.paper]({ data, store, words, firm: name });
+    const pdf = await renderPdf(
+      {
+        title: words.t(`papers.title.${params.paper}`),
+        from: telephone === undefined ? name : `${name}, ${telephone}`,
+        reference: `${data.row.number}, ${words.dateText(data.now, "short")}`,
+        content,
+      },
+      words,
+    );
+    reply.header("cache-control", "private, no-store").header(...asPdf(`${data.row.number}-${params.paper}`));
+    await reply.type("application/pdf").send(pdf);
+    return undefined;
+  },
+
+  async readDaySheet({ context, signed, query, reply }) {
+    const depot = await signed.store.depot.get();
+    const words = wordsFor({ depot });
+    const day = await readToday(context, signed, query.date);
+    const { name } = await signed.store.firm.get();
+    const on = words.dateText(day.date, "full");
+    const pdf = await renderPdf(
+      {
+        title: words.t("papers.title.day", { on }),
+        from: name,
+        reference: on,
+        content: daySheet(day, words),
+      },
+      words,
+    );
+    reply.header("cache-control", "private, no-store").header(...asPdf(`day-${day.date}`));
+    await reply.type("application/pdf").send(pdf);
+    return undefined;
+  },
+} satisfies Partial<Handlers>;

@@ -1,0 +1,96 @@
+import type { CardLine, CountryCard } from "@setfair/engine";
+import { citeSource } from "@setfair/engine";
+import type { Words } from "@setfair/words";
+import type { Content } from "pdfmake/interfaces.js";
+import { Refusal } from "../api/refusal.ts";
+import { countriesAnswer } from "../desk/abroad.ts";
+import { hireFacts, type PaperCall } from "./paper-call.ts";
+import { facts, heading, quiet, table } from "./pieces.ts";
+
+/** For the hirer: limits, kit, zones, tolls, nights and alcohol of each country of the route, with the doubt said. */
+export function countryPaper(call: PaperCall): Content[] {
+  const { data, words } = call;
+  const answer = countriesAnswer(data);
+  if (answer === null) {
+    throw new Refusal("missing", {
+      problems: [{ path: "trip", expected: "a vehicle and a trip on this hire" }],
+    });
+  }
+  const { cards } = answer.result;
+  return [
+    facts(hireFacts(call)),
+    ...cards.filter(({ known }) => known).flatMap((card) => country(card, words)),
+    heading(words.t("papers.sources")),
+    { ul: sourcesOf(cards).map((text) => ({ text, style: "quiet" })) },
+    quiet(words.t("abroad.caution")),
+  ];
+}
+
+const doubt = (line: CardLine, words: Words): string => {
+  const said = [
+    ...(line.unsettled ? [words.t("abroad.unsettled")] : []),
+    ...(line.fromMemory ? [words.t("abroad.fromMemory")] : []),
+  ];
+  return said.length === 0 ? "" : ` (${said.join("; ")})`;
+};
+
+function country(card: CountryCard, words: Words): Content[] {
+  const rows: (readonly [string, string])[] = [
+    ...card.kit.map(
+      (line) =>
+        [
+          words.t("country.thing", { thing: line.thing }),
+          words.t("country.kit.value", { value: line.value }) + doubt(line, words),
+        ] as const,
+    ),
+    ...named("abroad.zones", "country.zone", card.zone === null ? [] : [card.zone], words),
+    ...named("abroad.tolls", "country.toll", card.tolls, words),
+    ...named("abroad.night", "country.night", card.night === null ? [] : [card.night], words),
+    ...(card.lpgFiller === null
+      ? []
+      : [
+          [
+            words.t("abroad.filler"),
+            card.lpgFiller.adaptors.map((adaptor) => words.t("country.adaptor", { adaptor })).join(", ") +
+              doubt(card.lpgFiller, words),
+          ] as const,
+        ]),
+    ...(card.alcohol === null ? [] : [[words.t("abroad.alcohol"), alcohol(card.alcohol, words)] as const]),
+  ];
+  return [heading(words.t("country.name", { country: card.country })), limits(card, words), facts(rows)];
+}
+
+const named = (
+  name: "abroad.zones" | "abroad.tolls" | "abroad.night",
+  text: "country.zone" | "country.toll" | "country.night",
+  lines: readonly CardLine[],
+  words: Words,
+) => lines.map((line) => [words.t(name), words.t(text, { value: line.value }) + doubt(line, words)] as const);
+
+const limits = (card: CountryCard, words: Words): Content =>
+  card.speeds.length === 0
+    ? { text: `${words.t("abroad.limits")}: ${words.t("country.signed")}` }
+    : table(
+        card.speeds.map(({ road }) => words.t("country.road", { road })),
+        [card.speeds.map(({ limit, line }) => words.figureText(limit) + doubt(line, words))],
+        { widths: card.speeds.map(() => "*" as const) },
+      );
+
+const alcohol = ({ limit, novice }: NonNullable<CountryCard["alcohol"]>, words: Words): string =>
+  novice === null
+    ? words.figureText(limit)
+    : `${words.figureText(limit)}, ${words.t("abroad.novice")} ${words.figureText(novice)}`;
+
+function sourcesOf(cards: readonly CountryCard[]): readonly string[] {
+  const ids = cards.flatMap((card) =>
+    [
+      ...card.speeds.map(({ line }) => line),
+      ...card.kit,
+      ...card.tolls,
+      card.zone,
+      card.night,
+      card.lpgFiller,
+    ].flatMap((line) => (line === null ? [] : [line.ruleId])),
+  );
+  return [...new Set(ids.map(citeSource))].sort();
+}

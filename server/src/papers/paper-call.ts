@@ -1,0 +1,35 @@
+import { createWords, type Words } from "@setfair/words";
+import { asDocument } from "../desk/documents.ts";
+import type { HireData } from "../desk/hire-data.ts";
+import type { Store } from "../store/types.ts";
+
+/** What a paper of one hire is made from. */
+export interface PaperCall {
+  readonly data: HireData;
+  readonly store: Store;
+  readonly words: Words;
+  readonly firm: string;
+}
+
+/** The words of a paper, with times in the depot's zone. */
+export const wordsFor = (data: Pick<HireData, "depot">): Words =>
+  createWords("en-GB", undefined, () => data.depot.timeZone);
+
+export const vehicleLine = ({ data, words }: PaperCall): string => {
+  const vehicle = data.vehicle?.document.description;
+  return vehicle === undefined ? words.t("papers.noVehicle") : `${vehicle.name} · ${vehicle.registration}`;
+};
+
+/** What every paper of a hire says of it at the top. */
+export function hireFacts(call: PaperCall): readonly (readonly [string, string])[] {
+  const { data, words } = call;
+  const customer = asDocument<{ address?: string }>(data.customer?.document ?? {});
+  return [
+    [words.t("papers.hirer"), data.row.customerName],
+    ...(customer.address === undefined ? [] : [[words.t("papers.address"), customer.address] as const]),
+    [words.t("papers.hire"), data.row.number],
+    [words.t("papers.vehicle"), vehicleLine(call)],
+    [words.t("papers.from"), words.dateText(data.from, "fullTime")],
+    [words.t("papers.to"), words.dateText(data.to, "fullTime")],
+  ];
+}

@@ -1,0 +1,50 @@
+import { createWords } from "@setfair/words";
+import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
+import { beforeAll, describe, expect, it } from "vitest";
+import { renderPdf } from "./render-pdf.ts";
+
+/** The text of a PDF, page by page, as a reader without eyes would get it. */
+export async function readPdf(bytes: Uint8Array): Promise<{ pages: string[]; tagged: boolean }> {
+  const document = await getDocument({ data: new Uint8Array(bytes), verbosity: 0 }).promise;
+  const pages: string[] = [];
+  for (let k = 1; k <= document.numPages; k++) {
+    const { items } = await (await document.getPage(k)).getTextContent();
+    pages.push(items.map((item) => ("str" in item ? item.str : "")).join(" "));
+  }
+  const marks = await document.getMarkInfo();
+  await document.loadingTask.destroy();
+  return { pages, tagged: marks?.Marked === true };
+}
+
+describe("a paper", () => {
+  let read: { pages: string[]; tagged: boolean };
+  beforeAll(async () => {
+    const pdf = await renderPdf(
+      {
+        title: "Quote",
+        from: "Invented Hire, 01632 960123",
+        reference: "M-1",
+        content: [{ text: "Łódź, Übergabe, £1,234.56" }, { text: "second page", pageBreak: "before" }],
+      },
+      createWords(),
+    );
+    read = await readPdf(pdf);
+  }, 20_000);
+
+  it("is a tagged PDF whose text can be read, accents and pounds too", () => {
+    expect(read.tagged).toBe(true);
+    expect(read.pages[0]).toContain("Łódź, Übergabe, £1,234.56");
+  });
+
+  it("carries its reference and the number of the page on every page", () => {
+    expect(read.pages).toHaveLength(2);
+    expect(read.pages[1]).toMatch(/M-1.*Page 2 of 2/);
+  });
+
+  it("takes no file and no address from outside", async () => {
+    for (const image of ["/etc/passwd", "http://127.0.0.1:1/x.png"]) {
+      const made = renderPdf({ title: "x", from: "x", reference: "x", content: [{ image }] }, createWords());
+      await expect(made).rejects.toThrow();
+    }
+  });
+});

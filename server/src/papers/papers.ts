@@ -1,0 +1,30 @@
+import type { Content } from "pdfmake/interfaces.js";
+import { agreementPaper } from "./agreement-paper.ts";
+import { countryPaper } from "./country-paper.ts";
+import type { PaperCall } from "./paper-call.ts";
+import { quotePaper } from "./quote-paper.ts";
+import { receiptPaper } from "./receipt-paper.ts";
+import { statementPaper } from "./statement-paper.ts";
+import { walkRoundPaper } from "./walk-round-paper.ts";
+
+export const PAPERS = [
+  "quote",
+  "agreement",
+  "countries",
+  "receipt",
+  "statement",
+  "walkOut",
+  "walkBack",
+] as const;
+export type PaperName = (typeof PAPERS)[number];
+
+/** How each paper of a hire is composed; refuses with what is missing where the hire is not so far. */
+export const COMPOSE: Readonly<Record<PaperName, (call: PaperCall) => Content[] | Promise<Content[]>>> = {
+  quote: quotePaper,
+  agreement: agreementPaper,
+  countries: countryPaper,
+  receipt: receiptPaper,
+  statement: statementPaper,
+  walkOut: walkRoundPaper("out"),
+  walkBack: walkRoundPaper("back"),
+};

@@ -1,0 +1,72 @@
+import type { Finding } from "@setfair/engine";
+import type { Words } from "@setfair/words";
+import type { Content, TableCell } from "pdfmake/interfaces.js";
+
+/** Pieces of which the papers are made; text comes from the words, figures with their unit. */
+export const heading = (text: string): Content => ({ text, style: "heading" });
+export const quiet = (text: string): Content => ({ text, style: "quiet" });
+export const paragraphs = (text: string): Content[] =>
+  text.split("\n\n").map((part) => ({ text: part, margin: [0, 0, 0, 6] }));
+
+const lines = {
+  hLineWidth: () => 0.5,
+  vLineWidth: () => 0,
+  hLineColor: () => "#9aa5af",
+  paddingLeft: () => 0,
+  paddingTop: () => 4,
+  paddingBottom: () => 3,
+};
+
+/** Names on the left, what they are on the right. */
+export const facts = (rows: readonly (readonly [string, string])[]): Content => ({
+  layout: lines,
+  table: {
+    widths: [150, "*"],
+    body: rows.map(([name, value]): TableCell[] => [{ text: name, style: "strong" }, { text: value }]),
+  },
+});
+
+/** A table with a head; the last column is written to the right where it holds amounts. */
+export const table = (
+  head: readonly string[],
+  rows: readonly (readonly string[])[],
+  {
+    amounts = false,
+    widths,
+  }: { readonly amounts?: boolean; readonly widths?: readonly (number | "*" | "auto")[] } = {},
+): Content => {
+  const cell = (text: string, k: number): TableCell => ({
+    text,
+    ...(amounts && k === head.length - 1 ? { alignment: "right" as const } : {}),
+  });
+  return {
+    layout: lines,
+    margin: [0, 2, 0, 6],
+    table: {
+      headerRows: 1,
+      widths: [...(widths ?? head.map((_, k) => (k === 0 ? "*" : "auto")))],
+      body: [
+        head.map((text, k) => ({ ...(cell(text, k) as object), style: "strong" }) as TableCell),
+        ...rows.map((row) => row.map(cell)),
+      ],
+    },
+  };
+};
+
+/** Findings as a numbered list of plain sentences. */
+export const findingList = (findings: readonly Pick<Finding, "code" | "facts">[], words: Words): Content =>
+  findings.length === 0
+    ? { text: words.t("paper.noConditions") }
+    : { ol: findings.map((finding) => words.findingText(finding)) };
+
+/** Lines to sign on. */
+export const signLines = (names: readonly string[]): Content => ({
+  margin: [0, 26, 0, 0],
+  columnGap: 24,
+  columns: names.map((name) => ({
+    stack: [
+      { canvas: [{ type: "line" as const, x1: 0, y1: 0, x2: 220, y2: 0, lineWidth: 0.7 }] },
+      { text: name, style: "quiet" },
+    ],
+  })),
+});
