@@ -37,16 +37,17 @@ export function chooseCards(
 }
 
 /**
- * What every card may say of the whole vehicle. Height and length are rounded up, to the centimetre and to the
+ * What every card may say of the whole vehicle. Height, length and width (without mirrors) are rounded up, to the centimetre and to the
  * inch (25.4 mm by definition), since the next bridge does not round down.
  */
-export function vehicleFacts({ heightM, lengthM }: VehicleDescription["dimensions"]) {
+export function vehicleFacts({ heightM, lengthM, widthM }: VehicleDescription["dimensions"]) {
   const inches = Math.ceil(roundedTo9(heightM / 0.0254));
   return {
     vehicleHeightM: Math.ceil(roundedTo9(heightM * 100)) / 100,
     vehicleHeightFeet: Math.floor(inches / 12),
     vehicleHeightInches: inches % 12,
     vehicleLengthM: Math.ceil(roundedTo9(lengthM * 10)) / 10,
+    vehicleWidthM: Math.ceil(roundedTo9(widthM * 100)) / 100,
   };
 }
 

@@ -1,4 +1,4 @@
-import { countOf, DUE, look, OUT_AND_BACK, TURNAROUND } from "../checking.ts";
+import { countOf, DUE, look, OUT_AND_BACK, restock, TURNAROUND } from "../checking.ts";
 import type { SystemChecks } from "../contract.ts";
 import type { AlarmsSpec } from "./spec.ts";
 
@@ -14,6 +14,7 @@ export const checks: SystemChecks<AlarmsSpec> = {
             }),
             look("alarms.test", ["out", "turnaround"], "inside", { part: "alarms.alarm" }),
             look("alarms.replaceBy", DUE, "inside", { part: "alarms.alarm" }),
+            restock("alarms.cells", "inside", 1),
           ]
         : []),
       ...(spec.extinguishers > 0

@@ -1,4 +1,4 @@
-import { countOf, DUE, look, OUT_AND_BACK } from "../checking.ts";
+import { countOf, DUE, look, OUT_AND_BACK, restock } from "../checking.ts";
 import type { SystemChecks } from "../contract.ts";
 import type { AwningSpec } from "./spec.ts";
 
@@ -10,6 +10,8 @@ export const checks: SystemChecks<AwningSpec> = {
       look("awning.fullyOut", OUT_AND_BACK, spec.side, evidence),
       look("awning.arms", OUT_AND_BACK, spec.side, evidence),
       countOf("awning.crank", OUT_AND_BACK, "inside", 1, { charge: "missingItem" }),
+      countOf("awning.straps", OUT_AND_BACK, "inside", 2, { charge: "missingItem" }),
+      restock("awning.pegs", "inside", 8),
       look("awning.fixings", DUE, spec.side, cassette),
     ];
   },

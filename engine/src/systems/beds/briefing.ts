@@ -10,6 +10,16 @@ export const briefing: SystemBriefing<BedsSpec> = {
         card("beds.makeUp", "night", { chance: 0.1, costPence: COST.small, minutes: 3, handsOn: true }),
       ],
       [
+        true,
+        card("beds.beforeSleep", "night", {
+          chance: 0.02,
+          costPence: COST.injury,
+          minutes: 0.5,
+          must: true,
+          caution: true,
+        }),
+      ],
+      [
         spec.upper,
         card("beds.upper", "night", {
           chance: situation.children > 0 ? 0.1 : 0.05,

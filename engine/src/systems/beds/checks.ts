@@ -8,6 +8,8 @@ export const checks: SystemChecks<BedsSpec> = {
   checks: (spec) => [
     look("beds.mattress", OUT_AND_BACK, "inside", { ...BED, photograph: true, charge: "cleaning" }),
     look("beds.slats", TURNAROUND, "inside", BED),
+    look("beds.bedding", TURNAROUND, "inside", BED),
+    ...(spec.upper ? [look("beds.upperMoves", TURNAROUND, "inside", BED)] : []),
     ...(spec.upper
       ? [look("beds.ladderAndNet", OUT_AND_BACK, "inside", { ...BED, charge: "missingItem" })]
       : []),

@@ -23,6 +23,35 @@ export const briefing: SystemBriefing<CabSpec> = {
           minutes: 2,
         }),
       ],
+      [
+        true,
+        card("cab.width", "beforeDriving", {
+          chance: situation.firstTime ? 0.15 : 0.05,
+          costPence: COST.middling,
+          minutes: 1,
+          handsOn: true,
+        }),
+      ],
+      [
+        true,
+        card("cab.nothingLoose", "beforeDriving", {
+          chance: 0.2,
+          costPence: COST.small,
+          minutes: 1,
+          handsOn: true,
+        }),
+      ],
+      [true, card("cab.parkIt", "onArriving", { chance: 0.04, costPence: COST.large, minutes: 0.5 })],
+      [
+        true,
+        card("cab.nothingBurnsInside", "danger", {
+          chance: 0.03,
+          costPence: COST.injury,
+          minutes: 0.5,
+          must: true,
+          caution: true,
+        }),
+      ],
       [true, card("cab.tailSwing", "leavingPitch", { chance: 0.08, costPence: COST.large, minutes: 1 })],
       [
         spec.ramps > 0,

@@ -1,4 +1,4 @@
-import { countOf, look, OUT_AND_BACK, read } from "../checking.ts";
+import { countOf, look, OUT_AND_BACK, read, restock, TURNAROUND } from "../checking.ts";
 import type { SystemChecks } from "../contract.ts";
 import type { CabSpec } from "./spec.ts";
 
@@ -20,6 +20,11 @@ export const checks: SystemChecks<CabSpec> = {
       charge: "mileage",
     }),
     look("cab.warningLights", ["out", "back", "turnaround"], "cab", { part: "cab.dashboard" }),
+    look("cab.wipersAndHorn", TURNAROUND, "cab"),
+    look("cab.fluids", TURNAROUND, "front"),
+    look("cab.tools", OUT_AND_BACK, "cab", { charge: "missingItem" }),
+    restock("cab.screenwash", "cab", 1),
+    restock("cab.bulbs", "cab", 1),
     ...(spec.ramps > 0
       ? [countOf("cab.ramps", OUT_AND_BACK, "rear", spec.ramps, { charge: "missingItem" })]
       : []),

@@ -1,4 +1,4 @@
-import { countOf, look, OUT_AND_BACK, TURNAROUND } from "../checking.ts";
+import { countOf, look, OUT_AND_BACK, restock, TURNAROUND } from "../checking.ts";
 import type { SystemChecks } from "../contract.ts";
 import type { CassetteToiletSpec } from "./spec.ts";
 
@@ -22,5 +22,8 @@ export const checks: SystemChecks<CassetteToiletSpec> = {
       : []),
     look("cassetteToilet.flush", TURNAROUND, "inside", { part: "cassetteToilet.bowl" }),
     look("cassetteToilet.sealGreased", TURNAROUND, spec.side, { part: "cassetteToilet.door" }),
+    restock("cassetteToilet.fluid", "inside", 6),
+    restock("cassetteToilet.paper", "inside", 2),
+    restock("cassetteToilet.gloves", spec.side, 4),
   ],
 };

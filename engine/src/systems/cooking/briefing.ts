@@ -9,6 +9,7 @@ export const briefing: SystemBriefing<CookingSpec> = {
       [isGas, light],
       [isGas, neverHeat],
       [spec.glassLid, lid],
+      [true, pans],
       [!isGas, induction],
       [!isGas, onPost(spec)],
       [!isGas, onInverter(spec)],
@@ -35,6 +36,8 @@ const neverHeat = card("cooking.neverHeat", "danger", {
   must: true,
   caution: true,
 });
+
+const pans = card("cooking.pans", "living", { chance: 0.1, costPence: COST.small, minutes: 0.5 });
 
 const lid = card("cooking.lid", "living", { chance: 0.12, costPence: COST.middling, minutes: 0.5 });
 

@@ -32,6 +32,14 @@ export const briefing: SystemBriefing<FreshWaterSpec> = {
         }),
       ],
       [
+        true,
+        card("freshWater.drink", "living", {
+          chance: situation.children > 0 ? 0.05 : 0.02,
+          costPence: COST.middling,
+          minutes: 0.5,
+        }),
+      ],
+      [
         isFrosty(situation),
         card("freshWater.frost", "night", { chance: 0.3, costPence: COST.large, minutes: 2, handsOn: true }),
       ],

@@ -1,4 +1,4 @@
-import { EIGHTHS, look, OUT_AND_BACK, read, TURNAROUND } from "../checking.ts";
+import { countOf, EIGHTHS, look, OUT_AND_BACK, read, restock, TURNAROUND } from "../checking.ts";
 import type { SystemChecks } from "../contract.ts";
 import type { FreshWaterSpec } from "./spec.ts";
 
@@ -14,5 +14,8 @@ export const checks: SystemChecks<FreshWaterSpec> = {
     look("freshWater.noLeaks", TURNAROUND, "inside"),
     look("freshWater.flushed", TURNAROUND, "inside"),
     look("freshWater.sanitised", ["due"], "inside"),
+    countOf("freshWater.hose", OUT_AND_BACK, spec.side, 1, { charge: "missingItem" }),
+    restock("freshWater.sanitiser", "inside", 1),
+    look("freshWater.filter", ["due"], "inside"),
   ],
 };

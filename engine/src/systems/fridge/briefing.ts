@@ -13,6 +13,12 @@ const doorLatch = card("fridge.doorLatch", "beforeDriving", {
   handsOn: true,
 });
 const precool = card("fridge.loadCold", "living", { chance: 0.3, costPence: COST.trifle, minutes: 0.5 });
+const medicine = card("fridge.medicine", "danger", { chance: 0.01, costPence: COST.heavy, minutes: 0.5 });
+const ventsClear = card("fridge.ventsClear", "onArriving", {
+  chance: 0.1,
+  costPence: COST.trifle,
+  minutes: 0.5,
+});
 const doorAjar = card("fridge.emptyOnReturn", "returning", {
   chance: 0.2,
   costPence: COST.trifle,
@@ -35,6 +41,8 @@ function absorption(situation: BriefingSituation) {
     [true, card("fridge.level", "onArriving", { chance: 0.3, costPence: COST.trifle, minutes: 1 })],
     [true, doorLatch],
     [true, precool],
+    [true, ventsClear],
+    [true, medicine],
     [
       true,
       card("fridge.ammonia", "danger", { chance: 0.01, costPence: COST.heavy, minutes: 0.5, caution: true }),
@@ -62,6 +70,7 @@ function compressor(situation: BriefingSituation) {
     ],
     [true, doorLatch],
     [true, precool],
+    [true, medicine],
     [true, doorAjar],
   );
 }

@@ -1,4 +1,4 @@
-import { look, OUT_AND_BACK, read, TURNAROUND } from "../checking.ts";
+import { look, OUT_AND_BACK, read, restock, TURNAROUND } from "../checking.ts";
 import type { SystemChecks } from "../contract.ts";
 import type { FridgeSpec } from "./spec.ts";
 
@@ -20,5 +20,6 @@ export const checks: SystemChecks<FridgeSpec> = {
       : []),
     look("fridge.doorAndCatch", OUT_AND_BACK, "inside", { ...FRIDGE, photograph: true, charge: "damage" }),
     look("fridge.clean", ["back", "turnaround"], "inside", { ...FRIDGE, charge: "cleaning" }),
+    restock("fridge.deodorant", "inside", 1),
   ],
 };

@@ -11,6 +11,7 @@ export const briefing: SystemBriefing<HeatingSpec> = {
       [hasElectric, electricStage(spec)],
       [burns, flue(situation)],
       [burns, offAtPump],
+      [true, outlets],
       [burns && situation.nightsOffHookUp > 0, fanEatsBattery(situation)],
       [spec.source.startsWith("diesel"), dieselTank],
       [isFrosty(situation), nightFrost],
@@ -57,6 +58,13 @@ const flue = (situation: BriefingSituation): BriefingCard =>
     caution: true,
     question: true,
   });
+
+const outlets = card("heating.outlets", "night", {
+  chance: 0.05,
+  costPence: COST.middling,
+  minutes: 0.5,
+  caution: true,
+});
 
 const offAtPump = card("heating.offAtPump", "filling", {
   chance: 0.05,

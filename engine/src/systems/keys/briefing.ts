@@ -12,6 +12,7 @@ export const briefing: SystemBriefing<KeysSpec> = {
           costPence: COST.middling,
           minutes: 1.5,
           handsOn: true,
+          caution: true,
           facts: { keys: spec.keysPerSet * spec.sets },
         }),
       ],
@@ -26,6 +27,7 @@ export const briefing: SystemBriefing<KeysSpec> = {
           caution: true,
         }),
       ],
+      [true, card("keys.lost", "danger", { chance: 0.02, costPence: COST.large, minutes: 0.5 })],
       [spec.alarm, card("keys.alarmNight", "night", { chance: 0.2, costPence: COST.trifle, minutes: 0.5 })],
     ),
 };

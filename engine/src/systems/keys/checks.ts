@@ -1,4 +1,4 @@
-import { countOf, look, OUT_AND_BACK, TURNAROUND } from "../checking.ts";
+import { countOf, look, OUT_AND_BACK, restock, TURNAROUND } from "../checking.ts";
 import type { SystemChecks } from "../contract.ts";
 import type { KeysSpec } from "./spec.ts";
 
@@ -10,5 +10,6 @@ export const checks: SystemChecks<KeysSpec> = {
       charge: "missingItem",
     }),
     look("keys.everyLock", TURNAROUND, "nearside"),
+    restock("keys.cell", "cab", 1),
   ],
 };

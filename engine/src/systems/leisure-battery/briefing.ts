@@ -10,6 +10,7 @@ export const briefing: SystemBriefing<LeisureBatterySpec> = {
       [!isLithium, readVolts(situation)],
       [isLithium, readPercent(situation)],
       [isLithium && situation.coldestNightC < 2, coldCharge],
+      [true, whatEatsIt],
       [true, leaveAlone],
     );
   },
@@ -44,6 +45,12 @@ const readPercent = ({ nightsOffHookUp }: BriefingSituation): BriefingCard =>
 const coldCharge = card("leisureBattery.coldCharge", "night", {
   chance: 0.3,
   costPence: COST.small,
+  minutes: 1,
+});
+
+const whatEatsIt = card("leisureBattery.whatEatsIt", "living", {
+  chance: 0.15,
+  costPence: COST.middling,
   minutes: 1,
 });
 

@@ -1,4 +1,4 @@
-import { DUE, EVERY_TIME, look, read, TURNAROUND } from "../checking.ts";
+import { DUE, EVERY_TIME, look, read, restock, TURNAROUND } from "../checking.ts";
 import type { SystemChecks } from "../contract.ts";
 import type { LeisureBatterySpec } from "./spec.ts";
 
@@ -13,7 +13,12 @@ export const checks: SystemChecks<LeisureBatterySpec> = {
       ? read("leisureBattery.charge", EVERY_TIME, "inside", SHARE)
       : read("leisureBattery.restVolts", EVERY_TIME, "inside", VOLTS),
     look("leisureBattery.terminals", TURNAROUND, "cab", BATTERY),
-    ...(spec.chemistry === "flooded" ? [look("leisureBattery.acidLevel", TURNAROUND, "cab", BATTERY)] : []),
+    ...(spec.chemistry === "flooded"
+      ? [
+          look("leisureBattery.acidLevel", TURNAROUND, "cab", BATTERY),
+          restock("leisureBattery.water", "cab", 1),
+        ]
+      : []),
     look("leisureBattery.loadTest", DUE, "cab", BATTERY),
   ],
 };

@@ -10,6 +10,7 @@ export const briefing: SystemBriefing<LpgSpec> = {
       [true, openAndShut(spec)],
       [true, onTheMove(spec)],
       [true, smell],
+      [true, card("lpg.taps", "living", { chance: 0.1, costPence: COST.trifle, minutes: 1, handsOn: true })],
       [true, howMuch(spec)],
       [isExchange && spec.cylinders > 1, changeBottle(spec)],
       [!isExchange, refill(spec, abroad)],

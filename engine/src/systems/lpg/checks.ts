@@ -1,4 +1,4 @@
-import { countOf, DUE, EVERY_TIME, look, OUT_AND_BACK, read, TURNAROUND } from "../checking.ts";
+import { countOf, DUE, EVERY_TIME, look, OUT_AND_BACK, read, restock, TURNAROUND } from "../checking.ts";
 import type { SystemChecks } from "../contract.ts";
 import type { LpgSpec } from "./spec.ts";
 
@@ -31,8 +31,11 @@ export const checks: SystemChecks<LpgSpec> = {
               photograph: true,
               charge: "missingItem",
             }),
+            countOf("lpg.adaptors", OUT_AND_BACK, spec.side, 4, { charge: "missingItem" }),
           ]),
       look("lpg.leakFluid", TURNAROUND, spec.side, locker),
+      restock("lpg.seals", spec.side, 2),
+      restock("lpg.fluidBottle", spec.side, 1),
       look("lpg.dropVents", TURNAROUND, "underside"),
       look("lpg.hoseDate", DUE, spec.side, locker),
       look("lpg.yearlyCheck", DUE, spec.side, locker),

@@ -30,6 +30,15 @@ export const briefing: SystemBriefing<SeatsBeltsSpec> = {
         }),
       ],
       [
+        spec.petsAllowed,
+        card("seatsBelts.pets", "beforeDriving", {
+          chance: 0.05,
+          costPence: COST.middling,
+          minutes: 0.5,
+          caution: true,
+        }),
+      ],
+      [
         spec.swivel,
         card("seatsBelts.swivel", "beforeDriving", {
           chance: 0.1,

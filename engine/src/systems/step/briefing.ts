@@ -15,6 +15,15 @@ export const briefing: SystemBriefing<StepSpec> = {
         }),
       ],
       [
+        true,
+        card("step.mindIt", "onArriving", {
+          chance: 0.05,
+          costPence: COST.middling,
+          minutes: 0.5,
+          caution: true,
+        }),
+      ],
+      [
         spec.door && spec.flyScreen,
         card("step.flyScreen", "living", { chance: 0.1, costPence: COST.small, minutes: 0.5, handsOn: true }),
       ],

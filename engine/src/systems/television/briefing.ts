@@ -15,6 +15,10 @@ export const briefing: SystemBriefing<TelevisionSpec> = {
           caution: true,
         }),
       ],
+      [
+        spec.aerial === "dish",
+        card("television.dish", "living", { chance: 0.2, costPence: COST.trifle, minutes: 0.5 }),
+      ],
       [true, card("television.tune", "living", { chance: 0.3, costPence: COST.trifle, minutes: 1 })],
     ),
 };

@@ -1,9 +1,9 @@
 import type { SystemBriefing } from "../contract.ts";
-import { COST, card, cardsWhere } from "../telling.ts";
+import { COST, card, cardsWhere, isFrosty } from "../telling.ts";
 import type { TyresSpec } from "./spec.ts";
 
 export const briefing: SystemBriefing<TyresSpec> = {
-  cards: (spec) =>
+  cards: (spec, situation) =>
     cardsWhere(
       [
         true,
@@ -14,6 +14,17 @@ export const briefing: SystemBriefing<TyresSpec> = {
           caution: true,
         }),
       ],
+      [true, card("tyres.kerbs", "beforeDriving", { chance: 0.1, costPence: COST.middling, minutes: 0.5 })],
+      [
+        isFrosty(situation),
+        card("tyres.chains", "beforeDriving", {
+          chance: 0.03,
+          costPence: COST.large,
+          minutes: 1,
+          caution: true,
+        }),
+      ],
+      [true, card("tyres.light", "danger", { chance: 0.1, costPence: COST.middling, minutes: 0.5 })],
       [
         true,
         card("tyres.pressures", "beforeDriving", {

@@ -10,6 +10,7 @@ export const checks: SystemChecks<TyresSpec> = {
   checks: (spec) => [
     ...WHEELS.flatMap(wheelChecks),
     look("tyres.nutMarkers", TURNAROUND, "nearside"),
+    look("tyres.valves", TURNAROUND, "nearside"),
     ...(spec.spare === "none" ? [] : [SPARE[spec.spare]]),
     look("tyres.age", DUE, "nearside"),
   ],

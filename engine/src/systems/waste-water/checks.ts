@@ -1,4 +1,4 @@
-import { look, OUT_AND_BACK, TURNAROUND } from "../checking.ts";
+import { look, OUT_AND_BACK, restock, TURNAROUND } from "../checking.ts";
 import type { SystemChecks } from "../contract.ts";
 import type { WasteWaterSpec } from "./spec.ts";
 
@@ -9,6 +9,8 @@ export const checks: SystemChecks<WasteWaterSpec> = {
     look("wasteWater.isEmpty", OUT_AND_BACK, "underside", { ...DRAIN, charge: "wasteWater" }),
     look("wasteWater.valve", OUT_AND_BACK, "underside", { ...DRAIN, photograph: true, charge: "damage" }),
     look("wasteWater.gauge", TURNAROUND, "inside"),
+    look("wasteWater.trapsWet", TURNAROUND, "inside"),
+    restock("wasteWater.cleaner", "inside", 1),
     ...(spec.heated ? [look("wasteWater.heater", TURNAROUND, "underside", DRAIN)] : []),
   ],
 };

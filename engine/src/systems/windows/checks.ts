@@ -35,5 +35,7 @@ export const checks: SystemChecks<WindowsSpec> = {
       ? [countOf("windows.blinds", OUT_AND_BACK, "inside", spec.blinds, { charge: "missingItem" })]
       : []),
     look("windows.damp", TURNAROUND, "inside"),
+    look("windows.openAndShut", TURNAROUND, "inside"),
+    look("windows.cleaned", TURNAROUND, "inside"),
   ],
 };
