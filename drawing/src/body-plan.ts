@@ -45,15 +45,54 @@ export function roofShapes(vehicle: VehicleDescription): readonly BodyShape[] {
     ["Q", 1.48, W / 2, 1.6, 0.3],
     ["Z"],
   ];
-  const third = (L - 1.9) / 3;
+  const from = vehicle.bodyStyle === "aClass" ? 0.75 : 1.75;
+  const third = (L - from - 0.15) / 3;
   const panel = (index: number): readonly PathStep[] =>
-    rect(1.75 + index * (third + 0.02), 0.13, third, W - 0.26, 0.1);
+    rect(from + index * (third + 0.02), 0.13, third, W - 0.26, 0.1);
   return [
     piece("panelAbove", "panel", planOutline(L, W)),
-    piece("windscreenAbove", "glass", screen),
-    piece("roofFront", "panel", panel(0)),
+    ...aheadOfRoof(vehicle, screen),
+    piece(
+      "roofFront",
+      "panel",
+      vehicle.bodyStyle === "overcab" ? overCabPlan(from + third, W) : panel(0),
+      vehicle.bodyStyle === "lowProfile" ? [rect(from + 0.1, W / 2 - 0.4, 0.42, 0.8, 0.06)] : [],
+    ),
     piece("roofMiddle", "panel", panel(1)),
     piece("roofRear", "panel", panel(2)),
+  ];
+}
+
+/** The windscreen as it is seen from above: far forward on an A-class, under the bed on an overcab. */
+function aheadOfRoof(
+  { bodyStyle, dimensions }: VehicleDescription,
+  screen: readonly PathStep[],
+): readonly BodyShape[] {
+  const W = dimensions.widthM;
+  if (bodyStyle === "overcab") return [];
+  if (bodyStyle !== "aClass") return [piece("windscreenAbove", "glass", screen)];
+  return [
+    piece("windscreenAbove", "glass", [
+      ["M", 0.3, 0.18],
+      ["Q", 0.02, W / 2, 0.3, W - 0.18],
+      ["L", 0.62, W - 0.22],
+      ["Q", 0.4, W / 2, 0.62, 0.22],
+      ["Z"],
+    ]),
+  ];
+}
+
+/** The front of an overcab's roof, rounded where the bed reaches over the windscreen. */
+function overCabPlan(to: number, W: number): readonly PathStep[] {
+  return [
+    ["M", 0.95, 0.1],
+    ["L", to, 0.1],
+    ["L", to, W - 0.1],
+    ["L", 0.95, W - 0.1],
+    ["Q", 0.55, W - 0.14, 0.55, W * 0.7],
+    ["L", 0.55, W * 0.3],
+    ["Q", 0.55, 0.14, 0.95, 0.1],
+    ["Z"],
   ];
 }
 
@@ -83,8 +122,8 @@ export function insideShapes(vehicle: VehicleDescription): readonly BodyShape[] 
   const names = ["Front", "Middle", "Rear"] as const;
   names.forEach((name, index) => {
     const left = 2.05 + index * zone;
-    shapes.push(piece(`inside${name}Offside`, "panel", rect(left, 0.1, zone - 0.05, half, 0.05)));
-    shapes.push(piece(`inside${name}Nearside`, "panel", rect(left, 0.14 + half, zone - 0.05, half, 0.05)));
+    shapes.push(piece(`inside${name}Offside`, "zone", rect(left, 0.1, zone - 0.05, half, 0.05)));
+    shapes.push(piece(`inside${name}Nearside`, "zone", rect(left, 0.14 + half, zone - 0.05, half, 0.05)));
   });
   return shapes;
 }
@@ -127,10 +166,10 @@ export function cabShapes(vehicle: VehicleDescription): readonly BodyShape[] {
     ["Z"],
   ];
   const screen: readonly PathStep[] = [
-    ["M", 0.62, 0.2],
-    ["Q", 0.42, W / 2, 0.62, W - 0.2],
-    ["L", 0.84, W - 0.22],
-    ["Q", 0.66, W / 2, 0.84, 0.22],
+    ["M", 0.4, 0.22],
+    ["Q", 0.14, W / 2, 0.4, W - 0.22],
+    ["L", 0.6, W - 0.24],
+    ["Q", 0.4, W / 2, 0.6, 0.24],
     ["Z"],
   ];
   const dashboard: readonly PathStep[] = [

@@ -41,6 +41,16 @@ function nose({ height: H, style }: Side): readonly PathStep[] {
       ["Q", 0.72, H - 0.04, 1.35, H],
     ];
   }
+  if (style === "lowProfile") {
+    // the windscreen ends under a cap that slopes up to the box
+    return [
+      ...hood,
+      ["L", 1.42, 1.92],
+      ["Q", 1.38, 2.02, 1.5, 2.1],
+      ["L", 2.1, H - 0.2],
+      ["Q", 2.35, H - 0.02, 2.75, H],
+    ];
+  }
   const [screenLeft, screenTop] = screenHead(H);
   return [...hood, ["L", screenLeft, screenTop], ["Q", screenLeft + 0.28, H - 0.03, screenLeft + 0.95, H]];
 }
@@ -48,6 +58,12 @@ function nose({ height: H, style }: Side): readonly PathStep[] {
 /** Top of the windscreen: distance from the front, height. */
 function screenHead(H: number): Point {
   return [1.3 + (H - 1.3) * 0.28, 1.3 + (H - 1.3) * 0.7];
+}
+
+/** Top of the windscreen, by style: a box over the cab ends it lower. */
+function headOf({ height, style }: Pick<Side, "height" | "style">): Point {
+  if (style === "overcab") return [1.36, 1.82];
+  return style === "lowProfile" ? [1.42, 1.9] : screenHead(height);
 }
 
 /** Underside from the rear to the front, cut by the wheel arches. */
@@ -80,7 +96,7 @@ function outline(side: Side): readonly PathStep[] {
 
 /** Cab door and its window between the windscreen and the pillar behind the seats. */
 function cabDoor(side: Side): { door: readonly PathStep[]; window: readonly PathStep[]; pillar: number } {
-  const { height: H, style } = side;
+  const { style } = side;
   if (style === "aClass") {
     return {
       door: rect(0.55, 0.5, 0.85, 1.75, 0.06),
@@ -88,7 +104,7 @@ function cabDoor(side: Side): { door: readonly PathStep[]; window: readonly Path
       pillar: 1.4,
     };
   }
-  const [headLeft, headTop] = style === "overcab" ? ([1.36, 1.82] as Point) : screenHead(H);
+  const [headLeft, headTop] = headOf(side);
   const pillar = Math.max(1.95, headLeft + 0.42);
   const top = Math.min(headTop - 0.03, 2.02);
   const lean = (z: number): number => 0.98 + ((z - 1.3) / (headTop - 1.3)) * (headLeft - 0.98) + 0.09;
@@ -139,7 +155,7 @@ function fromTop(steps: readonly PathStep[], height: number): readonly PathStep[
 function windscreen({ height: H, style }: Side): readonly PathStep[] {
   if (style === "aClass")
     return [["M", 0.1, 1.3], ["L", 0.3, H - 0.62], ["L", 0.5, H - 0.62], ["L", 0.5, 1.3], ["Z"]];
-  const [left, top] = style === "overcab" ? ([1.36, 1.82] as Point) : screenHead(H);
+  const [left, top] = headOf({ height: H, style });
   return [["M", 0.98, 1.3], ["L", left, top], ["L", left + 0.07, top - 0.05], ["L", 1.09, 1.3], ["Z"]];
 }
 
@@ -160,7 +176,29 @@ function sideLines(side: Side, pillar: number): readonly (readonly PathStep[])[]
       ["M", pillar - 0.2, H - 0.14],
       ["L", L - 0.3, H - 0.14],
     ]);
-  if (side.style === "lowProfile" || side.style === "overcab")
+  if (side.style === "lowProfile")
+    // the joint of the cap with the cab roof, and of the box behind it
+    lines.push(
+      [
+        ["M", 1.5, 2.1],
+        ["L", pillar + 0.06, 2.1],
+      ],
+      [
+        ["M", pillar + 0.06, SILL_M],
+        ["L", pillar + 0.06, 2.1],
+      ],
+    );
+  if (side.style === "overcab")
+    lines.push(rect(0.98, H - 0.72, 0.5, 0.38, 0.08), [
+      ["M", 0.98, 1.9],
+      ["L", pillar + 0.06, 1.9],
+    ]);
+  if (side.style === "aClass")
+    lines.push([
+      ["M", 0.02, 1.16],
+      ["L", 0.5, 1.16],
+    ]);
+  if (side.style === "overcab")
     lines.push([
       ["M", pillar + 0.06, SILL_M],
       ["L", pillar + 0.06, H - 0.04],
@@ -234,7 +272,13 @@ export function sideShapes(vehicle: VehicleDescription, view: "nearside" | "offs
     );
   }
   shapes.push(wheel("Front", side.front), wheel("Rear", side.rear));
-  shapes.push(piece("mirror", "trim", rect(1.02, 1.26, 0.17, 0.32, 0.06)));
+  shapes.push(
+    piece(
+      "mirror",
+      "trim",
+      side.style === "aClass" ? rect(0.12, 1.5, 0.18, 0.46, 0.06) : rect(1.02, 1.26, 0.17, 0.32, 0.06),
+    ),
+  );
   const down = shapes.map((shape) => ({
     ...shape,
     points: fromTop(shape.points, heightM),

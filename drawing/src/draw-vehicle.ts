@@ -1,8 +1,11 @@
-import type { DrawnPart, VehicleDescription, View } from "@setfair/engine";
+import type { VehicleDescription, View } from "@setfair/engine";
+import { type Arranged, arrangeParts, touchBox } from "./arrange.ts";
 import { fittedParts } from "./fitted-parts.ts";
 import { type Frame, frameOf } from "./frame.ts";
+import { glyphOf } from "./glyphs.ts";
 import { PALETTE } from "./palette.ts";
-import { bodyPieces, isDoor, isWheel, largestFirst } from "./pieces.ts";
+import { bodyPieces, isDoor, isWheel } from "./pieces.ts";
+import { raisedRoof } from "./raised-roof.ts";
 import type { BodyShape, PathStep } from "./shape.ts";
 import { type SvgNode, svg } from "./svg-node.ts";
 
@@ -54,7 +57,7 @@ export function partsOf(vehicle: VehicleDescription, view: View): readonly ViewP
 export function drawVehicle(vehicle: VehicleDescription, view: View, options: DrawOptions = {}): SvgNode {
   const frame = frameOf(vehicle, view);
   const body = bodyPieces(vehicle, view).map((shape) => drawBody(shape, frame, options));
-  const fitted = largestFirst(fittedParts(vehicle, view)).map((part) => drawFitted(part, frame, options));
+  const fitted = arrangeParts(vehicle, view).map((part) => drawFitted(part, frame, options));
   const title = options.title === undefined ? [] : [svg("title", {}, [options.title])];
   return svg(
     "svg",
@@ -67,6 +70,7 @@ export function drawVehicle(vehicle: VehicleDescription, view: View, options: Dr
     [
       ...title,
       ...ground(frame),
+      ...raisedRoof(vehicle, view).map(({ steps, isShell }) => drawRaised(steps, isShell, frame)),
       ...body,
       ...fitted,
       ...towardsFront(frame),
@@ -82,66 +86,79 @@ const FILLS: Readonly<Record<BodyShape["kind"], string>> = {
   lamp: PALETTE.paper,
   trim: PALETTE.chalk,
   seat: PALETTE.sky,
+  zone: "none",
 };
+
+function drawRaised(steps: readonly PathStep[], isShell: boolean, frame: Frame): SvgNode {
+  return svg("path", {
+    d: pathText(steps, frame),
+    fill: isShell ? PALETTE.paper : "none",
+    stroke: PALETTE.ink,
+    "stroke-width": isShell ? 2.6 : 1.4,
+    "stroke-linejoin": "round",
+    "stroke-dasharray": isShell ? undefined : "7 6",
+    class: "raised",
+  });
+}
 
 function drawBody(shape: BodyShape, frame: Frame, options: DrawOptions): SvgNode {
   const outline =
     shape.part.startsWith("body.panel") || shape.kind === "wheel" || shape.part === "body.cabFloor";
-  const lines = (shape.detail ?? []).map((steps) =>
-    svg("path", {
-      d: pathText(steps, frame),
-      fill: "none",
-      stroke: PALETTE.ink,
-      "stroke-width": 1.6,
-      "stroke-linecap": "round",
-      class: "detail",
-    }),
-  );
+  const lines = (shape.detail ?? []).map((steps) => detailLine(steps, frame));
   const face = svg("path", {
     d: pathText(shape.points, frame),
     fill: fillOf(shape.part, FILLS[shape.kind], options),
-    stroke: strokeOf(shape.part, options),
+    stroke:
+      shape.kind === "zone" && shape.part !== options.chosen ? PALETTE.line : strokeOf(shape.part, options),
     "stroke-width": shape.part === options.chosen ? 5 : outline ? 3.4 : 2,
     "stroke-linejoin": "round",
+    // an area without a fill is touched as a whole all the same
+    "pointer-events": shape.kind === "zone" && options.touchable ? "all" : undefined,
     class: `face face-${shape.kind}`,
   });
   return group(shape.part, shape.name, [face, ...lines], options);
 }
 
-/** A fitted part, kept inside the body so that a coarse description never draws a window in the air. */
-function drawFitted(part: DrawnPart, frame: Frame, options: DrawOptions): SvgNode {
-  const { leftM, topM } = frame.place(part);
-  const length = Math.min(part.lengthM, frame.widthM);
-  const height = Math.min(part.heightM, frame.heightM);
-  const left = Math.min(Math.max(leftM - length / 2, 0), frame.widthM - length);
-  const top = Math.min(Math.max(topM - height / 2, 0), frame.heightM - height);
+/** A fitted part at its arranged place, with the lines that show what it is. */
+function drawFitted({ part, box }: Arranged, frame: Frame, options: DrawOptions): SvgNode {
+  const wheel = isWheel(part);
+  const door = isDoor(part);
+  const usual = wheel ? PALETTE.chalk : door ? PALETTE.paper : PALETTE.sky;
   const common = {
-    fill: fillOf(
-      part.part,
-      isWheel(part) ? PALETTE.chalk : isDoor(part) ? PALETTE.paper : PALETTE.sky,
-      options,
-    ),
+    fill: fillOf(part.part, usual, options),
     stroke: strokeOf(part.part, options),
-    "stroke-width": part.part === options.chosen ? 5 : isWheel(part) ? 3.4 : 2.6,
-    class: isWheel(part) ? "face face-wheel" : isDoor(part) ? "face face-panel" : "face face-fitted",
+    "stroke-width": part.part === options.chosen ? 5 : wheel ? 3.4 : 2.4,
+    class: `face face-${wheel ? "wheel" : door ? "panel" : "fitted"}`,
   };
-  const x = frame.x(left);
-  const y = frame.y(top);
-  const width = round(length * 100);
-  const tall = round(height * 100);
+  const x = frame.x(box.left);
+  const y = frame.y(box.top);
+  const width = round(box.width * 100);
+  const height = round(box.height * 100);
   const face =
     part.shape === "circle"
       ? svg("ellipse", {
           cx: round(x + width / 2),
-          cy: round(y + tall / 2),
+          cy: round(y + height / 2),
           rx: round(width / 2),
-          ry: round(tall / 2),
+          ry: round(height / 2),
           ...common,
         })
-      : svg("rect", { x, y, width, height: tall, rx: Math.min(7, width / 3, tall / 3), ...common });
-  const hub = isWheel(part) ? hubOf(x + width / 2, y + tall / 2, width / 2) : [];
-  return group(part.part, part.name, [face, ...hub, ...hitArea(x, y, width, tall, options)], options);
+      : svg("rect", { x, y, width, height, rx: round(Math.min(7, width / 3, height / 3)), ...common });
+  const hub = wheel ? hubOf(x + width / 2, y + height / 2, width / 2) : [];
+  const glyph = glyphOf(part.part, box).map((steps) => detailLine(steps, frame));
+  return group(part.part, part.name, [face, ...hub, ...glyph, ...hitArea(box, frame, options)], options);
 }
+
+const detailLine = (steps: readonly PathStep[], frame: Frame): SvgNode =>
+  svg("path", {
+    d: pathText(steps, frame),
+    fill: "none",
+    stroke: PALETTE.ink,
+    "stroke-width": 1.6,
+    "stroke-linecap": "round",
+    "stroke-linejoin": "round",
+    class: "detail",
+  });
 
 function hubOf(cx: number, cy: number, radius: number): readonly SvgNode[] {
   return [0.55, 0.15].map((share) =>
@@ -158,23 +175,15 @@ function hubOf(cx: number, cy: number, radius: number): readonly SvgNode[] {
 }
 
 /** Small parts get an unseen larger area, so that a gloved finger finds them. */
-function hitArea(
-  x: number,
-  y: number,
-  width: number,
-  height: number,
-  options: DrawOptions,
-): readonly SvgNode[] {
-  const least = 46;
-  if (!options.touchable || (width >= least && height >= least)) return [];
-  const wide = Math.max(width, least);
-  const tall = Math.max(height, least);
+function hitArea(box: Arranged["box"], frame: Frame, { touchable }: DrawOptions): readonly SvgNode[] {
+  const touch = touchBox(box);
+  if (!touchable || (touch.width === box.width && touch.height === box.height)) return [];
   return [
     svg("rect", {
-      x: round(x + width / 2 - wide / 2),
-      y: round(y + height / 2 - tall / 2),
-      width: wide,
-      height: tall,
+      x: frame.x(touch.left),
+      y: frame.y(touch.top),
+      width: round(touch.width * 100),
+      height: round(touch.height * 100),
       fill: "none",
       "pointer-events": "all",
       class: "hit",

@@ -27,6 +27,14 @@ export function frontOverhangM(vehicle: VehicleDescription): number {
   return Math.max(0.4, lengthM - wheelbaseM - rearOverhangM);
 }
 
+/** Room above the body for an elevating roof that is up, m; 0 for other bodies and for views from above. */
+export function raisedRoofM(vehicle: VehicleDescription, view: View): number {
+  const fromOutside = view === "nearside" || view === "offside" || view === "front" || view === "rear";
+  return fromOutside && vehicle.bodyStyle === "elevatingRoofCampervan" ? RAISED_M : 0;
+}
+/** How far the high end of an elevating roof stands above the body, m; practice, only for the drawing. */
+const RAISED_M = 0.75;
+
 const round = (value: number): number => Math.round(value * 10) / 10;
 
 /** How much of the vehicle the view of the cab shows, from the nose, m. */
@@ -43,6 +51,7 @@ export function frameOf(vehicle: VehicleDescription, view: View): Frame {
   const end = view === "front" || view === "rear";
   const width = end ? widthM : view === "cab" ? CAB_LENGTH_M : lengthM;
   const height = side || end ? heightM : widthM;
+  const raised = raisedRoofM(vehicle, view);
   const place: Frame["place"] = ({ xM, yM, zM }) => {
     const along = xM + overhang;
     if (view === "nearside") return { leftM: along, topM: heightM - zM };
@@ -56,9 +65,9 @@ export function frameOf(vehicle: VehicleDescription, view: View): Frame {
     widthM: width,
     heightM: height,
     paperWidth: round((width + 2 * MARGIN_M) * SCALE),
-    paperHeight: round((height + 2 * MARGIN_M) * SCALE),
+    paperHeight: round((height + raised + 2 * MARGIN_M) * SCALE),
     x: (fromLeftM) => round((fromLeftM + MARGIN_M) * SCALE),
-    y: (fromTopM) => round((fromTopM + MARGIN_M) * SCALE),
+    y: (fromTopM) => round((fromTopM + raised + MARGIN_M) * SCALE),
     place,
   };
 }

@@ -1,14 +1,14 @@
 import type { DrawnPart, VehicleDescription, View } from "@setfair/engine";
 import { bodyShapes } from "./body.ts";
 import { fittedParts } from "./fitted-parts.ts";
-import { type Frame, frameOf } from "./frame.ts";
-import { type BodyShape, boundsOf } from "./shape.ts";
+import type { BodyShape } from "./shape.ts";
 
 /** The body's own wheels and door are left out where fitted ones are drawn in their place. */
 export function bodyPieces(vehicle: VehicleDescription, view: View): readonly BodyShape[] {
   const shapes = bodyShapes(vehicle, view);
   const fitted = fittedParts(vehicle, view);
-  if (view === "cab") return shapes.filter((shape) => !isCovered(shape, fitted, frameOf(vehicle, view)));
+  if (view === "cab")
+    return shapes.filter(({ part }) => !fitted.some((each) => STANDS_FOR[each.part]?.includes(part)));
   if (view !== "nearside" && view !== "offside") return shapes;
   const wheels = fitted.some(isWheel);
   const door = fitted.some(isDoor);
@@ -17,18 +17,11 @@ export function bodyPieces(vehicle: VehicleDescription, view: View): readonly Bo
   );
 }
 
-/** A seat or a dashboard of the body that a fitted part stands for. */
-function isCovered(shape: BodyShape, fitted: readonly DrawnPart[], frame: Frame): boolean {
-  if (shape.kind === "panel" && shape.part === "body.cabFloor") return false;
-  const { left, right, top, bottom } = boundsOf(shape.points);
-  return fitted.some((part) => {
-    const { leftM, topM } = frame.place(part);
-    return (
-      Math.abs((left + right) / 2 - leftM) < part.lengthM / 2 &&
-      Math.abs((top + bottom) / 2 - topM) < part.heightM / 2
-    );
-  });
-}
+/** Pieces of the cab that a fitted part stands for. */
+const STANDS_FOR: Readonly<Record<string, readonly string[]>> = {
+  "cab.dashboard": ["body.dashboard", "body.steeringWheel"],
+  "seatsBelts.front": ["body.cabSeatDriver", "body.cabSeatPassenger"],
+};
 
 /** Small parts come last, so that none is hidden behind a larger one. */
 export const largestFirst = (parts: readonly DrawnPart[]): readonly DrawnPart[] =>

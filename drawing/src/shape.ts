@@ -4,7 +4,7 @@ export interface BodyShape {
   readonly part: string;
   /** message id of the piece */
   readonly name: string;
-  readonly kind: "panel" | "glass" | "wheel" | "lamp" | "trim" | "seat";
+  readonly kind: "panel" | "glass" | "wheel" | "lamp" | "trim" | "seat" | "zone";
   readonly points: readonly PathStep[];
   /** lines drawn inside it, not touchable by themselves */
   readonly detail?: readonly (readonly PathStep[])[];
@@ -85,4 +85,35 @@ export function boundsOf(steps: readonly PathStep[]): {
     right: Math.max(...lefts),
     bottom: Math.max(...tops),
   };
+}
+
+/** A place on a view, metres from the left and the top. */
+export type Point = readonly [left: number, top: number];
+
+/** The outline as points close enough together for a test of what lies inside; an arc counts as its chord. */
+export function flattened(steps: readonly PathStep[]): readonly Point[] {
+  const points: Point[] = [];
+  for (const step of steps) {
+    if (step[0] === "Z") continue;
+    if (step[0] === "Q") {
+      const [fromLeft, fromTop] = points.at(-1) ?? [step[1], step[2]];
+      for (const t of [0.25, 0.5, 0.75, 1]) {
+        const bend = (a: number, b: number, c: number) => (1 - t) ** 2 * a + 2 * t * (1 - t) * b + t ** 2 * c;
+        points.push([bend(fromLeft, step[1], step[3]), bend(fromTop, step[2], step[4])]);
+      }
+    } else if (step[0] === "A") points.push([step[3], step[4]]);
+    else points.push([step[1], step[2]]);
+  }
+  return points;
+}
+
+/** Whether a point lies inside a closed outline. */
+export function isWithin([left, top]: Point, outline: readonly Point[]): boolean {
+  let inside = false;
+  outline.forEach(([aLeft, aTop], k) => {
+    const [bLeft, bTop] = outline[(k + 1) % outline.length]!;
+    if (aTop > top !== bTop > top && left < ((bLeft - aLeft) * (top - aTop)) / (bTop - aTop) + aLeft)
+      inside = !inside;
+  });
+  return inside;
 }

@@ -63,16 +63,25 @@ export function loadPlaces(
     of("lockers", wheelbaseM * 0.7),
     of("roof", wheelbaseM * 0.6),
     of("underBed", bedAt),
-    ...(hasGarage(vehicle) ? [of("garage", rear - 0.5)] : []),
+    ...garages(vehicle).map(({ behindFrontAxleM, maxKg }) => of("garage", behindFrontAxleM, maxKg)),
     ...(rack === undefined
       ? []
       : [of("rack", Math.max(rack.behindFrontAxleM, rear), rack.maxKg, rack.massKg)]),
   ];
 }
 
-/** Coachbuilt bodies have a locker across the tail or a garage (practice). */
-const hasGarage = ({ bodyStyle }: VehicleDescription): boolean =>
-  ["lowProfile", "overcab", "aClass"].includes(bodyStyle);
+/** The garage as described; a coachbuilt body without one described has a locker across the tail (practice). */
+function garages({ systems, bodyStyle, dimensions }: VehicleDescription): readonly Garage[] {
+  const described = specsOf({ systems }, "garage").slice(0, 1);
+  if (described.length > 0) return described;
+  const tail = dimensions.wheelbaseM + dimensions.rearOverhangM - 0.5;
+  return ["lowProfile", "overcab", "aClass"].includes(bodyStyle) ? [{ behindFrontAxleM: tail }] : [];
+}
+
+interface Garage {
+  readonly behindFrontAxleM: number;
+  readonly maxKg?: number;
+}
 
 /** The rows of belted seats, as described: driver, passenger, then those behind. */
 export function seatRows(vehicle: VehicleDescription): readonly SeatRow[] {
