@@ -35,6 +35,8 @@ type AppendOnly =
   | "audit"
   | "vehicle_version"
   | "terms_version"
+  | "upkeep_entry"
+  | "defect_disclosure"
   | "erasure";
 type Changing = Exclude<TableName, AppendOnly>;
 

@@ -3,6 +3,7 @@ import type { StoreKind } from "./dialects.ts";
 import { firstTables } from "./migrations/0001-first-tables.ts";
 import { weighbridge } from "./migrations/0010-weighbridge.ts";
 import { diary } from "./migrations/0011-diary.ts";
+import { upkeep } from "./migrations/0012-upkeep.ts";
 
 /** In this order, for ever; a migration that was released is never changed. */
 export function migrationsFor(kind: StoreKind): Record<string, Migration> {
@@ -10,6 +11,7 @@ export function migrationsFor(kind: StoreKind): Record<string, Migration> {
     "0001-first-tables": { up: (db) => firstTables(db, kind) },
     "0010-weighbridge": { up: (db) => weighbridge(db, kind) },
     "0011-diary": { up: (db) => diary(db, kind) },
+    "0012-upkeep": { up: (db) => upkeep(db, kind) },
   };
 }
 

@@ -19,6 +19,7 @@ import { platesStore } from "./plates-store.ts";
 import { recordsStore } from "./records-store.ts";
 import { ticketsStore } from "./tickets-store.ts";
 import type { Store } from "./types.ts";
+import { defectsStore, upkeepStore } from "./upkeep-store.ts";
 
 /** All that one depot may see, behind one door. */
 export function scopedStore(door: Door): Store {
@@ -46,6 +47,8 @@ export function scopedStore(door: Door): Store {
     hires: hiresStore(door),
     bookings: bookingsStore(door),
     blocks: blocksStore(door),
+    upkeep: upkeepStore(door),
+    defects: defectsStore(door),
     records: recordsStore(door),
     photographs: photographsStore(door),
     payments: paymentsStore(door),

@@ -222,6 +222,37 @@ export interface DepotTable extends Scoped {
   version: number;
 }
 
+/** Something done to a vehicle or read off it on a day. */
+export interface UpkeepEntryTable extends Scoped {
+  id: string;
+  vehicle_id: string;
+  kind: string;
+  on_day: string;
+  document: string;
+  by_id: string;
+  at: string;
+}
+export interface DefectTable extends Scoped {
+  id: string;
+  vehicle_id: string;
+  hire_id: string | null;
+  class: string;
+  document: string;
+  by_id: string;
+  at: string;
+  closed_at: string | null;
+  closed_by: string | null;
+  closed_how: string | null;
+}
+export interface DefectDisclosureTable extends Scoped {
+  id: string;
+  defect_id: string;
+  hire_id: string;
+  signer: string;
+  by_id: string;
+  at: string;
+}
+
 /** Every table of a depot; all carry firm_id and depot_id and are reached through the door only. */
 export interface ScopedTables {
   depot: DepotTable;
@@ -236,6 +267,9 @@ export interface ScopedTables {
   hire_part: HirePartTable;
   booking: BookingTable;
   vehicle_block: VehicleBlockTable;
+  upkeep_entry: UpkeepEntryTable;
+  defect: DefectTable;
+  defect_disclosure: DefectDisclosureTable;
   weighbridge_ticket: WeighbridgeTicketTable;
   guard: GuardTable;
   record: RecordTable;

@@ -242,6 +242,41 @@ export interface BlockRow {
   readonly at: string;
 }
 
+// ---------------------------------------------------------------- upkeep
+
+export const UPKEEP_KINDS = ["done", "damp", "water", "frost"] as const;
+/** Something done to a vehicle or read off it. Kept for ever. */
+export interface UpkeepRow {
+  readonly id: string;
+  readonly vehicleId: string;
+  /** done: a duty of the due-date book · damp: a meter's reading · water: flushed, sanitised · frost: drained, laid up */
+  readonly kind: (typeof UPKEEP_KINDS)[number];
+  readonly on: string;
+  readonly document: JsonObject;
+  readonly by: string;
+  readonly at: string;
+}
+export interface DefectRow {
+  readonly id: string;
+  readonly vehicleId: string;
+  /** on which it was noted, where on a hire */
+  readonly hireId: string | null;
+  readonly class: "safety" | "comfort";
+  readonly document: JsonObject;
+  readonly by: string;
+  readonly at: string;
+  readonly closed: { readonly at: string; readonly by: string; readonly how: string } | null;
+}
+/** A hirer was told of a defect and signed for it. */
+export interface DisclosureRow {
+  readonly id: string;
+  readonly defectId: string;
+  readonly hireId: string;
+  readonly signer: string;
+  readonly by: string;
+  readonly at: string;
+}
+
 // ---------------------------------------------------------------- records
 
 export type StoredRecord = DepotRecord | ErasedRecord;
@@ -482,6 +517,21 @@ export interface Store {
     remove(id: string): Promise<BlockRow | null>;
     /** What touches [from, to), by vehicle and time. */
     between(from: string, to: string, vehicleIds?: readonly string[]): Promise<readonly BlockRow[]>;
+  };
+  readonly upkeep: {
+    add(entry: Omit<UpkeepRow, "id" | "at">): Promise<UpkeepRow>;
+    /** Oldest first. */
+    ofVehicles(vehicleIds: readonly string[]): Promise<readonly UpkeepRow[]>;
+  };
+  readonly defects: {
+    add(defect: Omit<DefectRow, "id" | "at" | "closed">): Promise<DefectRow>;
+    get(id: string): Promise<DefectRow | null>;
+    /** Oldest first, closed ones too. */
+    ofVehicles(vehicleIds: readonly string[]): Promise<readonly DefectRow[]>;
+    /** False where it is closed already. */
+    close(id: string, how: { readonly by: string; readonly how: string }): Promise<boolean>;
+    disclose(told: Omit<DisclosureRow, "id" | "at">): Promise<DisclosureRow>;
+    disclosures(hireIds: readonly string[]): Promise<readonly DisclosureRow[]>;
   };
   readonly records: {
     /** Each record by itself, in the order given; what is there already answers with its receipt again. */
