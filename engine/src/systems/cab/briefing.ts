@@ -26,8 +26,8 @@ export const briefing: SystemBriefing<CabSpec> = {
       [
         true,
         card("cab.width", "beforeDriving", {
-          chance: situation.firstTime ? 0.15 : 0.05,
-          costPence: COST.middling,
+          chance: situation.firstTime ? 0.2 : 0.08,
+          costPence: COST.small,
           minutes: 1,
           handsOn: true,
         }),
@@ -41,7 +41,7 @@ export const briefing: SystemBriefing<CabSpec> = {
           handsOn: true,
         }),
       ],
-      [true, card("cab.parkIt", "onArriving", { chance: 0.04, costPence: COST.large, minutes: 0.5 })],
+      [true, card("cab.parkIt", "onArriving", { chance: 0.01, costPence: COST.large, minutes: 0.5 })],
       [
         true,
         card("cab.nothingBurnsInside", "danger", {

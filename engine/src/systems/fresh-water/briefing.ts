@@ -10,7 +10,7 @@ export const briefing: SystemBriefing<FreshWaterSpec> = {
         card("freshWater.fill", "filling", {
           chance: 0.04,
           costPence: COST.heavy,
-          minutes: 3,
+          minutes: 2,
           handsOn: true,
           question: true,
           mentions: ["fuel"],
@@ -35,7 +35,7 @@ export const briefing: SystemBriefing<FreshWaterSpec> = {
         true,
         card("freshWater.drink", "living", {
           chance: situation.children > 0 ? 0.05 : 0.02,
-          costPence: COST.middling,
+          costPence: COST.small,
           minutes: 0.5,
         }),
       ],

@@ -13,7 +13,7 @@ const doorLatch = card("fridge.doorLatch", "beforeDriving", {
   handsOn: true,
 });
 const precool = card("fridge.loadCold", "living", { chance: 0.3, costPence: COST.trifle, minutes: 0.5 });
-const medicine = card("fridge.medicine", "danger", { chance: 0.01, costPence: COST.heavy, minutes: 0.5 });
+const medicine = card("fridge.medicine", "danger", { chance: 0.005, costPence: COST.large, minutes: 0.5 });
 const ventsClear = card("fridge.ventsClear", "onArriving", {
   chance: 0.1,
   costPence: COST.trifle,

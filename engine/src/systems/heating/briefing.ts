@@ -31,8 +31,8 @@ const isCold = ({ coldestNightC }: BriefingSituation): boolean => coldestNightC 
 
 const switchOn = ({ source }: HeatingSpec, situation: BriefingSituation): BriefingCard =>
   card(`heating.switchOn${SWITCH_ON[source]}`, "living", {
-    chance: isCold(situation) ? 0.4 : 0.15,
-    costPence: COST.small,
+    chance: isCold(situation) ? 0.4 : 0.2,
+    costPence: COST.middling,
     minutes: 4,
     handsOn: true,
     question: true,

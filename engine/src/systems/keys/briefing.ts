@@ -27,7 +27,7 @@ export const briefing: SystemBriefing<KeysSpec> = {
           caution: true,
         }),
       ],
-      [true, card("keys.lost", "danger", { chance: 0.02, costPence: COST.large, minutes: 0.5 })],
+      [true, card("keys.lost", "danger", { chance: 0.01, costPence: COST.large, minutes: 0.5 })],
       [spec.alarm, card("keys.alarmNight", "night", { chance: 0.2, costPence: COST.trifle, minutes: 0.5 })],
     ),
 };

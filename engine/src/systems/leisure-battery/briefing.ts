@@ -49,8 +49,8 @@ const coldCharge = card("leisureBattery.coldCharge", "night", {
 });
 
 const whatEatsIt = card("leisureBattery.whatEatsIt", "living", {
-  chance: 0.15,
-  costPence: COST.middling,
+  chance: 0.1,
+  costPence: COST.small,
   minutes: 1,
 });
 

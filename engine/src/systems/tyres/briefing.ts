@@ -14,7 +14,7 @@ export const briefing: SystemBriefing<TyresSpec> = {
           caution: true,
         }),
       ],
-      [true, card("tyres.kerbs", "beforeDriving", { chance: 0.1, costPence: COST.middling, minutes: 0.5 })],
+      [true, card("tyres.kerbs", "beforeDriving", { chance: 0.1, costPence: COST.small, minutes: 0.5 })],
       [
         isFrosty(situation),
         card("tyres.chains", "beforeDriving", {
@@ -24,7 +24,7 @@ export const briefing: SystemBriefing<TyresSpec> = {
           caution: true,
         }),
       ],
-      [true, card("tyres.light", "danger", { chance: 0.1, costPence: COST.middling, minutes: 0.5 })],
+      [true, card("tyres.light", "danger", { chance: 0.05, costPence: COST.small, minutes: 0.5 })],
       [
         true,
         card("tyres.pressures", "beforeDriving", {
