@@ -24,6 +24,8 @@ export type FieldSpec =
       readonly alongVehicle?: true;
       /** the default is the vehicle's own wheelbase */
       readonly follows?: "wheelbaseM";
+      /** what is usual instead where another field of the same system has one of these values; common practice, no source */
+      readonly usualBy?: { readonly field: string; readonly values: Readonly<Record<string, number>> };
       /** source id, "practice" (common practice, no source) or "from memory" */
       readonly source: string;
     }

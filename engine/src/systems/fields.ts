@@ -13,6 +13,15 @@ export function quantity(unit: string, min: number, max: number, source: string,
   } as const;
 }
 
+/** A quantity whose usual value hangs on a choice made in another field. */
+export function usualBy<Field extends object>(
+  base: Field,
+  field: string,
+  values: Readonly<Record<string, number>>,
+) {
+  return { ...base, usualBy: { field, values } } as const;
+}
+
 /** A whole number of things. */
 export function count(min: number, max: number, source: string, fallback?: number) {
   return quantity(COUNT, min, max, source, fallback);

@@ -32,6 +32,12 @@ describe("starting the description of a vehicle", () => {
     }
   });
 
+  it("what is usual hangs on a choice made in the same system", () => {
+    const { dimensions } = STARTING_POINTS.campervan;
+    expect(specDefaults("leisureBattery", dimensions, { chemistry: "agm" }).usableShare).toBe(0.5);
+    expect(specDefaults("leisureBattery", dimensions, { chemistry: "lfp" }).usableShare).toBe(0.9);
+  });
+
   it("every registered kind is in one group, once", () => {
     const kinds = systemGroups().flatMap((group) => group.kinds);
     expect([...kinds].sort()).toEqual([...SYSTEM_KINDS].sort());

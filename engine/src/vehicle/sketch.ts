@@ -38,7 +38,7 @@ function sketchSystem(
     Object.entries(systemModule(kind).spec.fields).map(([name, field]) => [name, guess(field, corner)]),
   );
   try {
-    const filled = { ...guesses, ...specDefaults(kind, dimensions), ...spec };
+    const filled = { ...guesses, ...specDefaults(kind, dimensions, { ...spec }), ...spec };
     const parsed = parseSpec(kind as string, filled);
     return { id, kind, spec: { ...parsed } };
   } catch (error) {

@@ -2,15 +2,15 @@ import type * as z from "zod/mini";
 import type { SystemSpec } from "../contract.ts";
 import { defineFields } from "../define-fields.ts";
 import { acrossM, fromAbove, onWall } from "../draw.ts";
-import { behindFrontAxle, quantity, side } from "../fields.ts";
+import { behindFrontAxle, quantity, side, usualBy } from "../fields.ts";
 
 const { fields, schema } = defineFields({
   type: { type: "choice", options: ["absorption", "compressor"], source: "practice" },
   litres: quantity("L", 20, 250, "practice", 100),
   /** while the burner runs; 0 for a compressor fridge */
-  gasGramsPerHour: quantity("g/h", 0, 60, "practice", 18),
-  mainsW: quantity("W", 0, 400, "practice", 135),
-  dcW: quantity("W", 0, 300, "practice", 130),
+  gasGramsPerHour: usualBy(quantity("g/h", 0, 60, "practice", 18), "type", { compressor: 0 }),
+  mainsW: usualBy(quantity("W", 0, 400, "practice", 135), "type", { compressor: 0 }),
+  dcW: usualBy(quantity("W", 0, 300, "practice", 130), "type", { compressor: 45 }),
   behindFrontAxleM: behindFrontAxle(2.4),
   side: side("nearside"),
 });

@@ -2,7 +2,7 @@ import type * as z from "zod/mini";
 import type { SystemSpec } from "../contract.ts";
 import { defineFields } from "../define-fields.ts";
 import { acrossM, capOnWall, fromAbove } from "../draw.ts";
-import { behindFrontAxle, flag, quantity, side } from "../fields.ts";
+import { behindFrontAxle, flag, quantity, side, usualBy } from "../fields.ts";
 
 const { fields, schema } = defineFields({
   source: {
@@ -11,9 +11,9 @@ const { fields, schema } = defineFields({
     source: "practice",
   },
   /** heat from the fuel, gas or diesel */
-  gasKw: quantity("kW", 0, 10, "practice", 4),
+  gasKw: usualBy(quantity("kW", 0, 10, "practice", 4), "source", { diesel: 2, electric: 0 }),
   /** highest electric stage; a stage at half of it is usual */
-  electricW: quantity("W", 0, 3600, "practice", 1800),
+  electricW: usualBy(quantity("W", 0, 3600, "practice", 1800), "source", { gas: 0, diesel: 0 }),
   efficiency: quantity("–", 0.5, 1, "practice", 0.9),
   fanW: quantity("W", 0, 120, "practice", 18),
   standbyW: quantity("W", 0, 10, "practice", 1),

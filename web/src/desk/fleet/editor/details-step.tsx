@@ -89,7 +89,9 @@ function SystemCard({ placed, editing }: SystemCardProps) {
 function SystemFields({ placed, editing, children }: SystemCardProps & { readonly children: ReactNode }) {
   const { system, index } = placed;
   const fields = Object.entries(systemModule(system.kind).spec.fields);
-  const defaults = specDefaults(system.kind, sketchVehicle(editing.draft.description).dimensions);
+  const defaults = specDefaults(system.kind, sketchVehicle(editing.draft.description).dimensions, {
+    ...system.spec,
+  });
   const asked = fields.filter(([, field]) => field.default === undefined);
   const more = fields.filter(([, field]) => field.default !== undefined);
   const isWrong = more.some(([name]) => editing.wrongAt(`systems.${index}.spec.${name}`) !== undefined);

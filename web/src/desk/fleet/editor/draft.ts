@@ -160,7 +160,10 @@ export function wholeOf({ description }: VehicleDraft): DraftDescription {
     ...description,
     systems: (description.systems ?? []).map((system) =>
       isSystemKind(system.kind)
-        ? { ...system, spec: { ...specDefaults(system.kind, dimensions), ...system.spec } }
+        ? {
+            ...system,
+            spec: { ...specDefaults(system.kind, dimensions, { ...system.spec }), ...system.spec },
+          }
         : system,
     ),
   };
