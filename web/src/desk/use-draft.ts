@@ -2,7 +2,7 @@ import { useCallback, useState } from "react";
 
 const keyOf = (name: string): string => `setfair.draft.${name}`;
 
-function readDraft<T>(name: string): T | null {
+export function readDraft<T>(name: string): T | null {
   try {
     const text = sessionStorage.getItem(keyOf(name));
     return text === null ? null : (JSON.parse(text) as T);
@@ -11,7 +11,7 @@ function readDraft<T>(name: string): T | null {
   }
 }
 
-function keepDraft(name: string, value: unknown): void {
+export function keepDraft(name: string, value: unknown): void {
   try {
     if (value === null) sessionStorage.removeItem(keyOf(name));
     else sessionStorage.setItem(keyOf(name), JSON.stringify(value));
