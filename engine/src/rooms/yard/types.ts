@@ -3,11 +3,11 @@ import type { Budget } from "../../base/budget.ts";
 import type { RoomAnswer } from "../../base/finding.ts";
 
 const idSchema = z.string().check(z.minLength(1), z.maxLength(200));
-const minuteSchema = z.int().check(z.minimum(0), z.maximum(1_000_000));
+const minuteSchema = z.int().check(z.minimum(0), z.maximum(100_000));
 const spreadSchema = z.strictObject({
-  p10: z.number().check(z.minimum(0), z.maximum(1_000_000)),
-  p50: z.number().check(z.minimum(0), z.maximum(1_000_000)),
-  p90: z.number().check(z.minimum(0), z.maximum(1_000_000)),
+  p10: z.number().check(z.minimum(0), z.maximum(100_000)),
+  p50: z.number().check(z.minimum(0), z.maximum(100_000)),
+  p90: z.number().check(z.minimum(0), z.maximum(100_000)),
 });
 export type Spread = z.infer<typeof spreadSchema>;
 
@@ -34,12 +34,12 @@ export const scheduleInputSchema = z.strictObject({
         ]),
       }),
     )
-    .check(z.maxLength(200)),
+    .check(z.maxLength(100)),
   jobs: z
     .array(
       z.strictObject({
         id: idSchema,
-        /** planned with p50 where a spread is given */
+        /** planned with p50, up to whole minutes, where a spread is given; so is `notBefore` */
         minutes: z.union([minuteSchema, spreadSchema]),
         /** units of resources or skill pools that it holds from start to end */
         needs: z._default(z.record(z.string(), z.int().check(z.minimum(0), z.maximum(1_000_000))), {}),
@@ -51,7 +51,7 @@ export const scheduleInputSchema = z.strictObject({
         weight: z._default(z.number().check(z.minimum(0), z.maximum(1e6)), 1),
       }),
     )
-    .check(z.maxLength(5000)),
+    .check(z.maxLength(2000)),
 });
 export type ScheduleInput = z.infer<typeof scheduleInputSchema>;
 
