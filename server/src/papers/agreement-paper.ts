@@ -39,7 +39,7 @@ export async function agreementPaper(call: PaperCall): Promise<Content[]> {
     facts([
       [words.t("papers.deposit"), words.moneyText(quote.securityDeposit)],
       [words.t("papers.excess"), words.moneyText(quote.excess)],
-      [words.t("quote.allowance"), words.figureText(quote.allowanceKm)],
+      [words.t("papers.allowance"), words.figureText(quote.allowanceKm)],
     ]),
     heading(words.t("papers.conditions")),
     findingList(await conditionsOf(call), words),

@@ -1,50 +1,79 @@
 import { createWords } from "@setfair/words";
-import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
-import { beforeAll, describe, expect, it } from "vitest";
-import { renderPdf } from "./render-pdf.ts";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { makeDepot, type TestDepot } from "../api/depot-for-tests.ts";
+import { CUSTOMER, DRIVER, LOAD, PARTY, PERIOD, PLACE, TRIP } from "../api/samples-for-tests.ts";
+import { readPdf } from "./read-pdf-for-tests.ts";
 
-/** The text of a PDF, page by page, as a reader without eyes would get it. */
-export async function readPdf(bytes: Uint8Array): Promise<{ pages: string[]; tagged: boolean }> {
-  const document = await getDocument({ data: new Uint8Array(bytes), verbosity: 0 }).promise;
-  const pages: string[] = [];
-  for (let k = 1; k <= document.numPages; k++) {
-    const { items } = await (await document.getPage(k)).getTextContent();
-    pages.push(items.map((item) => ("str" in item ? item.str : "")).join(" "));
-  }
-  const marks = await document.getMarkInfo();
-  await document.loadingTask.destroy();
-  return { pages, tagged: marks?.Marked === true };
-}
-
-describe("a paper", () => {
-  let read: { pages: string[]; tagged: boolean };
+describe("the papers of a hire", () => {
+  let depot: TestDepot;
+  let id = "";
+  const fetch = (path: string, as: "desk" | null = "desk") =>
+    depot.app.inject({
+      method: "GET",
+      url: `/api${path}`,
+      ...(as === null ? {} : { headers: { cookie: depot.cookie(as) } }),
+    });
+  const text = async (path: string) => {
+    const answer = await fetch(path);
+    expect(answer.statusCode, answer.body.slice(0, 300)).toBe(200);
+    expect(answer.headers["content-type"]).toBe("application/pdf");
+    const { pages, tagged } = await readPdf(answer.rawPayload);
+    expect(tagged).toBe(true);
+    return pages.join("\n").replaceAll(/\s+/g, " ");
+  };
   beforeAll(async () => {
-    const pdf = await renderPdf(
-      {
-        title: "Quote",
-        from: "Invented Hire, 01632 960123",
-        reference: "M-1",
-        content: [{ text: "Łódź, Übergabe, £1,234.56" }, { text: "second page", pageBreak: "before" }],
-      },
-      createWords(),
-    );
-    read = await readPdf(pdf);
-  }, 20_000);
+    depot = await makeDepot("sqlite");
+    const body = { customer: CUSTOMER, party: PARTY, ...PERIOD, vehicleId: "pv2" };
+    id = (await depot.call("desk", "POST", "/hires", body)).body.hire.id;
+  }, 30_000);
+  afterAll(() => depot.close());
 
-  it("is a tagged PDF whose text can be read, accents and pounds too", () => {
-    expect(read.tagged).toBe(true);
-    expect(read.pages[0]).toContain("Łódź, Übergabe, £1,234.56");
+  it("says what is missing while there is no quote", async () => {
+    const answer = await fetch(`/hires/${id}/papers/quote`);
+    expect(answer.statusCode).toBe(409);
+    expect(answer.json().error.problems).toEqual([{ path: "quote", expected: "a quote on this hire" }]);
   });
 
-  it("carries its reference and the number of the page on every page", () => {
-    expect(read.pages).toHaveLength(2);
-    expect(read.pages[1]).toMatch(/M-1.*Page 2 of 2/);
+  it("the quote has every line, the cancellation scale and the day until which it holds", async () => {
+    const { body } = await depot.call("desk", "POST", `/hires/${id}/quote`, { extras: [], accept: false });
+    const paper = await text(`/hires/${id}/papers/quote`);
+    const pounds = (pence: number) => createWords().moneyText({ currency: "GBP", pence });
+    expect(paper).toContain(pounds(body.quote.total.pence));
+    for (const line of body.quote.result.lines) expect(paper).toContain(pounds(line.amount.pence));
+    expect(paper).toContain("If you cancel");
+    expect(paper).toContain("This price holds until");
   });
 
-  it("takes no file and no address from outside", async () => {
-    for (const image of ["/etc/passwd", "http://127.0.0.1:1/x.png"]) {
-      const made = renderPdf({ title: "x", from: "x", reference: "x", content: [{ image }] }, createWords());
-      await expect(made).rejects.toThrow();
-    }
+  it("the agreement names the drivers, the vehicle and the statement of liability, and no weather", async () => {
+    await depot.call("desk", "PUT", `/hires/${id}/drivers`, { drivers: [DRIVER] });
+    await depot.call("desk", "PUT", `/hires/${id}/load`, LOAD);
+    const paper = await text(`/hires/${id}/papers/agreement`);
+    expect(paper).toContain("SF26 HRN");
+    expect(paper).toContain("Ingrid Example");
+    expect(paper).toContain("Statement of liability");
+    expect(paper).not.toMatch(/stormy|set fair|rain/i);
+  });
+
+  it("the country paper holds limits and kit of the route with their sources and what is unsettled", async () => {
+    const stop = { ...TRIP.stops[0], place: { ...PLACE, name: "Invented pitch", country: "FR" } };
+    await depot.call("desk", "PUT", `/hires/${id}/trip`, { ...TRIP, stops: [stop] });
+    const paper = await text(`/hires/${id}/papers/countries`);
+    expect(paper).toContain("France");
+    expect(paper).toMatch(/130 km\/h/);
+    expect(paper).toContain("not settled");
+    expect(paper).toContain("Where these rules come from");
+  });
+
+  it("payments, both blank walk-rounds and the day sheet are there", async () => {
+    expect(await text(`/hires/${id}/papers/receipt`)).toContain("Nothing has been paid yet");
+    expect(await text(`/hires/${id}/papers/walkOut`)).toContain("late entry");
+    expect(await text(`/hires/${id}/papers/walkBack`)).toContain("Other marks");
+    expect(await text("/day-sheet?date=2026-07-03")).toContain("Going out (0)");
+  });
+
+  it("the statement needs a return first, and nobody reads a paper without signing in", async () => {
+    expect((await fetch(`/hires/${id}/papers/statement`)).statusCode).toBe(409);
+    expect((await fetch(`/hires/${id}/papers/quote`, null)).statusCode).toBe(401);
+    expect((await fetch(`/hires/${id}/papers/elsewhere`)).statusCode).toBe(400);
   });
 });

@@ -56,8 +56,8 @@ function termsRows(quote: Quote, words: Words): readonly (readonly [string, stri
     [words.t("papers.balance"), words.moneyText(quote.balance)],
     [words.t("papers.deposit"), words.moneyText(quote.securityDeposit)],
     [words.t("papers.excess"), words.moneyText(quote.excess)],
-    [words.t("quote.allowance"), words.figureText(quote.allowanceKm)],
-    [words.t("quote.over"), words.figureText(quote.excessPencePerKm)],
+    [words.t("papers.allowance"), words.figureText(quote.allowanceKm)],
+    [words.t("papers.over"), words.figureText(quote.excessPencePerKm)],
     [words.t("papers.holdsUntil"), words.dateText(quote.holdsUntil, "full")],
   ];
 }

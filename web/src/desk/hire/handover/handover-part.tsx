@@ -6,6 +6,7 @@ import { dateText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { useSignedIn } from "../../session.ts";
 import { placeOfHire } from "../../where.ts";
+import { PapersCard } from "../papers-card.tsx";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import { WalkCard } from "../walk-card.tsx";
 import { HirerLinkCard } from "./hirer-link-card.tsx";
@@ -22,6 +23,7 @@ export default function HandoverPart({ page }: PartProps) {
       <WalkCard title={t("handover.walkOut")} walk={page.records.out} />
       <Keys page={page} />
       <HirerLinkCard page={page} />
+      <PapersCard hireId={page.hire.id} papers={["agreement", "countries", "walkOut"]} />
     </>
   );
 }

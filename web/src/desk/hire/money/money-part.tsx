@@ -3,6 +3,7 @@ import { take } from "../../../api/failure.ts";
 import { Button, ScrollX } from "../../../parts/index.ts";
 import { dateText, moneyText, say, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
+import { PapersCard } from "../papers-card.tsx";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import { EndHire } from "./end-hire.tsx";
 import { PaymentForm } from "./payment-form.tsx";
@@ -15,6 +16,7 @@ export default function MoneyPart({ page }: PartProps) {
       <QuoteCard page={page} />
       <Book page={page} />
       <Paid page={page} />
+      {page.quote !== null && <PapersCard hireId={page.hire.id} papers={["quote", "receipt"]} />}
       <EndHire page={page} />
     </>
   );

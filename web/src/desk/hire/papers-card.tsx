@@ -1,0 +1,38 @@
+import { t } from "../../parts/words.ts";
+
+export type PaperName =
+  | "quote"
+  | "agreement"
+  | "countries"
+  | "receipt"
+  | "statement"
+  | "walkOut"
+  | "walkBack";
+
+interface PapersCardProps {
+  readonly hireId: string;
+  readonly papers: readonly PaperName[];
+}
+
+/** Papers of the hire as PDFs, each made at the moment it is opened. */
+export function PapersCard({ hireId, papers }: PapersCardProps) {
+  return (
+    <section className="card" aria-label={t("papers.card")}>
+      <h2>{t("papers.card")}</h2>
+      <p className="row">
+        {papers.map((paper) => (
+          <a
+            key={paper}
+            className="button"
+            href={`/api/hires/${encodeURIComponent(hireId)}/papers/${paper}`}
+            target="_blank"
+            rel="noreferrer"
+          >
+            {t("papers.open", { paper })}
+          </a>
+        ))}
+      </p>
+      <p className="quiet">{t("papers.opensPdf")}</p>
+    </section>
+  );
+}
