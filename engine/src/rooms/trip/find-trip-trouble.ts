@@ -4,6 +4,7 @@ import { boilingPointC } from "../../formulas/lpg.ts";
 import { shownChancePct } from "../../formulas/trip.ts";
 import type { StoreId } from "../../stores/stores.ts";
 import { isOffered } from "./do-acts.ts";
+import { driveLow } from "./drive-low.ts";
 import type { TripPlan } from "./plan-trip.ts";
 import type { TripRecorder } from "./record-trip.ts";
 import type { StoreForecast, TripForecast } from "./types.ts";
@@ -51,7 +52,8 @@ function storeTrouble(plan: TripPlan, recorder: TripRecorder, store: StoreForeca
   const severity = severityOf(chance);
   const code = CODES[store.store];
   if (code === undefined) return [];
-  if (severity === null) return batteryLow(plan, store);
+  if (severity === null)
+    return [...batteryLow(plan, store), ...driveLow(plan, store, mendsFor(plan, store, null))];
   const at = middleOfTrouble(plan, recorder, store);
   const battery = store.store === "battery12";
   return [
@@ -175,6 +177,12 @@ function mendsFor({ input, timeline }: TripPlan, store: StoreForecast, at: strin
       return [plain("trip.fillFuel")];
     case "def":
       return [plain("trip.fillDef")];
+    case "tractionBattery":
+      return [
+        ...without("plugIn", "trip.plugIn"),
+        plain("trip.chargeOnTheWay"),
+        plain("trip.lowerNightHeating"),
+      ];
     default:
       return [];
   }
