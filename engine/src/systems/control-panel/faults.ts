@@ -1,5 +1,5 @@
 import type { Symptom, SystemFaults } from "../contract.ts";
-import { cause, tryThis } from "../fault-finding.ts";
+import { callFor, cause, causeIn, tryThis } from "../fault-finding.ts";
 import type { ControlPanelSpec } from "./spec.ts";
 
 export const faults: SystemFaults<ControlPanelSpec> = {
@@ -15,9 +15,12 @@ const everythingDead = (spec: ControlPanelSpec): Symptom => ({
   dangerous: false,
   causes: [
     ...(spec.masterSwitch ? [cause("controlPanel.masterOff", 5)] : []),
-    cause("controlPanel.batteryFlat", 4, { store: "battery12", times: 5 }),
+    causeIn("leisureBattery", "controlPanel.batteryFlat", 4, {
+      worseWhen: { store: "battery12", times: 5 },
+      leadsTo: "leisureBattery.flatMornings",
+    }),
     cause("controlPanel.isolatorOff", 2),
-    cause("controlPanel.mainFuse", 2),
+    callFor("controlPanel.mainFuse", 2),
   ],
   checks: [
     ...(spec.masterSwitch ? [tryThis("controlPanel.masterOn", ["controlPanel.masterOff"], 1, 0)] : []),
@@ -31,9 +34,9 @@ const gaugeWrong: Symptom = {
   id: "controlPanel.gaugeWrong",
   dangerous: false,
   causes: [
-    cause("controlPanel.dirtyProbes", 4),
+    callFor("controlPanel.dirtyProbes", 4),
     cause("controlPanel.notLevel", 3),
-    cause("controlPanel.wire", 1),
+    callFor("controlPanel.wire", 1),
   ],
   checks: [
     tryThis("controlPanel.parkLevel", ["controlPanel.notLevel"], 10, 0),
@@ -46,8 +49,8 @@ const pumpRunsOn: Symptom = {
   id: "controlPanel.pumpRunsOn",
   dangerous: false,
   causes: [
-    cause("controlPanel.tapOpen", 4),
-    cause("controlPanel.tankEmpty", 4, { store: "freshWater", times: 6 }),
+    causeIn("freshWater", "controlPanel.tapOpen", 4),
+    causeIn("freshWater", "controlPanel.tankEmpty", 4, { worseWhen: { store: "freshWater", times: 6 } }),
     cause("controlPanel.leak", 1),
   ],
   checks: [

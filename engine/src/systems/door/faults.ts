@@ -1,5 +1,5 @@
 import type { SystemFaults } from "../contract.ts";
-import { cause, tryThis } from "../fault-finding.ts";
+import { callFor, cause, tryThis } from "../fault-finding.ts";
 import type { DoorSpec } from "./spec.ts";
 
 export const faults: SystemFaults<DoorSpec> = {
@@ -10,7 +10,7 @@ export const faults: SystemFaults<DoorSpec> = {
       causes: [
         cause("door.inTheWay", 4),
         cause("door.bodyTwisted", 3),
-        cause(spec.type === "sliding" ? "door.grit" : "door.catch", 2),
+        spec.type === "sliding" ? cause("door.grit", 2) : callFor("door.catch", 2),
       ],
       checks: [
         tryThis("door.lookInGap", ["door.inTheWay"], 1, 0),

@@ -1,5 +1,5 @@
 import type { SystemFaults } from "../contract.ts";
-import { cause, tryThis } from "../fault-finding.ts";
+import { cause, causeIn, tryThis } from "../fault-finding.ts";
 import type { GarageSpec } from "./spec.ts";
 
 export const faults: SystemFaults<GarageSpec> = {
@@ -7,7 +7,11 @@ export const faults: SystemFaults<GarageSpec> = {
     {
       id: "garage.wet",
       dangerous: false,
-      causes: [cause("garage.cornerOpen", 5), cause("garage.sealPinched", 2), cause("garage.waterPipe", 1)],
+      causes: [
+        cause("garage.cornerOpen", 5),
+        cause("garage.sealPinched", 2),
+        causeIn("freshWater", "garage.waterPipe", 1),
+      ],
       checks: [
         tryThis("garage.shutBothCorners", ["garage.cornerOpen"], 2, 0),
         tryThis("garage.wipeSeal", ["garage.sealPinched"], 3, 0),

@@ -1,5 +1,5 @@
 import type { SystemFaults } from "../contract.ts";
-import { cause, tryThis } from "../fault-finding.ts";
+import { callFor, cause, causeIn, tryThis } from "../fault-finding.ts";
 import type { InverterSpec } from "./spec.ts";
 
 export const faults: SystemFaults<InverterSpec> = {
@@ -10,12 +10,14 @@ export const faults: SystemFaults<InverterSpec> = {
       causes: [
         cause("inverter.switchedOff", 4),
         cause("inverter.overloaded", 3),
-        cause("inverter.batteryLow", 3, {
-          store: spec.source === "tractionBattery" ? "tractionBattery" : "battery12",
-          times: 5,
+        causeIn(spec.source, "inverter.batteryLow", 3, {
+          worseWhen: {
+            store: spec.source === "tractionBattery" ? "tractionBattery" : "battery12",
+            times: 5,
+          },
         }),
         cause("inverter.hot", 2),
-        cause("inverter.fuse", 1),
+        callFor("inverter.fuse", 1),
       ],
       checks: [
         tryThis("inverter.switchOn", ["inverter.switchedOff"], 1, 0),

@@ -1,5 +1,5 @@
 import type { Symptom, SystemFaults } from "../contract.ts";
-import { cause, tryThis } from "../fault-finding.ts";
+import { callFor, cause, tryThis } from "../fault-finding.ts";
 import type { LevellingSpec } from "./spec.ts";
 
 export const faults: SystemFaults<LevellingSpec> = {
@@ -12,7 +12,7 @@ const jackAlarm: Symptom = {
   causes: [
     cause("levelling.notFullyUp", 5),
     cause("levelling.batteryLow", 3, { store: "battery12", times: 4 }),
-    cause("levelling.sensor", 1),
+    callFor("levelling.sensor", 1),
   ],
   checks: [
     tryThis("levelling.liftAgain", ["levelling.notFullyUp"], 3, 1),

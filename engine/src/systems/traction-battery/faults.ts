@@ -1,5 +1,5 @@
 import type { Symptom, SystemFaults } from "../contract.ts";
-import { cause, tryThis } from "../fault-finding.ts";
+import { callFor, cause, causeIn, stopAndCall, tryThis } from "../fault-finding.ts";
 import type { TractionBatterySpec } from "./spec.ts";
 
 export const faults: SystemFaults<TractionBatterySpec> = {
@@ -13,8 +13,10 @@ const willNotCharge = (spec: TractionBatterySpec): Symptom => ({
     cause("tractionBattery.plugNotHome", 4),
     cause("tractionBattery.pointDead", 4),
     cause("tractionBattery.timer", 2),
-    ...(spec.postChargeA > 0 ? [cause("tractionBattery.postTripped", 3)] : []),
-    cause("tractionBattery.chargerBroken", 0.5),
+    ...(spec.postChargeA > 0
+      ? [causeIn("hookUp", "tractionBattery.postTripped", 3, { leadsTo: "hookUp.tripsAgain" })]
+      : []),
+    callFor("tractionBattery.chargerBroken", 0.5),
   ],
   checks: [
     tryThis("tractionBattery.plugAgain", ["tractionBattery.plugNotHome"], 2, 0),
@@ -48,9 +50,4 @@ const lowRange: Symptom = {
   ],
 };
 
-const smokes: Symptom = {
-  id: "tractionBattery.smokes",
-  dangerous: true,
-  causes: [cause("tractionBattery.cellsHurt", 1)],
-  checks: [],
-};
+const smokes = stopAndCall("tractionBattery.smokes", "tractionBattery.cellsHurt");
