@@ -48,10 +48,11 @@ const diary: Diary = {
 
 test("a bar begins and ends within its day, with the turnaround after it; an enquiry holds nothing after", () => {
   const [heron, curlew] = makeModel(diary).rows;
-  expect(heron?.bars.map(({ start, end, ready }) => [start, end, ready])).toEqual([
-    [2 + 14 / 24, 9 + 10 / 24, 9 + 14 / 24],
-    [9.5, 10.5, 10.5],
-    [11 + 14 / 24, 13 + 10 / 24, 13 + 10 / 24],
+  const hours = (days: number) => Math.round(days * 24);
+  expect(heron?.bars.map(({ start, end, ready }) => [hours(start), hours(end), hours(ready)])).toEqual([
+    [2 * 24 + 14, 9 * 24 + 10, 9 * 24 + 14],
+    [228, 252, 252],
+    [11 * 24 + 14, 13 * 24 + 10, 13 * 24 + 10],
   ]);
   expect(curlew?.bars).toEqual([]);
   expect([...(heron?.due ?? [])]).toEqual([[8, ["mot"]]]);

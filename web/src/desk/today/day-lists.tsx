@@ -40,7 +40,11 @@ export function HirePill({ hire }: { readonly hire: Hire }) {
   return <PlainPill>{t(`stage.${hire.stage}`)}</PlainPill>;
 }
 
-export function OutList({ hires }: { readonly hires: readonly Hire[] }) {
+/** The time, with its day where that is not the one shown: what should have gone or come before. */
+const timeOf = (local: string, date: string): string =>
+  dateText(local, local.slice(0, 10) === date ? "time" : "dayTime");
+
+export function OutList({ hires, date }: { readonly hires: readonly Hire[]; readonly date: string }) {
   return (
     <section className="card" aria-labelledby="out-title">
       <h2 id="out-title">{t("desk.today.out", { n: hires.length })}</h2>
@@ -52,7 +56,7 @@ export function OutList({ hires }: { readonly hires: readonly Hire[] }) {
           <tbody>
             {hires.map((hire) => (
               <tr key={hire.id}>
-                <td className="num day-time">{dateText(hire.from, "time")}</td>
+                <td className="num day-time">{timeOf(hire.from, date)}</td>
                 <td>
                   <Name hire={hire} />
                 </td>
@@ -74,13 +78,21 @@ export function OutList({ hires }: { readonly hires: readonly Hire[] }) {
 
 function backState(hire: Hire, now: string | null): string {
   if (hire.stage === "onHire" || hire.stage === "handedOver") {
-    if (now !== null && now > hire.to) return t("desk.today.late");
+    if (now !== null && hire.late === "back") return t("desk.today.late");
     return t("desk.onTheRoad", { n: hire.toActOn });
   }
   return t(`stage.${hire.stage}`);
 }
 
-export function BackList({ hires, now }: { readonly hires: readonly Hire[]; readonly now: string | null }) {
+export function BackList({
+  hires,
+  now,
+  date,
+}: {
+  readonly hires: readonly Hire[];
+  readonly now: string | null;
+  readonly date: string;
+}) {
   return (
     <section className="card" aria-labelledby="back-title">
       <h2 id="back-title">{t("desk.today.back", { n: hires.length })}</h2>
@@ -92,7 +104,7 @@ export function BackList({ hires, now }: { readonly hires: readonly Hire[]; read
           <tbody>
             {hires.map((hire) => (
               <tr key={hire.id}>
-                <td className="num day-time">{dateText(hire.to, "time")}</td>
+                <td className="num day-time">{timeOf(hire.to, date)}</td>
                 <td>
                   <Name hire={hire} />
                 </td>
@@ -109,14 +121,17 @@ export function BackList({ hires, now }: { readonly hires: readonly Hire[]; read
   );
 }
 
+/** What is to act on stands first; the rest is a line each. */
 export function OnTheRoad({ hires }: { readonly hires: readonly Hire[] }) {
+  const inOrder = [...hires].sort((a, b) => b.toActOn - a.toActOn || (a.to < b.to ? -1 : 1));
   return (
     <section className="card" aria-labelledby="road-title">
       <h2 id="road-title">{t("desk.today.road", { n: hires.length })}</h2>
       <ul>
-        {hires.map((hire) => (
+        {inOrder.map((hire) => (
           <li key={hire.id} className="road-line-row">
             <Name hire={hire} /> <Vehicle hire={hire} />{" "}
+            <span className="quiet num">{t("today.until", { to: dateText(hire.to, "day") })}</span>{" "}
             <span className="quiet">
               {hire.worst !== null && hire.toActOn > 0
                 ? findingWords(hire.worst)
@@ -131,11 +146,12 @@ export function OnTheRoad({ hires }: { readonly hires: readonly Hire[] }) {
 
 /** Enquiries to answer and hires to settle. */
 export function Waiting({ today }: { readonly today: Today }) {
-  if (today.enquiries.length + today.toSettle.length === 0) return null;
+  const { enquiries, quotes, toSettle } = today.open;
+  if (enquiries + quotes + toSettle === 0) return null;
   return (
     <section className="card" aria-labelledby="waiting-title">
       <h2 id="waiting-title">
-        {t("desk.today.waiting", { enquiries: today.enquiries.length, settle: today.toSettle.length })}
+        {t("desk.today.waiting", { enquiries: enquiries + quotes, settle: toSettle })}
       </h2>
       <ul>
         {[...today.enquiries, ...today.toSettle].map((hire) => (
@@ -145,6 +161,11 @@ export function Waiting({ today }: { readonly today: Today }) {
           </li>
         ))}
       </ul>
+      {enquiries + quotes + toSettle > today.enquiries.length + today.toSettle.length && (
+        <p>
+          <Link href="/hires">{t("today.allWaiting")}</Link>
+        </p>
+      )}
     </section>
   );
 }

@@ -6,20 +6,55 @@ import { placeOfGate, placeOfHire } from "../where.ts";
 
 type Blocker = Schemas["Today"]["blockers"][number];
 
-function Blocked({ blocker: { hire, why } }: { readonly blocker: Blocker }) {
+/** What to do about it and where: who is late is rung or taken back, everything else goes to its gate. */
+function actOf({ hire, why }: Blocker): { readonly href: string; readonly text: string } {
+  if (why === "late") return { href: `${placeOfHire(hire.id)}/back`, text: t("today.callOrTakeBack") };
+  if (hire.worst === null) return { href: placeOfHire(hire.id), text: t("desk.open") };
+  return { href: placeOfGate(hire.id, hire.worst.gate), text: t(`desk.act.${hire.worst.gate}`) };
+}
+
+function Pill({ blocker: { hire, why } }: { readonly blocker: Blocker }) {
+  if (why === "late" || hire.glass === null) return <PlainPill>{t("today.late")}</PlainPill>;
+  return (
+    <GlassPill state={hire.glass} because={hire.worst === null ? undefined : t(`gate.${hire.worst.gate}`)} />
+  );
+}
+
+/** Since when it is late, and who waits for the vehicle. */
+function LateText({ blocker, now }: { readonly blocker: Blocker; readonly now: string }) {
+  const { hire, lateMinutes, next, readyAt } = blocker;
+  const due = dateText(hire.to, hire.to.slice(0, 10) === now.slice(0, 10) ? "time" : "dayTime");
+  return (
+    <>
+      {t("today.lateBack", { due, hours: Math.floor(lateMinutes / 60), minutes: lateMinutes % 60 })}{" "}
+      {next !== null && readyAt !== null && (
+        <>
+          {t(readyAt > next.from ? "today.nextWaits" : "today.nextInTime", {
+            ready: dateText(readyAt, readyAt.slice(0, 10) === now.slice(0, 10) ? "time" : "dayTime"),
+            customer: next.customer,
+            at: dateText(next.from, "time"),
+          })}{" "}
+          {readyAt > next.from && (
+            <Link href={`${placeOfHire(next.hireId)}/people`}>{t("today.otherVehicleFor")}</Link>
+          )}
+        </>
+      )}
+    </>
+  );
+}
+
+function Blocked({ blocker, now }: { readonly blocker: Blocker; readonly now: string }) {
+  const { hire, why, lateMinutes } = blocker;
   const { worst, vehicle } = hire;
-  const act = worst === null ? t("desk.open") : t(`desk.act.${worst.gate}`);
+  const at = why === "late" ? hire.to : hire.from;
+  const act = actOf(blocker);
   return (
     <tr>
       <td className="hold-pill">
-        {why === "late" || hire.glass === null ? (
-          <PlainPill>{t(`desk.why.${why}`)}</PlainPill>
-        ) : (
-          <GlassPill state={hire.glass} because={worst === null ? undefined : t(`gate.${worst.gate}`)} />
-        )}
+        <Pill blocker={blocker} />
       </td>
       <td className="hold-who">
-        <span className="num">{dateText(why === "late" ? hire.to : hire.from, "time")}</span>{" "}
+        <span className="num">{dateText(at, at.slice(0, 10) === now.slice(0, 10) ? "time" : "dayTime")}</span>{" "}
         <Link href={placeOfHire(hire.id)} className="link-row">
           {hire.customer}
         </Link>
@@ -29,10 +64,24 @@ function Blocked({ blocker: { hire, why } }: { readonly blocker: Blocker }) {
           </>
         )}
       </td>
-      <td className="hold-why">{worst !== null && <FindingText finding={worst} />}</td>
+      <td className="hold-why">
+        {why === "late" ? (
+          <LateText blocker={blocker} now={now} />
+        ) : (
+          <>
+            {worst !== null && <FindingText finding={worst} />}
+            {hire.late === "out" && (
+              <span className="hold-late">
+                {" "}
+                {t("today.lateOut", { hours: Math.floor(lateMinutes / 60), minutes: lateMinutes % 60 })}
+              </span>
+            )}
+          </>
+        )}
+      </td>
       <td className="hold-act">
-        <LinkButton href={worst === null ? placeOfHire(hire.id) : placeOfGate(hire.id, worst.gate)} small>
-          {act}
+        <LinkButton href={act.href} small>
+          {act.text}
         </LinkButton>
       </td>
     </tr>
@@ -40,7 +89,13 @@ function Blocked({ blocker: { hire, why } }: { readonly blocker: Blocker }) {
 }
 
 /** What holds things up, worst first, each with its reason, its figure and the one act that helps. */
-export function HoldingUp({ blockers }: { readonly blockers: readonly Blocker[] }) {
+export function HoldingUp({
+  blockers,
+  now,
+}: {
+  readonly blockers: readonly Blocker[];
+  readonly now: string;
+}) {
   return (
     <section className={blockers.length === 0 ? "card" : "card hold"} aria-labelledby="hold-title">
       <h2 id="hold-title">{t("desk.today.holding", { n: blockers.length })}</h2>
@@ -51,7 +106,7 @@ export function HoldingUp({ blockers }: { readonly blockers: readonly Blocker[] 
           <caption className="visually-hidden">{t("desk.today.holdingCaption")}</caption>
           <tbody>
             {blockers.map((blocker) => (
-              <Blocked key={`${blocker.hireId}.${blocker.why}`} blocker={blocker} />
+              <Blocked key={`${blocker.hireId}.${blocker.why}`} blocker={blocker} now={now} />
             ))}
           </tbody>
         </table>

@@ -71,13 +71,16 @@ const lastName = (name: string): string => name.trim().split(/\s+/).at(-1) ?? na
 /** What goes out above, what comes back below, *now* moving along it. The lists below say the same in words. */
 export function RoadOfTheDay({ today, isToday }: { readonly today: Today; readonly isToday: boolean }) {
   const now = hourOf(today.now);
-  const hours = [...today.out.map(({ from }) => hourOf(from)), ...today.back.map(({ to }) => hourOf(to))];
+  // what should have gone or come on another day stands in the lists, not on this day's road
+  const goes = today.out.filter((hire) => hire.from.slice(0, 10) === today.date);
+  const comes = today.back.filter((hire) => hire.to.slice(0, 10) === today.date);
+  const hours = [...goes.map((hire) => hourOf(hire.from)), ...comes.map((hire) => hourOf(hire.to))];
   const seen = isToday && now >= 6 && now < 22 ? [...hours, now] : hours;
   const from = Math.floor(Math.min(8, ...seen));
   const to = Math.ceil(Math.max(18, ...seen) + 0.2);
   const short = (hire: Hire): Hire => ({ ...hire, customer: lastName(hire.customer) });
-  const out = placeNames(today.out.map(short), (hire) => hire.from, from, to);
-  const back = placeNames(today.back.map(short), (hire) => hire.to, from, to);
+  const out = placeNames(goes.map(short), (hire) => hire.from, from, to);
+  const back = placeNames(comes.map(short), (hire) => hire.to, from, to);
   const top = Math.max(0, ...out.map(({ level }) => level ?? 0));
   const low = Math.max(0, ...back.map(({ level }) => level ?? 0));
   return (

@@ -10,6 +10,7 @@ import { usePageTitle } from "../use-page-title.ts";
 import { BackList, OnTheRoad, OutList, Waiting } from "./day-lists.tsx";
 import { HoldingUp } from "./holding-up.tsx";
 import { RoadOfTheDay } from "./road-of-the-day.tsx";
+import { useDayKeys } from "./use-day-keys.ts";
 import "./today.css";
 
 type Today = Schemas["Today"];
@@ -25,6 +26,10 @@ export default function TodayPage() {
   const session = useSignedIn();
   const [date, setDate] = useState(session.today);
   usePageTitle(t("desk.nav.today"));
+  useDayKeys({
+    move: (days) => setDate(moveDay(date, days)),
+    today: () => setDate(session.today),
+  });
   const today = useQuery({
     queryKey: ["today", date],
     queryFn: () => take(client.GET("/api/today", { params: { query: { date } } })),
@@ -39,6 +44,7 @@ export default function TodayPage() {
             look="quiet"
             onPress={() => setDate(moveDay(date, -1))}
             aria-label={t("desk.today.dayBefore")}
+            aria-keyshortcuts="ArrowLeft"
           >
             ‹
           </Button>
@@ -47,9 +53,15 @@ export default function TodayPage() {
             look="quiet"
             onPress={() => setDate(moveDay(date, 1))}
             aria-label={t("desk.today.dayAfter")}
+            aria-keyshortcuts="ArrowRight"
           >
             ›
           </Button>
+          {date !== session.today && (
+            <Button onPress={() => setDate(session.today)} aria-keyshortcuts="T">
+              {t("diary.today")}
+            </Button>
+          )}
         </div>
         {today.data !== undefined && <p className="quiet">{countsOf(today.data)}</p>}
         <div className="page-acts">
@@ -70,11 +82,11 @@ function Day({ today, isToday }: { readonly today: Today; readonly isToday: bool
   return (
     <>
       <RoadOfTheDay today={today} isToday={isToday} />
-      <HoldingUp blockers={today.blockers} />
+      <HoldingUp blockers={today.blockers} now={today.now} />
       <div className="today-lists">
-        <OutList hires={today.out} />
+        <OutList hires={today.out} date={today.date} />
         <div className="stack">
-          <BackList hires={today.back} now={isToday ? today.now : null} />
+          <BackList hires={today.back} now={isToday ? today.now : null} date={today.date} />
           <OnTheRoad hires={today.onTheRoad} />
           <Waiting today={today} />
         </div>
