@@ -36,7 +36,14 @@ function DueSoon({ vehicle }: { readonly vehicle: Vehicle }) {
   );
 }
 
-function Row({ vehicle }: { readonly vehicle: Vehicle }) {
+interface RowProps {
+  readonly vehicle: Vehicle;
+  /** kinds that every vehicle listed has: what says nothing is folded away */
+  readonly common: ReadonlySet<string>;
+}
+
+function Row({ vehicle, common }: RowProps) {
+  const own = vehicle.fitted.filter((kind) => !common.has(kind));
   return (
     <tr>
       <td>
@@ -54,8 +61,9 @@ function Row({ vehicle }: { readonly vehicle: Vehicle }) {
         </div>
       </td>
       <td>
+        {own.length > 0 && <div className="fleet-own">{own.map(thingName).join(", ")}</div>}
         <details>
-          <summary className="fold">{t("fleet.hasMany", { n: vehicle.fitted.length })}</summary>
+          <summary className="fold quiet">{t("fleet.hasMany", { n: vehicle.fitted.length })}</summary>
           <span className="quiet">{vehicle.fitted.map(thingName).join(", ")}</span>
         </details>
       </td>
@@ -129,6 +137,9 @@ function Filter({ vehicles, words, style, onWords, onStyle }: FilterProps) {
 }
 
 function List({ vehicles }: { readonly vehicles: readonly Vehicle[] }) {
+  const common = new Set(
+    (vehicles[0]?.fitted ?? []).filter((kind) => vehicles.every(({ fitted }) => fitted.includes(kind))),
+  );
   return (
     <table className="dense hires-table">
       <thead>
@@ -143,7 +154,7 @@ function List({ vehicles }: { readonly vehicles: readonly Vehicle[] }) {
       </thead>
       <tbody>
         {vehicles.map((vehicle) => (
-          <Row key={vehicle.id} vehicle={vehicle} />
+          <Row key={vehicle.id} vehicle={vehicle} common={vehicles.length > 1 ? common : new Set()} />
         ))}
       </tbody>
     </table>

@@ -98,6 +98,7 @@ function OptionFields({ option, at, editing, onChange, children }: OptionFieldsP
           <TextField
             label={fieldName(null, "masses.options.name")}
             value={option.name ?? ""}
+            autoFocus={option.name === "" && option.massKg === undefined}
             error={editing.wrongAt(path("name"))}
             onChange={(name) => onChange({ ...option, name })}
           />
