@@ -11,6 +11,7 @@ import { recordsOperations } from "./operations/records.ts";
 import { sessionOperations } from "./operations/session.ts";
 import { termsOperations } from "./operations/terms.ts";
 import { tripOperations } from "./operations/trip.ts";
+import { upkeepOperations } from "./operations/upkeep.ts";
 import { vehiclesOperations } from "./operations/vehicles.ts";
 
 /** Every operation below `/api`, once, an area a file. The paths, the role checks, the OpenAPI document and the handlers' types follow from this list. */
@@ -19,6 +20,7 @@ export const operations = {
   ...dayOperations,
   ...diaryOperations,
   ...vehiclesOperations,
+  ...upkeepOperations,
   ...termsOperations,
   ...hiresOperations,
   ...tripOperations,

@@ -21,6 +21,7 @@ export const ACTS = {
   "payment.write": ["manager", "desk"],
   "vehicle.see": ["manager", "desk", "yard"],
   "vehicle.write": ["manager"],
+  "upkeep.write": ["manager", "desk", "yard"],
   "terms.see": ["manager", "desk", "yard"],
   "terms.write": ["manager"],
   "account.manage": ["manager"],

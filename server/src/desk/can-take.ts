@@ -3,6 +3,7 @@ import type { DepotRow, Store } from "../store/types.ts";
 import { asDocument, type DepotDocument, type VehicleDocument } from "./documents.ts";
 import { fleetVehicle } from "./fleet.ts";
 import { dateOf, localOf } from "./local-time.ts";
+import { withBook } from "./upkeep.ts";
 
 export interface TakeQuestion {
   readonly party: Party;
@@ -31,7 +32,16 @@ export async function vehiclesFor(
 ): Promise<readonly VehicleThatMay[]> {
   const today = dateOf(localOf(now.toISOString(), depot.timeZone));
   const versions = await store.vehicles.allOn([dateOf(asked.from), today].sort().at(-1) ?? today);
-  const documents = new Map(versions.map(({ of, document }) => [of, asDocument<VehicleDocument>(document)]));
+  const entries = await store.upkeep.ofVehicles(versions.map(({ of }) => of));
+  const documents = new Map(
+    versions.map(({ of, document }) => [
+      of,
+      withBook(
+        asDocument<VehicleDocument>(document),
+        entries.filter(({ vehicleId }) => vehicleId === of),
+      ),
+    ]),
+  );
   const around = (local: string, days: number) =>
     new Date(Date.parse(`${local}Z`) + days * DAY_MS).toISOString();
   const span = [around(asked.from, -AROUND_DAYS), around(asked.to, AROUND_DAYS)] as const;

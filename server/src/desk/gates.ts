@@ -1,5 +1,4 @@
 import {
-  checkDueDates,
   checkInsurance,
   checkLicence,
   checkLoad,
@@ -16,9 +15,10 @@ import { abroadOf, countryFindings, crossingFindings } from "./abroad.ts";
 import { fleetVehicle } from "./fleet.ts";
 import { driversOf, type HireData, partOf } from "./hire-data.ts";
 import { moneyFindings, signatureFindings } from "./paper-gates.ts";
+import { defectFindings, dueFindings } from "./upkeep.ts";
 
-/** Gates that no room decides yet: a named person looks and says so. */
-export const GATES_BY_HAND: readonly Gate[] = ["defects"];
+/** Gates that no room decides: a named person looks and says so. None is left. */
+export const GATES_BY_HAND: readonly Gate[] = [];
 
 type Looked = readonly Finding[] | null;
 
@@ -99,12 +99,6 @@ function diary(data: HireData): Looked {
   return found.filter(({ gate }) => gate === "diary");
 }
 
-function dueDates(data: HireData): Looked {
-  if (data.vehicle === null) return null;
-  const { description, dueDates: due } = data.vehicle.document;
-  return checkDueDates({ vehicle: description, dueDates: [...due], to: data.to, today: data.today }).findings;
-}
-
 /** Season from the coldest night that the forecast has, with what the forecast itself says of it. */
 function season(data: HireData, forecast: RoomAnswer<TripForecast> | null): Looked {
   if (data.vehicle === null || forecast === null) return null;
@@ -130,7 +124,8 @@ export function readGates(data: HireData, forecast: RoomAnswer<TripForecast> | n
     insurance: insurance(data),
     masses: loadAnswer(data)?.findings ?? null,
     diary: diary(data),
-    dueDates: dueDates(data),
+    dueDates: dueFindings(data),
+    defects: defectFindings(data),
     countries: countryFindings(data),
     crossing: crossingFindings(data),
     season: season(data, forecast),

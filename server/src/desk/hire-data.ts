@@ -6,6 +6,7 @@ import type {
   CustomerRow,
   DatedVersion,
   DepotRow,
+  DisclosureRow,
   FrozenRow,
   HirePart,
   HireRow,
@@ -22,6 +23,7 @@ import {
   type VehicleDocument,
 } from "./documents.ts";
 import { dateOf, localOf } from "./local-time.ts";
+import { NO_UPKEEP, readUpkeep, type VehicleUpkeep } from "./upkeep.ts";
 import { weigh } from "./weighed.ts";
 
 /** Everything that is stored about one hire, read once; rooms are asked with this alone. */
@@ -47,6 +49,10 @@ export interface HireData {
   readonly bookings: readonly BookingRow[];
   /** when this vehicle is off the road around then */
   readonly blocks: readonly BlockRow[];
+  /** what was done to this vehicle, and its defects */
+  readonly upkeep: VehicleUpkeep;
+  /** defects that this hirer was told of */
+  readonly disclosures: readonly DisclosureRow[];
 }
 
 export function partOf<Name extends PartName>(data: HireData, name: Name): PartDocuments[Name] | null {
@@ -111,6 +117,7 @@ async function readShared(store: Store, rows: readonly HireRow[], today: IsoDate
     tickets: groupBy(await store.tickets.ofVehicles(vehicleIds), ({ vehicleId }) => vehicleId),
     bookings: groupBy(brief ? [] : await store.bookings.between(...span), ({ vehicleId }) => vehicleId),
     blocks: groupBy(brief ? [] : await store.blocks.between(...span), ({ vehicleId }) => vehicleId),
+    upkeep: brief ? new Map<string, VehicleUpkeep>() : await readUpkeep(store, vehicleIds),
     insurance: brief ? null : await insuranceOn(store, today),
     terms: new Map<string | null, HireData["terms"]>(),
     // lists show the name that stands in the hire itself
@@ -128,6 +135,7 @@ async function readOwn(store: Store, rows: readonly HireRow[], brief: boolean) {
     payments: groupBy(await store.payments.ofHires(ids), ({ hireId }) => hireId),
     overrides: groupBy(brief ? [] : await store.overrides.ofHires(ids), ({ hireId }) => hireId),
     frozen: groupBy(brief ? [] : await store.frozen.ofHires(ids), ({ hireId }) => hireId),
+    disclosures: groupBy(brief ? [] : await store.defects.disclosures(ids), ({ hireId }) => hireId),
     records: groupBy(
       records.map(({ record }) => record),
       ({ refs }) => refs.hireId ?? "",
@@ -177,6 +185,8 @@ async function assemble(store: Store, row: HireRow, pieces: Pieces): Promise<Hir
     frozen: own.frozen.get(row.id) ?? [],
     bookings: around(shared.bookings.get(row.vehicleId ?? "") ?? []),
     blocks: around(shared.blocks.get(row.vehicleId ?? "") ?? []),
+    upkeep: shared.upkeep.get(row.vehicleId ?? "") ?? NO_UPKEEP,
+    disclosures: own.disclosures.get(row.id) ?? [],
   };
 }
 

@@ -6,6 +6,7 @@ import {
 } from "@setfair/engine";
 import type { DatedVersion, Store, TicketRow } from "../store/types.ts";
 import { asDocument, type VehicleDocument } from "./documents.ts";
+import { withBook } from "./upkeep.ts";
 
 interface When {
   /** the day up to which tickets count */
@@ -44,7 +45,8 @@ export async function weighedDocument(
   version: DatedVersion,
   when: When,
 ): Promise<VehicleDocument> {
-  const document = asDocument<VehicleDocument>(version.document);
+  const entries = await store.upkeep.ofVehicles([version.of]);
+  const document = withBook(asDocument<VehicleDocument>(version.document), entries);
   const tickets = await store.tickets.ofVehicle(version.of);
   if (tickets.length === 0) return document;
   const versions = await store.vehicles.versions(version.of);

@@ -329,6 +329,109 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/upkeep": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** What falls due on the fleet, nearest first, and open defects */
+        readonly get: operations["fleetDue"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/vehicles/{id}/upkeep": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Due-date book, history, damp, water, frost and defects of a vehicle */
+        readonly get: operations["readUpkeep"];
+        readonly put?: never;
+        /** Enter what was done or read, once and for ever; the next due date follows */
+        readonly post: operations["addUpkeep"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/vehicles/{id}/defects": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Note a defect: safety stops the vehicle, comfort is told to the hirer */
+        readonly post: operations["addDefect"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/defects/{id}/close": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Close a defect: who mended it and how */
+        readonly post: operations["closeDefect"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/defects/{id}/told": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** The hirer was told of a defect and signed for it */
+        readonly post: operations["tellDefect"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/yard/turnarounds": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Vehicles that came back: what is to be done to each, in which order */
+        readonly get: operations["turnarounds"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/terms": {
         readonly parameters: {
             readonly query?: never;
@@ -1873,6 +1976,178 @@ export interface components {
             readonly enquiries: readonly components["schemas"]["HireSummaryInput"][];
             readonly toSettle: readonly components["schemas"]["HireSummaryInput"][];
         };
+        readonly DueLineInput: {
+            /** @enum {string} */
+            readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres" | "wheelTorque" | "regulator" | "appliances" | "gasAlarm" | "batteryTest" | "fixings" | "waterSanitise" | "showerHead" | "firstAid";
+            /** @enum {string} */
+            readonly status: "law" | "policy" | "guidance";
+            readonly source: string;
+            readonly dueOn: string | null;
+            readonly dueKm: number | null;
+            readonly days: number | null;
+            /** @enum {string} */
+            readonly state: "inDate" | "soon" | "over" | "missing";
+            readonly last: {
+                /** Format: date */
+                readonly on: string;
+                readonly who: string;
+                readonly reference: string | null;
+                readonly km: number | null;
+            } | null;
+        };
+        readonly DefectInput: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly class: "safety" | "comfort";
+            readonly what: string;
+            readonly where: string;
+            readonly notedBy: string;
+            readonly at: string;
+            readonly hireId: string | null;
+            readonly photograph: string | null;
+            readonly closed: {
+                readonly at: string;
+                readonly by: string;
+                readonly how: string;
+            } | null;
+        };
+        readonly VehicleUpkeepInput: {
+            /** Format: date */
+            readonly today: string;
+            readonly odometer: {
+                readonly km: number;
+                /** Format: date */
+                readonly on: string;
+            } | null;
+            readonly due: readonly components["schemas"]["DueLineInput"][];
+            readonly history: readonly {
+                readonly id: string;
+                /** @enum {string} */
+                readonly duty: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres" | "wheelTorque" | "regulator" | "appliances" | "gasAlarm" | "batteryTest" | "fixings" | "waterSanitise" | "showerHead" | "firstAid";
+                /** Format: date */
+                readonly on: string;
+                readonly who: string;
+                readonly reference: string | null;
+                readonly km: number | null;
+                readonly dueOn: string | null;
+                readonly dueKm: number | null;
+            }[];
+            readonly damp: readonly {
+                readonly id: string;
+                /** Format: date */
+                readonly on: string;
+                readonly position: string;
+                readonly percent: number;
+                /** @enum {string} */
+                readonly band: "none" | "recheck" | "investigate" | "strip";
+                readonly meter: string;
+                readonly weather: string;
+                readonly who: string;
+            }[];
+            readonly water: readonly {
+                readonly id: string;
+                /** Format: date */
+                readonly on: string;
+                readonly act: string;
+                readonly who: string;
+            }[];
+            readonly frost: {
+                /** Format: date */
+                readonly on: string;
+                readonly state: string;
+                readonly who: string;
+            } | null;
+            readonly defects: readonly components["schemas"]["DefectInput"][];
+        };
+        readonly FleetDueInput: {
+            /** Format: date */
+            readonly today: string;
+            readonly vehicles: readonly {
+                readonly vehicle: {
+                    readonly id: string;
+                    readonly name: string;
+                    readonly registration: string;
+                };
+                readonly due: readonly components["schemas"]["DueLineInput"][];
+                readonly openDefects: {
+                    readonly safety: number;
+                    readonly comfort: number;
+                };
+            }[];
+        };
+        readonly NewUpkeepInput: {
+            /** @constant */
+            readonly kind: "done";
+            /** @enum {string} */
+            readonly duty: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres" | "wheelTorque" | "regulator" | "appliances" | "gasAlarm" | "batteryTest" | "fixings" | "waterSanitise" | "showerHead" | "firstAid";
+            /** Format: date */
+            readonly on: string;
+            readonly who: string;
+            readonly reference?: string | null;
+            readonly km?: number | null;
+            readonly dueOn?: string | null;
+        } | {
+            /** @constant */
+            readonly kind: "damp";
+            /** Format: date */
+            readonly on: string;
+            readonly who: string;
+            readonly position: string;
+            readonly percent: number;
+            readonly meter: string;
+            readonly weather: string;
+        } | {
+            /** @constant */
+            readonly kind: "water";
+            /** Format: date */
+            readonly on: string;
+            readonly who: string;
+            /** @enum {string} */
+            readonly act: "flushed" | "sanitised";
+        } | {
+            /** @constant */
+            readonly kind: "frost";
+            /** Format: date */
+            readonly on: string;
+            readonly who: string;
+            /** @enum {string} */
+            readonly state: "inUse" | "drained" | "winterised" | "laidUp";
+        };
+        readonly NewDefectInput: {
+            /** @enum {string} */
+            readonly class: "safety" | "comfort";
+            readonly what: string;
+            readonly where: string;
+            readonly hireId?: string | null;
+            readonly photograph?: string | null;
+        };
+        readonly TurnaroundInput: {
+            readonly id: string;
+            readonly hireId: string;
+            readonly reference: string;
+            readonly vehicle: {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+            };
+            readonly backAt: string;
+            readonly nextOut: string | null;
+            readonly ready: boolean;
+            readonly jobs: readonly {
+                readonly id: string;
+                readonly code: string;
+                readonly minutes: number;
+                /** @enum {string} */
+                readonly skill: "cleaner" | "yard" | "technician";
+                readonly done: boolean;
+                readonly start: string | null;
+            }[];
+        };
+        readonly TurnaroundsInput: {
+            /** Format: date */
+            readonly date: string;
+            readonly turnarounds: readonly components["schemas"]["TurnaroundInput"][];
+        };
         readonly VehicleDescriptionInput: {
             readonly id: string;
             readonly name: string;
@@ -3072,6 +3347,178 @@ export interface components {
             };
             readonly enquiries: readonly components["schemas"]["HireSummary"][];
             readonly toSettle: readonly components["schemas"]["HireSummary"][];
+        };
+        readonly DueLine: {
+            /** @enum {string} */
+            readonly kind: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres" | "wheelTorque" | "regulator" | "appliances" | "gasAlarm" | "batteryTest" | "fixings" | "waterSanitise" | "showerHead" | "firstAid";
+            /** @enum {string} */
+            readonly status: "law" | "policy" | "guidance";
+            readonly source: string;
+            readonly dueOn: string | null;
+            readonly dueKm: number | null;
+            readonly days: number | null;
+            /** @enum {string} */
+            readonly state: "inDate" | "soon" | "over" | "missing";
+            readonly last: {
+                /** Format: date */
+                readonly on: string;
+                readonly who: string;
+                readonly reference: string | null;
+                readonly km: number | null;
+            } | null;
+        };
+        readonly Defect: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly class: "safety" | "comfort";
+            readonly what: string;
+            readonly where: string;
+            readonly notedBy: string;
+            readonly at: string;
+            readonly hireId: string | null;
+            readonly photograph: string | null;
+            readonly closed: {
+                readonly at: string;
+                readonly by: string;
+                readonly how: string;
+            } | null;
+        };
+        readonly VehicleUpkeep: {
+            /** Format: date */
+            readonly today: string;
+            readonly odometer: {
+                readonly km: number;
+                /** Format: date */
+                readonly on: string;
+            } | null;
+            readonly due: readonly components["schemas"]["DueLine"][];
+            readonly history: readonly {
+                readonly id: string;
+                /** @enum {string} */
+                readonly duty: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres" | "wheelTorque" | "regulator" | "appliances" | "gasAlarm" | "batteryTest" | "fixings" | "waterSanitise" | "showerHead" | "firstAid";
+                /** Format: date */
+                readonly on: string;
+                readonly who: string;
+                readonly reference: string | null;
+                readonly km: number | null;
+                readonly dueOn: string | null;
+                readonly dueKm: number | null;
+            }[];
+            readonly damp: readonly {
+                readonly id: string;
+                /** Format: date */
+                readonly on: string;
+                readonly position: string;
+                readonly percent: number;
+                /** @enum {string} */
+                readonly band: "none" | "recheck" | "investigate" | "strip";
+                readonly meter: string;
+                readonly weather: string;
+                readonly who: string;
+            }[];
+            readonly water: readonly {
+                readonly id: string;
+                /** Format: date */
+                readonly on: string;
+                readonly act: string;
+                readonly who: string;
+            }[];
+            readonly frost: {
+                /** Format: date */
+                readonly on: string;
+                readonly state: string;
+                readonly who: string;
+            } | null;
+            readonly defects: readonly components["schemas"]["Defect"][];
+        };
+        readonly FleetDue: {
+            /** Format: date */
+            readonly today: string;
+            readonly vehicles: readonly {
+                readonly vehicle: {
+                    readonly id: string;
+                    readonly name: string;
+                    readonly registration: string;
+                };
+                readonly due: readonly components["schemas"]["DueLine"][];
+                readonly openDefects: {
+                    readonly safety: number;
+                    readonly comfort: number;
+                };
+            }[];
+        };
+        readonly NewUpkeep: {
+            /** @constant */
+            readonly kind: "done";
+            /** @enum {string} */
+            readonly duty: "mot" | "tax" | "insurance" | "service" | "habitation" | "lpgCheck" | "lpgHose" | "wiring" | "extinguisher" | "smokeAlarm" | "coAlarm" | "tyres" | "wheelTorque" | "regulator" | "appliances" | "gasAlarm" | "batteryTest" | "fixings" | "waterSanitise" | "showerHead" | "firstAid";
+            /** Format: date */
+            readonly on: string;
+            readonly who: string;
+            readonly reference?: string | null;
+            readonly km?: number | null;
+            readonly dueOn?: string | null;
+        } | {
+            /** @constant */
+            readonly kind: "damp";
+            /** Format: date */
+            readonly on: string;
+            readonly who: string;
+            readonly position: string;
+            readonly percent: number;
+            readonly meter: string;
+            readonly weather: string;
+        } | {
+            /** @constant */
+            readonly kind: "water";
+            /** Format: date */
+            readonly on: string;
+            readonly who: string;
+            /** @enum {string} */
+            readonly act: "flushed" | "sanitised";
+        } | {
+            /** @constant */
+            readonly kind: "frost";
+            /** Format: date */
+            readonly on: string;
+            readonly who: string;
+            /** @enum {string} */
+            readonly state: "inUse" | "drained" | "winterised" | "laidUp";
+        };
+        readonly NewDefect: {
+            /** @enum {string} */
+            readonly class: "safety" | "comfort";
+            readonly what: string;
+            readonly where: string;
+            readonly hireId?: string | null;
+            readonly photograph?: string | null;
+        };
+        readonly Turnaround: {
+            readonly id: string;
+            readonly hireId: string;
+            readonly reference: string;
+            readonly vehicle: {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+            };
+            readonly backAt: string;
+            readonly nextOut: string | null;
+            readonly ready: boolean;
+            readonly jobs: readonly {
+                readonly id: string;
+                readonly code: string;
+                readonly minutes: number;
+                /** @enum {string} */
+                readonly skill: "cleaner" | "yard" | "technician";
+                readonly done: boolean;
+                readonly start: string | null;
+            }[];
+        };
+        readonly Turnarounds: {
+            /** Format: date */
+            readonly date: string;
+            readonly turnarounds: readonly components["schemas"]["Turnaround"][];
         };
         readonly VehicleDescription: {
             readonly id: string;
@@ -5404,6 +5851,622 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["VehiclePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly fleetDue: {
+        readonly parameters: {
+            readonly query?: {
+                readonly days?: number;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["FleetDue"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readUpkeep: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["VehicleUpkeep"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly addUpkeep: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NewUpkeepInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["VehicleUpkeep"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly addDefect: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NewDefectInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["VehicleUpkeep"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly closeDefect: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": {
+                    readonly how: string;
+                };
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["VehicleUpkeep"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly tellDefect: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": {
+                    readonly hireId: string;
+                    readonly signer: string;
+                };
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": {
+                        readonly told: boolean;
+                    };
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly turnarounds: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Turnarounds"];
                 };
             };
             /** @description Default Response */

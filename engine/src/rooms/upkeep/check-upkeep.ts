@@ -55,6 +55,7 @@ function stateOf(
   if (dueKm !== null && odometer !== undefined && odometer.endKm > dueKm) {
     return odometer.readKm > dueKm ? "lapsed" : "lapses";
   }
+  if (dueKm !== null && odometer === undefined) return "unknown";
   const isShort = status === "law" && dueOn !== null && dueOn < addDays(last, marginDays);
   return isShort ? "lapsesInMargin" : "inDate";
 }
@@ -68,6 +69,10 @@ function findingOf(line: DueLine, input: UpkeepInput, last: IsoDate): Finding[] 
   if (state === "missing") {
     const more = { about: kind, sources, facts: { kind }, mends: ["due.enter"] };
     return [makeFinding("dueDates", "due.missing", "unchecked", basis, more)];
+  }
+  if (state === "unknown") {
+    const more = { about: kind, sources: ["practice"], facts: { kind }, mends: ["due.readOdometer"] };
+    return [makeFinding("dueDates", "due.noOdometer", "unchecked", "policy", more)];
   }
   const mends = ["due.renew"];
   if (state === "lapsesInMargin") {

@@ -33,7 +33,7 @@ export const upkeepInputSchema = z.strictObject({
 export type UpkeepInput = z.infer<typeof upkeepInputSchema>;
 
 export type DueStatus = "law" | "policy" | "guidance";
-export type DueState = "inDate" | "lapsesInMargin" | "lapses" | "lapsed" | "missing";
+export type DueState = "inDate" | "lapsesInMargin" | "lapses" | "lapsed" | "missing" | "unknown";
 export interface DueLine extends DueEntry {
   readonly status: DueStatus;
   readonly state: DueState;

@@ -54,7 +54,7 @@ describe("the due-date book", () => {
 
   it("a service or a wheel due by distance counts against where the odometer will stand", () => {
     const book = [...good(), { kind: "service" as const, dueOn: null, dueKm: 32_000 }];
-    expect(check(book)).toEqual([]);
+    expect(check(book)).toMatchObject([{ code: "due.noOdometer", severity: "unchecked" }]);
     expect(check(book, { odometer: { readKm: 30_000, endKm: 31_900 } })).toEqual([]);
     expect(check(book, { odometer: { readKm: 31_000, endKm: 32_400 } })).toMatchObject([
       { code: "due.distance", about: "service", basis: "policy", facts: { dueKm: { value: 32_000 } } },

@@ -46,7 +46,7 @@ export const glassHandlers = {
     changeHire(call, OPEN_STAGES, async (hire) => {
       const { gate, note } = call.body;
       if (!GATES_BY_HAND.includes(gate))
-        throw badField("gate", `expected one of ${GATES_BY_HAND.join(", ")}; a room decides the others`);
+        throw badField("gate", "expected a gate that is looked at by hand; a room decides this one");
       const readiness = partOf(hire.data, "readiness") ?? NO_READINESS;
       await hire.putPart("readiness", {
         ...readiness,

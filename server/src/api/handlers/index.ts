@@ -19,6 +19,7 @@ import { setUpHandlers } from "./setup.ts";
 import { termsHandlers } from "./terms.ts";
 import { todayHandlers } from "./today.ts";
 import { tripHandlers } from "./trip-and-load.ts";
+import { upkeepHandlers } from "./upkeep.ts";
 import { vehicleHandlers } from "./vehicles.ts";
 import { yardHandlers } from "./yard.ts";
 
@@ -32,6 +33,7 @@ export const handlers: Handlers = {
   ...diaryHandlers,
   ...diaryMoveHandlers,
   ...vehicleHandlers,
+  ...upkeepHandlers,
   ...hireHandlers,
   ...quoteHandlers,
   ...tripHandlers,

@@ -11,5 +11,6 @@ export * from "./records.ts";
 export * from "./session.ts";
 export * from "./terms.ts";
 export * from "./today.ts";
+export * from "./upkeep.ts";
 export * from "./vehicles.ts";
 export * from "./yard.ts";

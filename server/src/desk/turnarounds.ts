@@ -1,0 +1,141 @@
+import {
+  addDays,
+  composeTurnaround,
+  type Difference,
+  proposeSchedule,
+  type TurnaroundJob,
+} from "@setfair/engine";
+import type { z } from "zod";
+import type { turnaroundSchema } from "../api/schemas/upkeep.ts";
+import type { DepotRow, Store } from "../store/types.ts";
+import { conditionOf } from "./after-hire.ts";
+import { asDocument, type DepotDocument } from "./documents.ts";
+import { type HireData, readRows } from "./hire-data.ts";
+import { dateOf, localOf } from "./local-time.ts";
+import { walkFacts, wholeRecords } from "./record-facts.ts";
+
+type Turnaround = z.input<typeof turnaroundSchema>;
+interface Open {
+  readonly data: HireData;
+  readonly jobs: readonly TurnaroundJob[];
+  readonly done: ReadonlySet<string>;
+  readonly nextOut: string | null;
+}
+
+/** A vehicle back longer ago than this is taken as turned round, whatever the list says. */
+const LOOK_BACK_DAYS = 3;
+const BACK: readonly string[] = ["returned", "settled", "closed"];
+/** people of each skill in a day: a default until the depot enters its shifts (common practice, no source) */
+const CREW = { cleaner: 2, yard: 2, technician: 1 } as const;
+/** the keys' hour: the vehicle is to be ready before it, minutes */
+const HANDOVER_MINUTES = 60;
+
+/** Chain of the records of a turnaround; each job done is a `look` with the job's id. */
+export const turnaroundChain = (hireId: string): string => `${hireId}.turnaround`;
+
+/** Vehicles that came back in the last days and are not out again, with what is to be done to each and when. */
+export async function readTurnarounds(store: Store, depot: DepotRow, now: Date): Promise<Turnaround[]> {
+  const nowLocal = localOf(now.toISOString(), depot.timeZone);
+  const today = dateOf(nowLocal);
+  const rows = await store.hires.all({
+    stages: ["booked", "handedOver", "onHire", "returned", "settled", "closed"],
+    touchesFrom: `${addDays(today, -LOOK_BACK_DAYS)}T00:00:00.000Z`,
+  });
+  const isAway = new Set(
+    rows
+      .filter(({ stage }) => stage === "onHire" || stage === "handedOver")
+      .map(({ vehicleId }) => vehicleId),
+  );
+  const lastBack = new Map(
+    rows
+      .filter(({ stage, vehicleId }) => BACK.includes(stage) && vehicleId !== null && !isAway.has(vehicleId))
+      .sort((a, b) => (a.to < b.to ? -1 : 1))
+      .map((row) => [row.vehicleId, row] as const),
+  );
+  const back = await readRows(store, [...lastBack.values()], depot, now);
+  const open: Open[] = [];
+  for (const data of back) {
+    if (data.vehicle === null) continue;
+    const next = rows
+      .filter(
+        ({ stage, vehicleId, from }) =>
+          stage === "booked" && vehicleId === data.row.vehicleId && from >= data.row.to,
+      )
+      .map(({ from }) => from)
+      .sort()[0];
+    open.push({
+      data,
+      jobs: composeTurnaround(data.vehicle.document.description, await differencesOf(store, data)),
+      done: doneOf(data),
+      nextOut: next === undefined ? null : localOf(next, depot.timeZone),
+    });
+  }
+  return planned(open, asDocument<DepotDocument>(depot.document), nowLocal);
+}
+
+async function differencesOf(store: Store, data: HireData): Promise<readonly Difference[]> {
+  if (!walkFacts(data.records, "back").finished) return [];
+  return (await conditionOf(store, data)).result.differences;
+}
+
+function doneOf({ records, row }: HireData): ReadonlySet<string> {
+  const own = wholeRecords(records).filter(
+    ({ kind, chain, content }) =>
+      kind === "look" && chain === turnaroundChain(row.id) && content.saw === "done",
+  );
+  return new Set(own.map(({ content }) => String(content.job)));
+}
+
+const minutesOf = (time: string) => Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5));
+
+/** One order for the whole yard: what goes out first is ready first. */
+function planned(open: readonly Open[], depot: DepotDocument, nowLocal: string): Turnaround[] {
+  const opens = minutesOf(depot.opens);
+  const today = dateOf(nowLocal);
+  const start = Math.max(0, minutesOf(nowLocal.slice(11)) - opens);
+  const jobs = open.flatMap(({ data, jobs: all, done, nextOut }) => {
+    const todo = all.filter(({ id }) => !done.has(id));
+    const ids = new Set(todo.map(({ id }) => id));
+    const goesToday = nextOut !== null && dateOf(nextOut) === today;
+    return todo.map(({ id, minutes, skill, after }) => ({
+      id: `${data.row.id} ${id}`,
+      minutes,
+      needs: { [skill]: 1 },
+      after: after.filter((each) => ids.has(each)).map((each) => `${data.row.id} ${each}`),
+      notBefore: start,
+      weight: goesToday ? 10 : 1,
+      ...(goesToday ? { dueBy: Math.max(0, minutesOf(nextOut.slice(11)) - opens - HANDOVER_MINUTES) } : {}),
+    }));
+  });
+  const resources = Object.entries(CREW).map(([id, capacity]) => ({ id, capacity }));
+  const { result } = proposeSchedule({ objective: "day", resources, jobs });
+  const starts = new Map(result.schedule.map((each) => [each.job, each.start]));
+  const localAt = (minute: number | undefined) => {
+    if (minute === undefined || opens + minute >= 1440) return null;
+    const at = opens + minute;
+    return `${today}T${String(Math.floor(at / 60)).padStart(2, "0")}:${String(at % 60).padStart(2, "0")}`;
+  };
+  return open
+    .map(({ data, jobs: all, done, nextOut }) => ({
+      id: turnaroundChain(data.row.id),
+      hireId: data.row.id,
+      reference: data.row.number,
+      vehicle: {
+        id: data.row.vehicleId ?? "",
+        name: data.vehicle?.document.description.name ?? "",
+        registration: data.vehicle?.document.description.registration ?? "",
+      },
+      backAt: data.to,
+      nextOut,
+      ready: all.every(({ id }) => done.has(id)),
+      jobs: all.map(({ id, code, minutes, skill }) => ({
+        id,
+        code,
+        minutes,
+        skill,
+        done: done.has(id),
+        start: done.has(id) ? null : localAt(starts.get(`${data.row.id} ${id}`)),
+      })),
+    }))
+    .sort((a, b) => (a.nextOut ?? "9999").localeCompare(b.nextOut ?? "9999"));
+}

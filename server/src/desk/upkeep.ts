@@ -1,0 +1,135 @@
+import {
+  checkDefects,
+  checkUpkeep,
+  type DueEntry,
+  type DueKind,
+  type Finding,
+  type OpenDefect,
+  ruleFigure,
+  type UpkeepInput,
+} from "@setfair/engine";
+import type { DefectRow, DisclosureRow, Store, UpkeepRow } from "../store/types.ts";
+import { asDocument, type VehicleDocument } from "./documents.ts";
+import type { HireData } from "./hire-data.ts";
+import { wholeRecords } from "./record-facts.ts";
+
+/** What the store holds of a duty that was done. */
+export interface DoneDocument {
+  readonly duty: DueKind;
+  readonly who: string;
+  readonly reference: string | null;
+  readonly km: number | null;
+  readonly dueOn: string | null;
+  readonly dueKm: number | null;
+}
+export interface DefectDocument {
+  readonly what: string;
+  readonly where: string;
+  readonly notedBy: string;
+  readonly photograph: string | null;
+}
+export interface VehicleUpkeep {
+  readonly entries: readonly UpkeepRow[];
+  readonly defects: readonly DefectRow[];
+}
+export const NO_UPKEEP: VehicleUpkeep = { entries: [], defects: [] };
+
+/** Entries and defects of some vehicles, by vehicle. */
+export async function readUpkeep(
+  store: Store,
+  vehicleIds: readonly string[],
+): Promise<ReadonlyMap<string, VehicleUpkeep>> {
+  const entries = await store.upkeep.ofVehicles(vehicleIds);
+  const defects = await store.defects.ofVehicles(vehicleIds);
+  return new Map(
+    vehicleIds.map((id) => [
+      id,
+      {
+        entries: entries.filter(({ vehicleId }) => vehicleId === id),
+        defects: defects.filter(({ vehicleId }) => vehicleId === id),
+      },
+    ]),
+  );
+}
+
+/** The due-date book: for each duty the last entry, and where there is none what stands in the description's papers. */
+export function dueBook(document: VehicleDocument, entries: readonly UpkeepRow[]): DueEntry[] {
+  const book = new Map<DueKind, DueEntry>();
+  for (const { kind, dueOn } of document.dueDates) book.set(kind, { kind, dueOn, dueKm: null });
+  for (const entry of entries) {
+    if (entry.kind !== "done") continue;
+    const { duty, dueOn, dueKm } = asDocument<DoneDocument>(entry.document);
+    if (dueOn !== null || dueKm !== null) book.set(duty, { kind: duty, dueOn, dueKm });
+    else book.delete(duty);
+  }
+  return [...book.values()];
+}
+
+/** The document with the days of the book in the place of its own. */
+export function withBook(document: VehicleDocument, entries: readonly UpkeepRow[]): VehicleDocument {
+  if (entries.length === 0) return document;
+  const dueDates = dueBook(document, entries).flatMap(({ kind, dueOn }) =>
+    dueOn === null ? [] : [{ kind, dueOn }],
+  );
+  return { ...document, dueDates };
+}
+
+/** How far a hire vehicle goes in a day, km: common practice, no source. */
+const KM_A_DAY = 110;
+const DAY_MS = 86_400_000;
+
+/** The odometer as last read, with the day; from upkeep entries and from walk-rounds. */
+export function lastOdometer(
+  entries: readonly UpkeepRow[],
+  records: HireData["records"],
+): { readonly km: number; readonly on: string } | null {
+  const done = entries.flatMap(({ kind, on, document }) => {
+    const km = kind === "done" ? asDocument<DoneDocument>(document).km : null;
+    return km === null ? [] : [{ km, on }];
+  });
+  const read = wholeRecords(records).flatMap(({ kind, content, deviceTime }) =>
+    kind === "reading" && content.checkId === "cab.odometer" && typeof content.value === "number"
+      ? [{ km: content.value, on: deviceTime.slice(0, 10) }]
+      : [],
+  );
+  return [...done, ...read].sort((a, b) => (a.on < b.on ? -1 : 1)).at(-1) ?? null;
+}
+
+function odometerOf(data: HireData): Pick<UpkeepInput, "odometer"> {
+  const last = lastOdometer(data.upkeep.entries, data.records);
+  if (last === null) return {};
+  const days = Math.max(0, (Date.parse(data.to.slice(0, 10)) - Date.parse(last.on)) / DAY_MS);
+  return { odometer: { readKm: last.km, endKm: last.km + Math.round(days) * KM_A_DAY } };
+}
+
+/** Duties through the end of the hire, with the depot's margin for what the law wants. */
+export function dueFindings(data: HireData): readonly Finding[] | null {
+  if (data.vehicle === null) return null;
+  const { document } = data.vehicle;
+  return checkUpkeep({
+    vehicle: document.description,
+    book: dueBook(document, data.upkeep.entries),
+    from: data.from,
+    to: data.to,
+    today: data.today,
+    marginDays: ruleFigure("due.gb.marginDays", data.today).value,
+    ...odometerOf(data),
+  }).findings;
+}
+
+export const openDefects = (
+  defects: readonly DefectRow[],
+  told: readonly DisclosureRow[],
+): readonly OpenDefect[] =>
+  defects
+    .filter(({ closed }) => closed === null)
+    .map((row) => ({
+      id: row.id,
+      class: row.class,
+      what: asDocument<DefectDocument>(row.document).what,
+      disclosed: told.some(({ defectId }) => defectId === row.id),
+    }));
+
+export function defectFindings(data: HireData): readonly Finding[] | null {
+  return data.vehicle === null ? null : checkDefects(openDefects(data.upkeep.defects, data.disclosures));
+}
