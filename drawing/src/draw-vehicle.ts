@@ -217,7 +217,8 @@ const strokeOf = (part: string, { chosen }: DrawOptions): string =>
   part === chosen ? PALETTE.brass : PALETTE.ink;
 const round = (value: number): number => Math.round(value * 10) / 10;
 
-function pathText(steps: readonly PathStep[], frame: Frame): string {
+/** An outline as the `d` of a path, in drawing units. */
+export function pathText(steps: readonly PathStep[], frame: Frame): string {
   return steps
     .map((step) => {
       if (step[0] === "Z") return "Z";

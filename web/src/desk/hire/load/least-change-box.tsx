@@ -13,14 +13,26 @@ function stepText(step: LoadChangeStep): string {
       return t("load.step.leaveItem", { name: step.name, kg: kg(step.byKg) });
     case "lessWater":
       return t("load.step.lessWater", { from: step.fromLitres, to: step.toLitres, kg: kg(step.byKg) });
+    case "lessOfItem":
+      return t("load.step.lessOfItem", { name: step.name, kg: kg(step.byKg), left: kg(step.leftKg) });
+    case "moveItem":
+      return t("load.step.moveItem", { name: step.name, place: t(`load.place.${step.to}`) });
     case "fewerCylinders":
       return t("load.step.fewerCylinders", { from: step.from, to: step.to, kg: kg(step.byKg) });
   }
 }
 
+const withItem = (plan: Plan, id: string, more: Partial<Plan["items"][number]>): Plan => ({
+  ...plan,
+  items: plan.items.map((item) => (`item.${item.id}` === id ? { ...item, ...more } : item)),
+});
+
 function applyStep(plan: Plan, step: LoadChangeStep): Plan {
   if (step.kind === "leaveItem")
     return { ...plan, items: plan.items.filter(({ id }) => `item.${id}` !== step.id) };
+  if (step.kind === "lessOfItem") return withItem(plan, step.id, { massKg: step.leftKg });
+  if (step.kind === "moveItem")
+    return withItem(plan, step.id, { place: step.to, behindFrontAxleM: step.behindFrontAxleM });
   if (step.kind === "lessWater") return { ...plan, waterLitres: step.toLitres };
   return { ...plan, lpgCylinders: step.to };
 }
