@@ -6,7 +6,7 @@ import { ROOT } from "./root.ts";
 
 const DIST = join(ROOT, "web/dist");
 /** Rooms that belong to the desk: nothing of them may reach the hirer's phone. */
-const PLANNERS = ["loading", "quote", "diary", "rules", "settlement", "condition", "glass"];
+const PLANNERS = ["loading", "quote", "diary", "rules", "settlement", "condition", "glass", "yard", "upkeep"];
 
 interface Chunk {
   readonly file: string;

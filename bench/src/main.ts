@@ -2,6 +2,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { cpus, loadavg } from "node:os";
 import { join } from "node:path";
 import { benchClimate } from "./climate.ts";
+import { benchGuideReady } from "./guide-ready.ts";
 import { benchGuideSize } from "./guide-size.ts";
 import { benchHireWalk } from "./hire-walk.ts";
 import { benchKernel } from "./kernel.ts";
@@ -17,6 +18,7 @@ const PARTS: Readonly<Record<string, Part>> = {
   kernel: benchKernel,
   serve: benchServeStart,
   guide: benchGuideSize,
+  ready: benchGuideReady,
   hires: benchHireWalk,
   climate: benchClimate,
 };

@@ -18,7 +18,10 @@ export function CallLink({
   return (
     <a className={className} href={telephoneOf(guide)} onClick={onCall}>
       <SvgView node={icon("phone")} />
-      {t("hirer.fault.call", { depot: guide.depot.name, telephone: guide.depot.telephone })}
+      <span>
+        {t("hirer.fault.call", { depot: guide.depot.name })}{" "}
+        <span className="nowrap">{guide.depot.telephone}</span>
+      </span>
     </a>
   );
 }

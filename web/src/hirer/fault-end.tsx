@@ -4,7 +4,6 @@ import { answerText, causeText, faultCheckText, symptomText } from "../parts/fin
 import { t } from "../parts/words.ts";
 import { CallLink } from "./call-link.tsx";
 import type { HirerGuide } from "./use-guide.ts";
-import { inHundred } from "./what-matters.ts";
 
 /** As many causes as one may read out on the telephone. */
 const SHOWN = 3;
@@ -36,7 +35,10 @@ export function FaultEnd({
                 <li key={cause}>
                   {only
                     ? causeText(cause)
-                    : t("hirer.fault.causeOne", { cause: causeText(cause), n: inHundred(chance.value) })}
+                    : t("hirer.fault.causeOne", {
+                        cause: causeText(cause),
+                        n: Math.max(1, Math.round(chance.value * 100)),
+                      })}
                 </li>
               ))}
             </ul>

@@ -28,23 +28,25 @@ export function WrongPage({ guide }: { readonly guide: Guide }) {
       <p className="quiet">{t("hirer.wrong.help")}</p>
       <SearchField label={t("hirer.wrong.search")} value={typed} onChange={setTyped} />
       {found.length === 0 && <p role="status">{t("hirer.wrong.none")}</p>}
-      {dangerous.length > 0 && (
-        <section aria-labelledby="wrong-danger">
-          <h2 id="wrong-danger" className="danger-title">
-            {t("hirer.wrong.danger")}
-          </h2>
-          <SymptomLinks symptoms={dangerous} className="symptom-link symptom-danger" />
-        </section>
+      {typed.trim() !== "" ? (
+        <SymptomLinks symptoms={[...dangerous, ...others]} />
+      ) : (
+        <ul className="things">
+          {dangerous.length > 0 && (
+            <li>
+              <Group title={t("hirer.wrong.danger")} symptoms={dangerous} isDanger />
+            </li>
+          )}
+          {things.map((kind) => (
+            <li key={kind}>
+              <Group
+                title={thingText(kind)}
+                symptoms={others.filter(({ systemKind }) => systemKind === kind)}
+              />
+            </li>
+          ))}
+        </ul>
       )}
-      {things.map((kind) => (
-        <section key={kind} aria-labelledby={`wrong-${kind}`}>
-          <h2 id={`wrong-${kind}`}>{thingText(kind)}</h2>
-          <SymptomLinks
-            symptoms={others.filter(({ systemKind }) => systemKind === kind)}
-            className="symptom-link"
-          />
-        </section>
-      ))}
       <a className="button" href="#day">
         {t("hirer.panel.back")}
       </a>
@@ -52,18 +54,40 @@ export function WrongPage({ guide }: { readonly guide: Guide }) {
   );
 }
 
-export function SymptomLinks({
+function Group({
+  title,
   symptoms,
-  className,
+  isDanger = false,
 }: {
+  readonly title: string;
   readonly symptoms: readonly SymptomOnVehicle[];
-  readonly className: string;
+  readonly isDanger?: boolean;
 }) {
+  return (
+    <details className="day-place">
+      <summary>
+        <strong className={isDanger ? "day-name danger-title" : "day-name"}>{title}</strong>
+        <span className="day-sub symptoms-first">
+          {symptoms
+            .slice(0, 2)
+            .map(({ symptom }) => symptomText(symptom.id))
+            .join(" · ")}
+        </span>
+      </summary>
+      <SymptomLinks symptoms={symptoms} />
+    </details>
+  );
+}
+
+function SymptomLinks({ symptoms }: { readonly symptoms: readonly SymptomOnVehicle[] }) {
   return (
     <ul className="symptoms">
       {symptoms.map(({ symptom }) => (
         <li key={symptom.id}>
-          <a className={className} href={placeOfFault(symptom.id)}>
+          <a
+            className={symptom.dangerous ? "symptom-link symptom-danger" : "symptom-link"}
+            href={placeOfFault(symptom.id)}
+          >
             {symptomText(symptom.id)}
           </a>
         </li>
