@@ -2,7 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { chooseCards } from "../src/rooms/briefing/choose-cards.ts";
 import { composeWalkRound } from "../src/rooms/condition/compose-walk-round.ts";
-import { SYSTEM_KINDS } from "../src/systems/registry.ts";
+import { symptomsOf } from "../src/rooms/diagnosis/symptoms-of.ts";
+import { applies, type Check } from "../src/systems/contract.ts";
+import { parseSpec, SYSTEM_KINDS, systemModule } from "../src/systems/registry.ts";
 import type { FittedSystem, VehicleDescription } from "../src/vehicle/description.ts";
 import { anyFitted, anySituation, anySystems } from "./arbitrary.ts";
 import { argumentsOf, TEXTS } from "./words.ts";
@@ -17,6 +19,44 @@ const checksOf = (systems: readonly FittedSystem[]) =>
   (["out", "back"] as const).flatMap((when) =>
     composeWalkRound(withSystems(systems), when).steps.flatMap(({ checks }) => checks),
   );
+
+/** What the yard and the workshop look at besides. */
+const laterChecksOf = (systems: readonly FittedSystem[]): readonly (Check & { readonly kindOf: string })[] =>
+  systems.flatMap(({ kind, spec }) => {
+    const { checks } = systemModule(kind);
+    if (!applies(checks)) return [];
+    return checks
+      .checks(parseSpec(SYSTEM_KINDS.find((known) => known === kind)!, spec))
+      .filter(({ when }) => when.includes("turnaround") || when.includes("due"))
+      .map((check) => ({ ...check, kindOf: kind }));
+  });
+
+/** The faults of all systems but one, without what they say of that one. */
+const faultsApartFrom = (kind: string, systems: readonly FittedSystem[]) =>
+  symptomsOf({ systems: [...systems] })
+    .filter(({ systemKind }) => systemKind !== kind)
+    .flatMap(({ symptom }) => {
+      const apart = ({ mentions }: { readonly mentions?: readonly string[] }) =>
+        !(mentions ?? []).includes(kind);
+      const causes = symptom.causes
+        .filter(apart)
+        // a cause goes on only to a fault that the vehicle can have
+        .map(({ leadsTo, ...cause }) => (leadsTo?.startsWith(`${kind}.`) ? cause : { ...cause, leadsTo }));
+      if (causes.length === 0) return [];
+      const left = new Set(causes.map(({ id }) => id));
+      const checks = symptom.checks
+        .filter(apart)
+        .map((check) => ({ ...check, causes: check.causes.filter((id) => left.has(id)) }))
+        .filter((check) => check.causes.length > 0);
+      const kept = new Set(checks.map(({ id }) => id));
+      return [
+        {
+          ...symptom,
+          causes,
+          checks: checks.map((check) => ({ ...check, after: check.after.filter((id) => kept.has(id)) })),
+        },
+      ];
+    });
 
 /** Systems, one of them twice over: as it is and otherwise. */
 const oneChanged = anySystems
@@ -70,6 +110,37 @@ describe("what is composed from a description", () => {
         const elsewhere = (systems: readonly FittedSystem[]) =>
           checksOf(systems).filter(({ systemKind }) => systemKind !== kind);
         expect(elsewhere(after)).toEqual(elsewhere(before));
+        const later = (systems: readonly FittedSystem[]) =>
+          laterChecksOf(systems).filter(({ kindOf }) => kindOf !== kind);
+        expect(later(after)).toEqual(later(before));
+      }),
+    );
+  });
+
+  it("vehicles that differ in one system have faults that differ only where it matters", () => {
+    fc.assert(
+      fc.property(oneChanged, ({ kind, before, after }) => {
+        expect(faultsApartFrom(kind, after)).toEqual(faultsApartFrom(kind, before));
+      }),
+    );
+  });
+
+  it("no check, cause or step speaks of a thing that is not fitted", () => {
+    fc.assert(
+      fc.property(anySystems, (systems) => {
+        const fitted = new Set<string>(systems.map(({ kind }) => kind));
+        const ids = symptomsOf({ systems: [...systems] }).flatMap(({ symptom: { id, causes, checks } }) => [
+          `symptom.${id}`,
+          ...causes.map((cause) => `cause.${cause.id}`),
+          ...checks.map((check) => `faultCheck.${check.id}`),
+        ]);
+        const asked = [...checksOf(systems), ...laterChecksOf(systems)].map(({ id }) => `check.${id}`);
+        for (const id of [...ids, ...asked]) {
+          for (const name of argumentsOf(TEXTS.get(id) ?? "")) {
+            expect(name, id).toMatch(/^thing_/);
+            expect(fitted, id).toContain(name.slice("thing_".length));
+          }
+        }
       }),
     );
   });
@@ -83,6 +154,8 @@ describe("what is composed from a description", () => {
           cards.filter(({ card }) => card.id.startsWith(`${kind}.`) || card.mentions.includes(kind)),
         ).toEqual([]);
         expect(checksOf(without).filter(({ id }) => id.startsWith(`${kind}.`))).toEqual([]);
+        const faults = symptomsOf({ systems: [...without] });
+        expect(faults.filter(({ symptom: { id } }) => id.startsWith(`${kind}.`))).toEqual([]);
       }),
     );
   });

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { symptomsOf } from "../src/rooms/diagnosis/symptoms-of.ts";
 import { applies, type Symptom } from "../src/systems/contract.ts";
-import { parseSpec, SYSTEM_KINDS, systemModule } from "../src/systems/registry.ts";
+import { SYSTEM_KINDS, systemModule } from "../src/systems/registry.ts";
 import { anySystems, sampleSpecs } from "./arbitrary.ts";
 
 /** Every symptom that any spec of any kind has, by kind. */
@@ -177,11 +177,12 @@ describe("what hirers ring about", () => {
   });
 });
 
-/** A spec with what must be given taken from a sample, and the kind's own defaults for the rest. */
+/** What must be given taken from a sample; the rest is left to the kind's own defaults. */
 function firstSpec(kind: string): Record<string, unknown> {
-  const { fields } = systemModule(kind).spec;
-  const sample = sampleSpecs(SYSTEM_KINDS.find((known) => known === kind)!, 1)[0]!;
-  const given = Object.keys(fields).filter((name) => fields[name]!.default === undefined);
-  const spec = Object.fromEntries(given.map((name) => [name, sample[name]]));
-  return { ...parseSpec(kind as (typeof SYSTEM_KINDS)[number], spec) };
+  const known = SYSTEM_KINDS.find((one) => one === kind)!;
+  const sample = sampleSpecs(known, 1)[0]!;
+  const given = Object.entries(systemModule(known).spec.fields).filter(
+    ([, { default: fallback }]) => fallback === undefined,
+  );
+  return Object.fromEntries(given.map(([name]) => [name, sample[name]]));
 }

@@ -27,7 +27,7 @@ function textsOf(kind: SystemKind): Map<string, Said> {
     if (applies(faults))
       for (const symptom of faults.symptoms(spec)) {
         say(`symptom.${symptom.id}`);
-        for (const { id } of symptom.causes) say(`cause.${id}`);
+        for (const { id, mentions } of symptom.causes) say(`cause.${id}`, mentions);
         for (const { id, mentions } of symptom.checks) say(`faultCheck.${id}`, mentions);
       }
     if (applies(briefing))
