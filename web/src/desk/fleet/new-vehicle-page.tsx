@@ -91,7 +91,7 @@ function Starts({ today, onStart }: StartsProps) {
   return (
     <div className="stack">
       <p>{t("fleet.edit.intro")}</p>
-      <section className="card sheet" aria-labelledby="style-title">
+      <section className="card stack" aria-labelledby="style-title">
         <h2 id="style-title">{t("fleet.edit.fromStyle")}</h2>
         <p className="quiet">{t("fleet.edit.fromStyleNote")}</p>
         <div className="editor-starts">
@@ -131,7 +131,7 @@ function Sisters({ today, onStart }: StartsProps) {
   });
   const vehicles = fleet.data?.vehicles ?? [];
   return (
-    <section className="card sheet" aria-labelledby="sister-title">
+    <section className="card stack" aria-labelledby="sister-title">
       <h2 id="sister-title">{t("fleet.edit.fromSister")}</h2>
       <p className="quiet">{t("fleet.edit.fromSisterNote")}</p>
       {fleet.isSuccess && vehicles.length === 0 && <p>{t("fleet.edit.noSister")}</p>}
@@ -169,7 +169,7 @@ function FromFile({ onStart }: Pick<StartsProps, "onStart">) {
     else onStart(read);
   };
   return (
-    <section className="card sheet" aria-labelledby="file-title">
+    <section className="card stack" aria-labelledby="file-title">
       <h2 id="file-title">{t("fleet.edit.fromFile")}</h2>
       <p className="quiet">{t("fleet.edit.fromFileNote")}</p>
       <div>

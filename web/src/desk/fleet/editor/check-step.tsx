@@ -17,7 +17,7 @@ export function CheckStep({ editing, onGoTo }: CheckStepProps) {
   const { problems } = editing;
   return (
     <>
-      <section className="card sheet" aria-labelledby="open-title">
+      <section className="card stack" aria-labelledby="open-title">
         <h3 id="open-title">
           {problems.length === 0 ? t("fleet.edit.ready") : t("fleet.edit.open", { n: problems.length })}
         </h3>
@@ -35,7 +35,7 @@ export function CheckStep({ editing, onGoTo }: CheckStepProps) {
         )}
         <PayloadWord editing={editing} />
       </section>
-      <section className="card sheet">
+      <section className="card stack">
         <h3>{t("fleet.edit.from")}</h3>
         <OwnFields fields={[FROM]} editing={editing} />
         <p className="quiet">{t("fleet.versions.intro")}</p>

@@ -12,12 +12,12 @@ const PRECISE = { maximumFractionDigits: 3 };
 export function MassesStep({ editing }: { readonly editing: Editing }) {
   return (
     <>
-      <section className="card sheet">
+      <section className="card stack">
         <h3>{t("fleet.edit.plate")}</h3>
         <p className="quiet">{t("fleet.edit.massCaution")}</p>
         <OwnFields fields={PLATE} editing={editing} />
       </section>
-      <section className="card sheet">
+      <section className="card stack">
         <h3>{t("fleet.edit.running")}</h3>
         <p className="quiet">{t("fleet.edit.runningNote")}</p>
         <OwnFields fields={RUNNING} editing={editing} />
@@ -47,7 +47,7 @@ function Options({ editing }: { readonly editing: Editing }) {
   const put = (next: readonly Option[]) => editing.change("masses.options", next);
   const change = (at: number, option: Option) => put(options.map((each, k) => (k === at ? option : each)));
   return (
-    <section className="card sheet">
+    <section className="card stack">
       <h3>{t("fleet.edit.options")}</h3>
       <p className="quiet">{t("fleet.edit.optionsNote")}</p>
       {options.map((option, k) => (

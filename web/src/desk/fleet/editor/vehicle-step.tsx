@@ -23,12 +23,12 @@ export function VehicleStep({ editing }: { readonly editing: Editing }) {
   const classes = usePriceClasses();
   return (
     <>
-      <section className="card sheet">
+      <section className="card stack">
         <h3>{t("fleet.edit.whatItIs")}</h3>
         <OwnFields fields={IDENTITY} editing={editing} />
         <OwnFields fields={[...(STYLE === undefined ? [] : [STYLE]), ...WHAT]} editing={editing} />
       </section>
-      <section className="card sheet">
+      <section className="card stack">
         <h3>{t("fleet.edit.size")}</h3>
         <OwnFields fields={DIMENSIONS} editing={editing} />
       </section>
