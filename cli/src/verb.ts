@@ -43,3 +43,11 @@ export function wholeFlag(call: Call, flag: string): number | undefined {
   if (typeof value === "string" && /^\d{1,15}$/.test(value)) return Number(value);
   throw new UsageError(WORDS.t("cli.wholeNumber", { flag, value: String(value) }));
 }
+
+/** Seconds of a flag, above 0; `otherwise` where it was not given. */
+export function secondsFlag(call: Call, flag: string, otherwise: number): number {
+  const value = call.flags[flag];
+  if (value === undefined) return otherwise;
+  if (typeof value === "string" && /^\d{1,6}(\.\d+)?$/.test(value) && Number(value) > 0) return Number(value);
+  throw new UsageError(WORDS.t("cli.seconds", { flag, value: String(value) }));
+}

@@ -2,11 +2,13 @@ import * as z from "zod/mini";
 import { UsageError } from "../usage-error.ts";
 import type { Verb } from "../verb.ts";
 import { WORDS } from "../words.ts";
+import { allocateShapes } from "./allocate.ts";
 import { briefingRoom } from "./briefing.ts";
 import { diagnoseRoom } from "./diagnose.ts";
 import { loadRoom } from "./load.ts";
 import { settleRoom } from "./settle.ts";
 import { tripRoom } from "./trip.ts";
+import { yardShapes } from "./yard.ts";
 
 /** The verbs whose JSON is published. */
 export const ROOMS = {
@@ -15,6 +17,8 @@ export const ROOMS = {
   briefing: briefingRoom,
   diagnose: diagnoseRoom,
   settle: settleRoom,
+  allocate: allocateShapes,
+  yard: yardShapes,
 } as const;
 
 /** `setfair schema <verb>`: JSON Schema (draft 2020-12) of what goes in and what comes out. */

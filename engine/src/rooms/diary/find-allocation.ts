@@ -37,7 +37,7 @@ export function findFewest(model: AllocationModel, search: FindSearch): FoundAll
   seatByValue(value);
   open.fill(1);
   seatByValue(value);
-  let upperBound = boundFor(seating, hires);
+  let upperBound = boundFor(seating, hires, search.isOver);
   seatMoreValue(value, upperBound);
   let lowerBound = leastVehicles(seating, hires, out);
   const draws = search.onProgress === undefined ? {} : { onProgress: search.onProgress };
@@ -60,7 +60,7 @@ export function findPlan(model: AllocationModel, search: FindSearch): FoundAlloc
   const out = mostOutAtOnce(model, (hire) => model.allowed[hire]!.length > 0);
   const value = { seating, open, keepNow: true, ...search };
   seatByValue(value);
-  let upperBound = boundFor(seating, hires);
+  let upperBound = boundFor(seating, hires, search.isOver);
   let proven = tryEveryWay(seating, hires, search);
   if (proven) upperBound = seatedValue(seating);
   else {
@@ -93,10 +93,10 @@ const seatedValue = ({ model, on }: Seating) =>
   on.reduce((sum, vehicle, hire) => sum + (vehicle < 0 ? 0 : model.value[hire]!), 0);
 
 /** What no plan passes: everything where everybody has a seat, else a bound that takes some reckoning. */
-function boundFor(seating: Seating, hires: readonly number[]): number {
+function boundFor(seating: Seating, hires: readonly number[], isOver: () => boolean): number {
   if (hires.every((hire) => seating.on[hire]! >= 0)) return seatedValue(seating);
   let rounds = 0;
-  return boundValue(seating.model, seatedValue(seating), () => ++rounds > BOUND_ROUNDS);
+  return boundValue(seating.model, seatedValue(seating), () => ++rounds > BOUND_ROUNDS || isOver());
 }
 
 const reaches = (seating: Seating, bound: number) =>
@@ -121,7 +121,11 @@ const forcedMoves = ({ now, may, vehicles }: AllocationModel) =>
   now.reduce((sum, vehicle, hire) => sum + (vehicle >= 0 && may[hire * vehicles + vehicle] === 0 ? 1 : 0), 0);
 
 /** Tries every way to seat a few hires; true where that came to an end, and then the best is in place. */
-function tryEveryWay(seating: Seating, hires: readonly number[], { fewest, draw }: FindSearch): boolean {
+function tryEveryWay(
+  seating: Seating,
+  hires: readonly number[],
+  { fewest, draw, isOver }: FindSearch,
+): boolean {
   if (hires.length > SMALL) return false;
   const before = seating.on.slice();
   const task: ReseatTask = {
@@ -133,6 +137,7 @@ function tryEveryWay(seating: Seating, hires: readonly number[], { fewest, draw 
     horizon: fewest ? null : horizonOf(seating.model),
     limit: SMALL_TRIES,
     draw,
+    isOver,
   };
   const least = scoreOf(task, fewest ? usedOf(seating) : movesIn(seating));
   for (const hire of hires) if (seating.on[hire]! >= 0) unseat(seating, hire);

@@ -30,6 +30,7 @@ export interface ReseatTask {
   readonly horizon: readonly [number, number] | null;
   readonly limit: number;
   readonly draw: () => number;
+  readonly isOver?: () => boolean;
 }
 
 /**
@@ -71,7 +72,8 @@ export function scoreOf({ seating, hires, gapsOf, horizon }: ReseatTask, cost: n
 
 function tryFrom(walk: Walk, k: number, value: number, cost: number): void {
   const { seating, hires, open, costOf, limit, draw } = walk.task;
-  if (++walk.tries > limit) return;
+  if (++walk.tries % 64 === 0 && walk.task.isOver?.() === true) walk.tries = limit + 1;
+  if (walk.tries > limit) return;
   const hopes = { value: value + walk.rest[k]!, cost, gaps: Number.POSITIVE_INFINITY };
   if (walk.best !== null && compareScores(hopes, walk.best) < 0) return;
   const hire = hires[k];

@@ -13,7 +13,7 @@ export interface ValueSearch {
 }
 
 /** Seats what it can: first those that stand somewhere today, then the others, dearest first. */
-export function seatByValue({ seating, open, draw, keepNow }: ValueSearch): void {
+export function seatByValue({ seating, open, draw, keepNow, isOver }: ValueSearch): void {
   const { model } = seating;
   const room = chainRoom(model.hires);
   const canSeat = seatable(model);
@@ -21,8 +21,20 @@ export function seatByValue({ seating, open, draw, keepNow }: ValueSearch): void
   const byValue = canSeat
     .filter((hire) => seating.on[hire]! < 0)
     .sort((a, b) => model.value[b]! - model.value[a]!);
-  const waiting = byValue.filter((hire) => !seatByChain(seating, room, hire, open, draw, 2000));
+  const waiting = byValue.filter(
+    (hire) =>
+      !(isOver() ? seatIfFree(seating, hire, open) : seatByChain(seating, room, hire, open, draw, 2000)),
+  );
   for (const hire of waiting) turnOutCheaper(seating, hire);
+}
+
+function seatIfFree(seating: Seating, hire: number, open: Uint8Array): boolean {
+  for (const vehicle of seating.model.allowed[hire]!) {
+    if (open[vehicle] === 0 || !isFree(seating, hire, vehicle)) continue;
+    seat(seating, hire, vehicle);
+    return true;
+  }
+  return false;
 }
 
 /** Hires that some vehicle may serve. */
