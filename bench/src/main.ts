@@ -7,6 +7,7 @@ import { benchGuideSize } from "./guide-size.ts";
 import { benchHireWalk } from "./hire-walk.ts";
 import { benchKernel } from "./kernel.ts";
 import type { Line, Part } from "./line.ts";
+import { benchPlanners } from "./planners.ts";
 import { ROOT } from "./root.ts";
 import { benchServeStart } from "./serve-start.ts";
 import { table } from "./table.ts";
@@ -21,6 +22,7 @@ const PARTS: Readonly<Record<string, Part>> = {
   ready: benchGuideReady,
   hires: benchHireWalk,
   climate: benchClimate,
+  planners: benchPlanners,
 };
 
 const asked = process.argv.slice(2);
