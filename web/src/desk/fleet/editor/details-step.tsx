@@ -38,10 +38,16 @@ export function DetailsStep({ editing }: { readonly editing: Editing }) {
       {systems.filter(isAsked).map((each) => (
         <SystemCard key={each.system.id} placed={each} editing={editing} />
       ))}
-      {usual.length > 0 && <h3 className="editor-divider">{t("fleet.edit.allUsual")}</h3>}
-      {usual.map((each) => (
-        <SystemCard key={each.system.id} placed={each} editing={editing} />
-      ))}
+      {usual.length > 0 && (
+        <details>
+          <summary className="fold">{t("fleet.edit.allUsual", { n: usual.length })}</summary>
+          <div className="stack">
+            {usual.map((each) => (
+              <SystemCard key={each.system.id} placed={each} editing={editing} />
+            ))}
+          </div>
+        </details>
+      )}
     </>
   );
 }
