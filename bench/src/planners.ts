@@ -2,7 +2,9 @@ import { parseAllocation, parseSchedule, proposeAllocation, proposeSchedule } fr
 import { type Line, lineOf } from "./line.ts";
 
 const HIRES = 600;
-const VEHICLES = 60;
+const VEHICLES = 72;
+/** so many are needed, and are enough */
+const OWN = 60;
 const JOBS = 60;
 
 /** A small generator of whole numbers, the same each time (Lehmer, modulus 2^31 − 1, multiplier 48271). */
@@ -17,16 +19,16 @@ function numbersFrom(seed: number): (below: number) => number {
 const instant = (hour: number) =>
   `2026-${String(4 + Math.floor(hour / 672)).padStart(2, "0")}-${String(1 + (Math.floor(hour / 24) % 28)).padStart(2, "0")}T${String(hour % 24).padStart(2, "0")}:00Z`;
 
-/** A packed season: each vehicle's own hires lie end to end, and each hire may go on its own and some others. */
+/** A packed season: the hires of sixty vehicles lie end to end, and each may go on its own vehicle and some others. */
 function season() {
   const next = numbersFrom(7);
-  const ends = new Array<number>(VEHICLES).fill(0).map(() => next(72));
+  const ends = new Array<number>(OWN).fill(0).map(() => next(72));
   const hires = Array.from({ length: HIRES }, (_, k) => {
-    const own = k % VEHICLES;
+    const own = k % OWN;
     const from = ends[own]!;
     const to = from + 24 * (3 + next(8));
     ends[own] = to;
-    const others = Array.from({ length: 12 }, () => next(VEHICLES));
+    const others = Array.from({ length: 20 }, () => next(VEHICLES));
     return {
       id: `h${k}`,
       from: instant(from),
