@@ -33,7 +33,9 @@ export interface LoadBox {
 /** An axle with its load, kg: bar against the plate's limit and what its tyres carry. */
 export interface LoadAxle {
   readonly title: string;
+  /** name of the axle, and its figures, as written above the bar */
   readonly label: string;
+  readonly figures: string;
   readonly loadKg: number;
   readonly limitKg: number;
   readonly tyresKg: number | null;
@@ -49,7 +51,7 @@ export interface LoadPicture {
 }
 
 /** Room below the ground for the bars, m. */
-const BARS_M = 1.75;
+const BARS_M = 1.95;
 const INK = PALETTE.ink;
 
 /**
@@ -176,15 +178,15 @@ function axles(
 ): readonly SvgNode[] {
   const { lengthM: L, heightM: H, wheelbaseM } = vehicle.dimensions;
   const at = (xM: number) => frame.place({ xM, yM: 0, zM: 0 }).leftM;
-  const half = Math.min(1.75, L / 2 - 0.3);
-  const left = Math.max(0, Math.min(at(0) - half / 2, L / 2 - half - 0.1));
-  const right = Math.max(left + half + 0.2, Math.min(at(wheelbaseM) - half / 2, L - half));
+  const half = L / 2 - 0.12;
+  const left = 0;
+  const right = L - half;
   return [
-    ...pointer(at(0), left + half / 2, H, frame),
-    ...pointer(at(wheelbaseM), right + half / 2, H, frame),
-    bar(front, [left, H + 0.55, half], frame),
-    bar(rear, [right, H + 0.55, half], frame),
-    bar(total, [left, H + 1.35, right + half - left], frame),
+    ...pointer(at(0), Math.min(at(0), left + half), H, frame),
+    ...pointer(at(wheelbaseM), Math.max(at(wheelbaseM), right), H, frame),
+    bar(front, [left, H + 0.76, half], frame),
+    bar(rear, [right, H + 0.76, half], frame),
+    bar(total, [left, H + 1.66, right + half - left], frame),
   ];
 }
 
@@ -229,18 +231,8 @@ function bar(axle: LoadAxle, [left, top, width]: readonly [number, number, numbe
     face(Math.max(0.02, share(axle.loadKg)), isOver ? PALETTE.red : PALETTE.sky),
     upright(axle.limitKg, false),
     ...(axle.tyresKg === null ? [] : [upright(axle.tyresKg, true)]),
-    svg(
-      "text",
-      {
-        x: frame.x(left),
-        y: frame.y(top - 0.12),
-        "font-size": 27,
-        "font-weight": 700,
-        fill: colour,
-        class: "axle-words",
-      },
-      [axle.label],
-    ),
+    caption(frame.x(left), frame.y(top - 0.34), axle.label, colour),
+    caption(frame.x(left), frame.y(top - 0.11), axle.figures, colour),
   ]);
 }
 
@@ -250,3 +242,6 @@ const words = (x: number, y: number, text: string, size: number, fill: string): 
     { x, y, "text-anchor": "middle", "font-size": size, "font-weight": 700, fill, "pointer-events": "none" },
     [text],
   );
+
+const caption = (x: number, y: number, text: string, fill: string): SvgNode =>
+  svg("text", { x, y, "font-size": 23, "font-weight": 700, fill, class: "axle-words" }, [text]);

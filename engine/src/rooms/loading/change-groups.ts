@@ -112,7 +112,7 @@ function moveOptions(model: ChangeModel, item: LoadItem, from: LoadPlace): Optio
 }
 
 const placesFor = ({ input }: ChangeModel, item: LoadItem, from: LoadPlace): readonly LoadPlaceOf[] =>
-  loadPlaces(input.vehicle, input.load.placeLimitsKg).filter(
+  loadPlaces(input.vehicle, input.load.placeLimitsKg, input.load.items).filter(
     ({ place }) => place !== from && placeTakes(place, kindOf(item)),
   );
 

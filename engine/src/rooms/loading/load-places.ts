@@ -1,7 +1,7 @@
 import { type Figure, figure } from "../../base/figure.ts";
 import type { VehicleDescription } from "../../vehicle/description.ts";
 import { specsOf } from "../../vehicle/specs-of.ts";
-import type { LoadItemKind, LoadPlace, LoadPlan, SeatPlace } from "../situation.ts";
+import type { LoadItem, LoadItemKind, LoadPlace, LoadPlan, SeatPlace } from "../situation.ts";
 
 /** A place to stow things: where it lies, what it takes, and the most it carries by its label. */
 export interface LoadPlaceOf {
@@ -38,11 +38,12 @@ export const placeTakes = (place: LoadPlace, kind: LoadItemKind): boolean => TAK
 
 /**
  * The places of this vehicle, front to rear, metres behind the front axle. They follow from body style,
- * dimensions and what is fitted (practice); limits from the rack's label, the upper bed's and the load plan.
+ * dimensions and what is fitted (practice), and from a rack among the things carried; limits from the rack's label, the upper bed's and the load plan.
  */
 export function loadPlaces(
   vehicle: VehicleDescription,
   limits: LoadPlan["placeLimitsKg"] = {},
+  items: readonly Pick<LoadItem, "kind">[] = [],
 ): readonly LoadPlaceOf[] {
   const { wheelbaseM, rearOverhangM } = vehicle.dimensions;
   const rear = wheelbaseM + rearOverhangM;
@@ -65,7 +66,9 @@ export function loadPlaces(
     of("underBed", bedAt),
     ...garages(vehicle).map(({ behindFrontAxleM, maxKg }) => of("garage", behindFrontAxleM, maxKg)),
     ...(rack === undefined
-      ? []
+      ? items.some(({ kind }) => kind === "bikeRack")
+        ? [of("rack", rear + 0.2)]
+        : []
       : [of("rack", Math.max(rack.behindFrontAxleM, rear), rack.maxKg, rack.massKg)]),
   ];
 }

@@ -57,7 +57,9 @@ export function newThing(
   plan: Plan,
 ): Plan["items"][number] {
   const [massKg, usual] = USUAL[kind];
-  const open = loadPlaces(vehicle).filter(({ place }) => placeTakes(place, kind as LoadItemKind));
+  const open = loadPlaces(vehicle, {}, plan.items).filter(({ place }) =>
+    placeTakes(place, kind as LoadItemKind),
+  );
   const place = open.find((each) => each.place === usual) ?? open[0];
   const { wheelbaseM, rearOverhangM } = vehicle.dimensions;
   const behind = kind === "bikeRack" ? wheelbaseM + rearOverhangM : wheelbaseM / 2;
@@ -69,7 +71,7 @@ export function newThing(
     removable: kind !== "childSeat",
     movable: kind !== "childSeat" && kind !== "bikeRack",
     kind,
-    ...(place === undefined ? {} : { place: place.place }),
+    ...(kind === "bikeRack" ? { place: "rack" as const } : place === undefined ? {} : { place: place.place }),
   };
 }
 

@@ -7,7 +7,7 @@ import {
   placeTakes,
   type VehicleDescription,
 } from "@setfair/engine";
-import type { KeyboardEvent, MouseEvent } from "react";
+import { type KeyboardEvent, type MouseEvent, useEffect, useRef } from "react";
 import type { Schemas } from "../../../api/client.ts";
 import { SvgView } from "../../../parts/svg-view.tsx";
 import { figureText, t } from "../../../parts/words.ts";
@@ -37,7 +37,7 @@ export function LoadPictureView({ vehicle, plan, result, chosen, onPlace }: Load
   const placed = (target: EventTarget) => {
     const name =
       target instanceof Element ? target.closest("[data-place]")?.getAttribute("data-place") : null;
-    const found = loadPlaces(vehicle).find((each) => each.place === name);
+    const found = loadPlaces(vehicle, {}, plan.items).find((each) => each.place === name);
     if (found === undefined || chosen === undefined || !placeTakes(found.place, chosen.kind ?? "other"))
       return false;
     onPlace(found.place, found.behindFrontAxleM);
@@ -47,10 +47,17 @@ export function LoadPictureView({ vehicle, plan, result, chosen, onPlace }: Load
     if (event.key !== "Enter" && event.key !== " ") return;
     if (placed(event.target)) event.preventDefault();
   };
+  const box = useRef<HTMLDivElement>(null);
+  const moving = chosen?.id;
+  useEffect(() => {
+    // the drawing may stand far above the thing that was picked up
+    if (moving !== undefined) box.current?.querySelector<SVGElement>(".load-place-open")?.focus();
+  }, [moving]);
   return (
     // the places inside carry the roles and take the keyboard; this only gathers their events
     // biome-ignore lint/a11y/noStaticElementInteractions: the touchable things are the groups inside the drawing
     <div
+      ref={box}
       className="load-drawing"
       onClick={(event: MouseEvent<HTMLDivElement>) => placed(event.target)}
       onKeyDown={keyed}
@@ -67,7 +74,7 @@ export const nameOf = (item: Item): string =>
   item.name === "" ? t(`load.thing.${item.kind ?? "other"}`) : item.name;
 
 function boxesOf(vehicle: VehicleDescription, plan: Plan, chosen: Item | undefined): readonly LoadBox[] {
-  return loadPlaces(vehicle, plan.placeLimitsKg as LoadPlan["placeLimitsKg"]).flatMap((each) => {
+  return loadPlaces(vehicle, plan.placeLimitsKg as LoadPlan["placeLimitsKg"], plan.items).flatMap((each) => {
     const here = plan.items.filter((item) => item.place === each.place);
     const massKg = here.reduce((sum, item) => sum + item.massKg, 0);
     const isOpen =
@@ -107,11 +114,9 @@ function dotsOf(result: LoadResult): readonly LoadDot[] {
   });
   return [
     ...still.map((line) => dot(line, 0.4)),
-    ...people.map((line, k) => {
-      const beside = people
-        .slice(0, k)
-        .filter(({ behindFrontAxleM }) => behindFrontAxleM === line.behindFrontAxleM).length;
-      return dot(line, 1.25, beside * 0.24);
+    ...people.map((line) => {
+      const row = people.filter(({ behindFrontAxleM }) => behindFrontAxleM === line.behindFrontAxleM);
+      return dot(line, 1.25, (row.indexOf(line) - (row.length - 1) / 2) * 0.38);
     }),
   ];
 }
@@ -123,13 +128,15 @@ function axle(
 ): LoadAxle {
   const kg = (value: number) => figureText({ value, unit: "kg" });
   const facts = { name: t(name), load: kg(against.load.value), limit: kg(against.limit.value) };
+  const { load, limit } = facts;
   return {
     title: t("load.axleTitle", {
       ...facts,
       hasTyres: String(tyres !== undefined),
       tyres: tyres === undefined ? "" : kg(tyres.limit.value),
     }),
-    label: t("load.axleLabel", facts),
+    label: facts.name,
+    figures: t("load.axleFigures", { load, limit }),
     loadKg: against.load.value,
     limitKg: against.limit.value,
     tyresKg: tyres?.limit.value ?? null,

@@ -54,7 +54,7 @@ interface LoadThingProps extends LoadThingsProps {
   readonly change: (id: string, item: Item | null) => void;
 }
 
-function LoadThing({ vehicle, item, at, change, error, chosen, choose }: LoadThingProps) {
+function LoadThing({ vehicle, plan, item, at, change, error, chosen, choose }: LoadThingProps) {
   const isChosen = chosen === item.id;
   const put = (more: Partial<Item>) => change(item.id, { ...item, ...more });
   return (
@@ -81,7 +81,7 @@ function LoadThing({ vehicle, item, at, change, error, chosen, choose }: LoadThi
           onChange={(kind) => put({ kind })}
           options={LOAD_ITEM_KINDS.map((kind) => ({ value: kind, label: t(`load.thing.${kind}`) }))}
         />
-        <ThingPlace vehicle={vehicle} item={item} put={put} />
+        <ThingPlace vehicle={vehicle} items={plan.items} item={item} put={put} />
         <NumberField
           label={t("load.position")}
           unit="m"
@@ -115,13 +115,16 @@ function LoadThing({ vehicle, item, at, change, error, chosen, choose }: LoadThi
 
 interface ThingPlaceProps {
   readonly vehicle: VehicleDescription;
+  readonly items: Plan["items"];
   readonly item: Item;
   readonly put: (more: Partial<Item>) => void;
 }
 
-function ThingPlace({ vehicle, item, put }: ThingPlaceProps) {
+function ThingPlace({ vehicle, items, item, put }: ThingPlaceProps) {
   const kind = item.kind ?? "other";
-  const places = loadPlaces(vehicle).filter(({ place }) => placeTakes(place, kind) || place === item.place);
+  const places = loadPlaces(vehicle, {}, items).filter(
+    ({ place }) => placeTakes(place, kind) || place === item.place,
+  );
   if (places.length === 0) return null;
   return (
     <SelectField
