@@ -1,11 +1,12 @@
 import { useMutation } from "@tanstack/react-query";
-import { Link, useRoute } from "wouter";
+import { Link, useLocation, useRoute } from "wouter";
 import { client } from "../api/client.ts";
 import { take } from "../api/failure.ts";
 import { Button, classes } from "../parts/index.ts";
 import { t } from "../parts/words.ts";
 import { queries } from "./query-client.ts";
 import type { Session } from "./session.ts";
+import { useSlash } from "./use-slash.ts";
 
 function BarLink({
   to,
@@ -30,6 +31,8 @@ function BarLink({
 
 /** Name, the pages of the desk, and who is signed in. */
 export function TopBar({ session }: { readonly session: Session }) {
+  const [, go] = useLocation();
+  useSlash(go);
   const signOut = useMutation({
     mutationFn: () => take(client.DELETE("/api/session")),
     onSettled: () => {

@@ -3,7 +3,17 @@ import { useDeferredValue } from "react";
 import { Link } from "wouter";
 import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
-import { Button, Empty, LinkButton, Loading, ScrollX, SelectField, TextField } from "../../parts/index.ts";
+import {
+  Button,
+  DateField,
+  Empty,
+  LinkButton,
+  Loading,
+  ScrollX,
+  SelectField,
+  TextField,
+  TickField,
+} from "../../parts/index.ts";
 import { dateText, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
 import { HirePill, owedText } from "../today/day-lists.tsx";
@@ -26,22 +36,32 @@ const STAGES = [
   "noShow",
 ] as const;
 type Stage = (typeof STAGES)[number];
+const WHICH = ["inHand", "over", "all"] as const;
 interface Search {
   readonly q: string;
   readonly stage: Stage | "all";
+  readonly which: (typeof WHICH)[number];
+  readonly ended: boolean;
+  /** days, or empty */
+  readonly from: string;
+  readonly to: string;
 }
+const NOTHING: Search = { q: "", stage: "all", which: "inHand", ended: false, from: "", to: "" };
 
-function useHires({ q, stage }: Search) {
+function useHires({ q, stage, which, ended, from, to }: Search) {
   const words = useDeferredValue(q.trim());
   return useInfiniteQuery({
-    queryKey: ["hires", words, stage],
+    queryKey: ["hires", words, stage, which, ended, from, to],
     initialPageParam: "",
     queryFn: ({ pageParam }) =>
       take(
         client.GET("/api/hires", {
           params: {
             query: {
-              ...(words === "" ? {} : { q: words }),
+              ...(words === "" ? { which } : { q: words }),
+              ...(from === "" ? {} : { from }),
+              ...(to === "" ? {} : { to }),
+              ended: ended ? "true" : "false",
               ...(stage === "all" ? {} : { stage }),
               ...(pageParam === "" ? {} : { after: pageParam }),
               limit: 25,
@@ -53,6 +73,9 @@ function useHires({ q, stage }: Search) {
     placeholderData: (before) => before,
   });
 }
+
+const isSearched = (search: Search): boolean =>
+  Object.entries(NOTHING).some(([name, value]) => search[name as keyof Search] !== value);
 
 function HireRow({ hire }: { readonly hire: Schemas["HireSummary"] }) {
   return (
@@ -77,18 +100,26 @@ function HireRow({ hire }: { readonly hire: Schemas["HireSummary"] }) {
         <div className="quiet">{t("desk.hires.until", { to: dateText(hire.to, "fullTime") })}</div>
       </td>
       <td>
-        <HirePill hire={hire} />
+        <span className="hires-marks">
+          <HirePill hire={hire} />
+          {hire.late !== null && (
+            <span className="hires-late">{t(hire.late === "back" ? "hires.lateBack" : "hires.lateOut")}</span>
+          )}
+          {hire.toActOn > 0 && <span className="hires-late">{t("hires.toActOn", { n: hire.toActOn })}</span>}
+        </span>
       </td>
       <td className="quiet num">{owedText(hire)}</td>
     </tr>
   );
 }
 
-/** Every hire, found by name, registration or number. */
+/** Every hire, found by name, registration, number or telephone. */
 export default function HiresPage() {
   usePageTitle(t("desk.nav.hires"));
-  const { value, set } = useDraft<Search>("hires", { q: "", stage: "all" });
-  const found = useHires(value);
+  const { value, set } = useDraft<Search>("hires", NOTHING);
+  // a search kept from before may lack what was added since
+  const search = { ...NOTHING, ...value };
+  const found = useHires(search);
   const hires = found.data?.pages.flatMap((page) => page.hires) ?? [];
   const stages = [
     { value: "all" as const, label: t("desk.hires.allStages") },
@@ -105,20 +136,43 @@ export default function HiresPage() {
         </div>
       </div>
       <section className="card stack">
-        <div className="hires-search">
+        <search className="hires-search" id="hires-search">
           <TextField
             label={t("desk.hires.search")}
+            note={t("hires.slash")}
             type="search"
-            value={value.q}
-            onChange={(q) => set({ ...value, q })}
+            value={search.q}
+            onChange={(q) => set({ ...search, q })}
+          />
+          <SelectField
+            label={t("hires.which")}
+            value={search.which}
+            options={WHICH.map((which) => ({ value: which, label: t(`hires.which.${which}`) }))}
+            onChange={(which) => set({ ...search, which })}
           />
           <SelectField
             label={t("desk.hires.stage")}
-            value={value.stage}
+            value={search.stage}
             options={stages}
-            onChange={(stage) => set({ ...value, stage })}
+            onChange={(stage) => set({ ...search, stage })}
           />
-        </div>
+          <DateField
+            label={t("hires.from")}
+            value={search.from}
+            onChange={(from) => set({ ...search, from })}
+          />
+          <DateField label={t("hires.to")} value={search.to} onChange={(to) => set({ ...search, to })} />
+          <TickField value={search.ended} onChange={(ended) => set({ ...search, ended })}>
+            {t("hires.ended")}
+          </TickField>
+        </search>
+        {isSearched(search) && (
+          <div className="row">
+            <Button look="quiet" onPress={() => set(NOTHING)}>
+              {t("hires.clear")}
+            </Button>
+          </div>
+        )}
         {found.isPending && <Loading />}
         <FailureNote failure={found.error} onAgain={() => void found.refetch()} />
         {found.isSuccess && hires.length === 0 && <Empty>{t("desk.hires.none")}</Empty>}
