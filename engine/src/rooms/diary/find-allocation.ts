@@ -68,7 +68,7 @@ export function findPlan(model: AllocationModel, search: FindSearch): FoundAlloc
     seatMoreValue({ ...value, isOver: isHalfOver }, upperBound);
     improvePlan({ seating, horizon: horizonOf(model), ...search }, Math.min(3000, 200 + 20 * hires.length));
     const isFull = hires.every((hire) => seating.on[hire]! >= 0);
-    proven = isFull && movesIn(seating) <= forcedMoves(model);
+    proven = reaches(seating, upperBound) && movesIn(seating) <= (isFull ? forcedMoves(model) : 0);
   }
   const lowerBound = Math.min(leastVehicles(seating, hires, out), usedOf(seating));
   return { seating, lowerBound, upperBound, proven };
