@@ -15,6 +15,7 @@ import { daysAroundToday, makeSeason } from "./season/make-season.ts";
 import { DEMO_SIGN_INS } from "./sign-ins.ts";
 import { demoInsurance, demoTerms } from "./terms.ts";
 import { DEPOT } from "./trips.ts";
+import { putUpkeep } from "./upkeep.ts";
 import { demoVehicles } from "./vehicles.ts";
 
 export { mayFriday } from "./dates.ts";
@@ -88,6 +89,7 @@ async function fillDepot(store: Store, by: string, now: Date): Promise<void> {
   });
   const hires = [...season, ...workedHires(today)].sort((a, b) => (a.from < b.from ? -1 : 1));
   for (const hire of hires) await putHire(depot, hire);
+  await putUpkeep({ store, by, today }, vehicles);
   for (const hireId of depot.over) await store.bookings.release(hireId);
 }
 

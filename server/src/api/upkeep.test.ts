@@ -9,9 +9,9 @@ describe("upkeep by the API", () => {
     return answer.body;
   };
   beforeAll(async () => {
-    depot = await makeDepot();
+    depot = await makeDepot("sqlite");
   });
-  afterAll(() => depot.stop());
+  afterAll(() => depot.close());
 
   it("what was done gives the next due date, and the fleet's book shows it", async () => {
     const page = await must("yard", "POST", "/vehicles/pv2/upkeep", {

@@ -21,6 +21,7 @@ const FleetPage = lazy(() => import("./fleet/fleet-page.tsx"));
 const NewVehiclePage = lazy(() => import("./fleet/new-vehicle-page.tsx"));
 const EditVehiclePage = lazy(() => import("./fleet/edit-vehicle-page.tsx"));
 const VersionsPage = lazy(() => import("./fleet/versions-page.tsx"));
+const DuePage = lazy(() => import("./fleet/due/due-page.tsx"));
 const VehiclePage = lazy(() => import("./fleet/vehicle-page.tsx"));
 
 /** The pages of the desk, each loaded when it is first opened. */
@@ -37,6 +38,7 @@ function Pages() {
       <Route path="/help" component={HelpPage} />
       <Route path="/help/:id">{({ id }) => <HelpHirePage key={id} id={id} />}</Route>
       <Route path="/fleet" component={FleetPage} />
+      <Route path="/fleet/due" component={DuePage} />
       <Route path="/fleet/new" component={NewVehiclePage} />
       <Route path="/fleet/:id/edit">{({ id }) => <EditVehiclePage key={id} id={id} />}</Route>
       <Route path="/fleet/:id/versions">{({ id }) => <VersionsPage key={id} id={id} />}</Route>

@@ -3,6 +3,7 @@ import { Dexie, type Table } from "dexie";
 import type { components } from "../api/types.generated.ts";
 
 export type YardJob = components["schemas"]["YardJob"];
+export type Turnaround = components["schemas"]["Turnaround"];
 export type Guide = components["schemas"]["Guide"];
 
 /** How a record leaves this device: as the signed-in person, or by the hirer's link. */
@@ -62,6 +63,12 @@ export interface KeptJob {
   readonly fetchedAt: string;
 }
 
+/** What is to be done to a vehicle that came back; what this device did since stands in its records. */
+export interface KeptTurnaround {
+  readonly id: string;
+  readonly turnaround: Turnaround;
+}
+
 /** The device's own store. */
 export class DeviceDatabase extends Dexie {
   readonly settings!: Table<{ readonly key: string; readonly value: unknown }, string>;
@@ -71,6 +78,7 @@ export class DeviceDatabase extends Dexie {
   readonly photographs!: Table<KeptPhotograph, string>;
   readonly pictures!: Table<KeptPicture, string>;
   readonly guides!: Table<KeptGuide, string>;
+  readonly turnarounds!: Table<KeptTurnaround, string>;
 
   constructor(name = "setfair-device") {
     super(name);
@@ -83,5 +91,6 @@ export class DeviceDatabase extends Dexie {
       pictures: "sha256",
       guides: "token",
     });
+    this.version(2).stores({ turnarounds: "id" });
   }
 }

@@ -2,12 +2,14 @@ import { useLiveQuery } from "dexie-react-hooks";
 import { useCallback, useEffect, useState } from "react";
 import type { YardJob } from "../offline/database.ts";
 import { type FetchAnswer, fetchJobs, fetchPictures } from "../offline/fetch-jobs.ts";
+import { fetchTurnarounds } from "../offline/fetch-turnarounds.ts";
 import { ScrollMain } from "../parts/scroll-main.tsx";
 import { dateText, t } from "../parts/words.ts";
 import { device } from "./device.ts";
 import { useCare } from "./outbox-page.tsx";
 import { Press } from "./press.tsx";
 import { SignIn } from "./sign-in.tsx";
+import { TurnaroundList } from "./turnaround-list.tsx";
 
 interface Stage {
   readonly begun: number;
@@ -22,7 +24,9 @@ export function JobList() {
   const ask = useCallback(async () => {
     const said = await fetchJobs(db);
     setAnswer(said);
-    if (said === "fresh") void fetchPictures(db);
+    if (said !== "fresh") return;
+    void fetchPictures(db);
+    void fetchTurnarounds(db);
   }, [db]);
   useEffect(() => {
     void ask();
@@ -79,6 +83,7 @@ export function JobList() {
           </ul>
         </section>
       ))}
+      <TurnaroundList />
     </ScrollMain>
   );
 }

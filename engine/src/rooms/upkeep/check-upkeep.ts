@@ -42,21 +42,23 @@ function isTooYoung(vehicle: VehicleDescription, last: IsoDate): boolean {
 function lineOf(entry: DueEntry, input: UpkeepInput, last: IsoDate): DueLine {
   const duty = dutyOf(entry.kind);
   const status = duty?.status ?? "policy";
-  return { ...entry, status, source: duty?.source ?? "practice", state: stateOf(entry, status, input, last) };
+  return { ...entry, status, source: duty?.source ?? "practice", state: stateOf(entry, duty, input, last) };
 }
 
 function stateOf(
   { dueOn, dueKm }: DueEntry,
-  status: Duty["status"],
-  { today, odometer, marginDays = 0 }: UpkeepInput,
+  duty: Duty | undefined,
+  { today, from, odometer, marginDays = 0 }: UpkeepInput,
   last: IsoDate,
 ): DueLine["state"] {
+  if (duty?.routine === true && from.slice(0, 10) > today) return "inDate";
+  if (duty?.routine === true && dueOn !== null) return dueOn < today ? "lapsed" : "inDate";
   if (dueOn !== null && dueOn < last) return dueOn < today ? "lapsed" : "lapses";
   if (dueKm !== null && odometer !== undefined && odometer.endKm > dueKm) {
     return odometer.readKm > dueKm ? "lapsed" : "lapses";
   }
   if (dueKm !== null && odometer === undefined) return "unknown";
-  const isShort = status === "law" && dueOn !== null && dueOn < addDays(last, marginDays);
+  const isShort = duty?.status === "law" && dueOn !== null && dueOn < addDays(last, marginDays);
   return isShort ? "lapsesInMargin" : "inDate";
 }
 

@@ -59,6 +59,8 @@ export interface Duty {
   readonly fits: readonly string[];
   /** no vehicle goes without a date for it */
   readonly required?: boolean;
+  /** done every few weeks: stops the keys when over, never a hire that is booked ahead */
+  readonly routine?: boolean;
   readonly source: string;
   readonly confidence: "read" | "secondary" | "memory";
   readonly readOn: IsoDate;

@@ -61,6 +61,12 @@ describe("the due-date book", () => {
     ]);
   });
 
+  it("what is done every few weeks stops the keys when it is over, never a hire that is booked ahead", () => {
+    const book = [...good(), { kind: "waterSanitise" as const, dueOn: "2027-04-20", dueKm: null }];
+    expect(check(book)).toEqual([]);
+    expect(check(book, { today: "2027-05-10" })).toMatchObject([{ code: "due.lapsed", basis: "policy" }]);
+  });
+
   it("what the law wants and nobody entered is unchecked; a young vehicle needs no MOT", () => {
     expect(check(without("mot"))).toMatchObject([
       { code: "due.missing", severity: "unchecked", basis: "law" },

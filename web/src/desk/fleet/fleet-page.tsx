@@ -174,6 +174,7 @@ export default function FleetPage() {
     <>
       <div className="page-head">
         <h1>{t("fleet.title", { n: vehicles.length })}</h1>
+        <LinkButton href="/fleet/due">{t("upkeep.toFleetBook")}</LinkButton>
         {may.includes("vehicle.write") && (
           <LinkButton href="/fleet/new" look="main">
             {t("fleet.new")}

@@ -18,6 +18,7 @@ import { FailureNote } from "../failure-note.tsx";
 import { useSignedIn } from "../session.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { placeOfHire } from "../where.ts";
+import { VehicleDue } from "./due/vehicle-due.tsx";
 import { saveAsFile } from "./save-description.ts";
 import { VehicleDrawing } from "./vehicle-drawing.tsx";
 import { WeighedCard } from "./weighed-card.tsx";
@@ -73,7 +74,7 @@ function Vehicle({ page }: { readonly page: Page }) {
         <div className="stack">
           <Figures page={page} />
           <WeighedCard page={page} />
-          <DueDates page={page} />
+          <VehicleDue id={summary.id} />
           <Marks page={page} />
           <Hires page={page} />
         </div>
@@ -182,24 +183,6 @@ function Fitted({ page }: PieceProps) {
           <li key={id}>{has(`thing.${kind}`) ? say(`thing.${kind}`) : kind}</li>
         ))}
       </ul>
-    </section>
-  );
-}
-
-function DueDates({ page }: PieceProps) {
-  return (
-    <section className="card" aria-labelledby="due-title">
-      <h2 id="due-title">{t("fleet.dueDates")}</h2>
-      <dl className="sums">
-        {page.summary.due.map(({ kind, dueOn, days }) => (
-          <div key={kind}>
-            <dt>{has(`due.${kind}`) ? say(`due.${kind}`) : kind}</dt>
-            <dd className={days < 0 ? "strip-say-trouble" : undefined}>
-              {dateText(dueOn, "short")} <span className="quiet">{t("fleet.inDays", { days })}</span>
-            </dd>
-          </div>
-        ))}
-      </dl>
     </section>
   );
 }

@@ -1,0 +1,18 @@
+import type { Schemas } from "../../../api/client.ts";
+import { dateText, has, say, t } from "../../../parts/words.ts";
+
+export type DueLine = Schemas["DueLine"];
+
+export const dutyText = (kind: string): string => (has(`due.${kind}`) ? say(`due.${kind}`) : kind);
+
+/** Day and distance at which a duty falls due. */
+export function dueText({ dueOn, dueKm }: Pick<DueLine, "dueOn" | "dueKm">): string {
+  const parts = [
+    ...(dueOn === null ? [] : [dateText(dueOn, "short")]),
+    ...(dueKm === null ? [] : [t("upkeep.km", { km: dueKm })]),
+  ];
+  return parts.length === 0 ? t("upkeep.never") : parts.join(", ");
+}
+
+export const lastText = ({ last }: DueLine): string =>
+  last === null ? t("upkeep.never") : t("upkeep.lastLine", { on: dateText(last.on, "short"), who: last.who });

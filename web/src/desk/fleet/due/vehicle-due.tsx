@@ -1,0 +1,261 @@
+import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
+import { useState } from "react";
+import { Link } from "wouter";
+import { client, type Schemas } from "../../../api/client.ts";
+import { take } from "../../../api/failure.ts";
+import { Button, ChoiceField, Loading, SelectField, TextField } from "../../../parts/index.ts";
+import { dateText, t } from "../../../parts/words.ts";
+import { FailureNote } from "../../failure-note.tsx";
+import { dueText, dutyText, lastText } from "./due-text.ts";
+
+type Upkeep = Schemas["VehicleUpkeep"];
+const keyOf = (id: string) => ["upkeep", "vehicle", id];
+
+/** Due-date book, defects, damp, water and frost of one vehicle. */
+export function VehicleDue({ id }: { readonly id: string }) {
+  const upkeep = useQuery({
+    queryKey: keyOf(id),
+    queryFn: () => take(client.GET("/api/vehicles/{id}/upkeep", { params: { path: { id } } })),
+  });
+  if (upkeep.isPending) return <Loading />;
+  if (upkeep.isError) return <FailureNote failure={upkeep.error} onAgain={() => void upkeep.refetch()} />;
+  return (
+    <>
+      <Book id={id} upkeep={upkeep.data} />
+      <Defects id={id} upkeep={upkeep.data} />
+      <Readings upkeep={upkeep.data} />
+    </>
+  );
+}
+
+interface PieceProps {
+  readonly id: string;
+  readonly upkeep: Upkeep;
+}
+
+/** Shows what the server answers with, and lets every other list be asked again. */
+function useKeep<Body>(id: string, send: (body: Body) => Promise<Upkeep>) {
+  const queries = useQueryClient();
+  return useMutation({
+    mutationFn: send,
+    onSuccess: (page) => {
+      queries.setQueryData(keyOf(id), page);
+      void queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[1] !== "vehicle" });
+    },
+  });
+}
+
+function Book({ id, upkeep }: PieceProps) {
+  return (
+    <section className="card stack" aria-labelledby="due-title">
+      <h2 id="due-title">{t("upkeep.book")}</h2>
+      <dl className="sums">
+        {upkeep.due.map((line) => (
+          <div key={line.kind}>
+            <dt>
+              {dutyText(line.kind)}
+              <div className="quiet">
+                {t("upkeep.status", { status: line.status })} · {t("upkeep.source", { source: line.source })}
+              </div>
+            </dt>
+            <dd>
+              {dueText(line)}{" "}
+              <span className={line.state === "over" ? "strip-say-trouble" : "quiet"}>
+                {t("upkeep.state", { state: line.state })}
+              </span>
+              <div className="quiet">{lastText(line)}</div>
+            </dd>
+          </div>
+        ))}
+      </dl>
+      <EnterDone id={id} upkeep={upkeep} />
+      <details>
+        <summary className="fold">{t("upkeep.history", { n: upkeep.history.length })}</summary>
+        <ul>
+          {upkeep.history.map((entry) => (
+            <li key={entry.id}>
+              {t("upkeep.historyLine", {
+                on: dateText(entry.on, "short"),
+                what: dutyText(entry.duty),
+                who: entry.who,
+              })}{" "}
+              <span className="quiet">
+                {entry.reference} · {t("upkeep.nextOn", { on: dueText(entry) })}
+              </span>
+            </li>
+          ))}
+        </ul>
+      </details>
+      <Link href="/fleet/due">{t("upkeep.toFleetBook")}</Link>
+    </section>
+  );
+}
+
+function EnterDone({ id, upkeep }: PieceProps) {
+  const [duty, setDuty] = useState(upkeep.due[0]?.kind ?? "mot");
+  const [who, setWho] = useState("");
+  const [reference, setReference] = useState("");
+  const keep = useKeep(id, () =>
+    take(
+      client.POST("/api/vehicles/{id}/upkeep", {
+        params: { path: { id } },
+        body: {
+          kind: "done",
+          duty,
+          on: upkeep.today,
+          who,
+          ...(reference === "" ? {} : { reference }),
+          ...(upkeep.odometer === null ? {} : { km: upkeep.odometer.km }),
+        },
+      }),
+    ),
+  );
+  return (
+    <details>
+      <summary className="fold">{t("upkeep.enter")}</summary>
+      <form
+        className="stack"
+        onSubmit={(event) => {
+          event.preventDefault();
+          keep.mutate(undefined);
+        }}
+      >
+        <SelectField
+          label={t("upkeep.duty")}
+          value={duty}
+          options={upkeep.due.map(({ kind }) => ({ value: kind, label: dutyText(kind) }))}
+          onChange={setDuty}
+        />
+        <TextField label={t("upkeep.who")} value={who} onChange={setWho} required />
+        <TextField label={t("upkeep.reference")} value={reference} onChange={setReference} />
+        <FailureNote failure={keep.error} />
+        <Button type="submit" isDisabled={who.trim() === "" || keep.isPending}>
+          {t("upkeep.keep")}
+        </Button>
+      </form>
+    </details>
+  );
+}
+
+function Defects({ id, upkeep }: PieceProps) {
+  return (
+    <section className="card stack" aria-labelledby="defects-title">
+      <h2 id="defects-title">{t("upkeep.defectList")}</h2>
+      {upkeep.defects.length === 0 && <p className="quiet">{t("upkeep.noDefects")}</p>}
+      <ul className="stack">
+        {upkeep.defects.map((defect) => (
+          <li key={defect.id}>
+            <strong>{t("upkeep.defectClass", { class: defect.class })}</strong>:{" "}
+            {t("upkeep.defectLine", {
+              what: defect.what,
+              where: defect.where,
+              who: defect.notedBy,
+              at: dateText(defect.at.slice(0, 10), "short"),
+            })}
+            {defect.closed === null ? (
+              <CloseDefect id={id} defectId={defect.id} />
+            ) : (
+              <div className="quiet">
+                {t("upkeep.defectClosed", {
+                  at: dateText(defect.closed.at.slice(0, 10), "short"),
+                  how: defect.closed.how,
+                })}
+              </div>
+            )}
+          </li>
+        ))}
+      </ul>
+      <NoteDefect id={id} />
+    </section>
+  );
+}
+
+function CloseDefect({ id, defectId }: { readonly id: string; readonly defectId: string }) {
+  const [how, setHow] = useState("");
+  const keep = useKeep(id, () =>
+    take(client.POST("/api/defects/{id}/close", { params: { path: { id: defectId } }, body: { how } })),
+  );
+  return (
+    <details>
+      <summary className="fold">{t("upkeep.close")}</summary>
+      <div className="stack">
+        <TextField label={t("upkeep.closeHow")} value={how} onChange={setHow} required />
+        <FailureNote failure={keep.error} />
+        <Button isDisabled={how.trim() === "" || keep.isPending} onPress={() => keep.mutate(undefined)}>
+          {t("upkeep.close")}
+        </Button>
+      </div>
+    </details>
+  );
+}
+
+function NoteDefect({ id }: { readonly id: string }) {
+  const [kind, setKind] = useState<"safety" | "comfort">("safety");
+  const [what, setWhat] = useState("");
+  const [where, setWhere] = useState("");
+  const keep = useKeep(id, () =>
+    take(
+      client.POST("/api/vehicles/{id}/defects", {
+        params: { path: { id } },
+        body: { class: kind, what, where },
+      }),
+    ),
+  );
+  return (
+    <details>
+      <summary className="fold">{t("upkeep.noteDefect")}</summary>
+      <div className="stack">
+        <ChoiceField
+          label={t("upkeep.noteDefect")}
+          value={kind}
+          options={(["safety", "comfort"] as const).map((value) => ({
+            value,
+            label: t("upkeep.defectClass", { class: value }),
+          }))}
+          onChange={setKind}
+        />
+        <TextField label={t("upkeep.defectWhat")} value={what} onChange={setWhat} required />
+        <TextField label={t("upkeep.defectWhere")} value={where} onChange={setWhere} required />
+        <FailureNote failure={keep.error} />
+        <Button
+          isDisabled={what.trim() === "" || where.trim() === "" || keep.isPending}
+          onPress={() =>
+            keep.mutate(undefined, {
+              onSuccess: () => {
+                setWhat("");
+                setWhere("");
+              },
+            })
+          }
+        >
+          {t("upkeep.keep")}
+        </Button>
+      </div>
+    </details>
+  );
+}
+
+function Readings({ upkeep }: { readonly upkeep: Upkeep }) {
+  const { damp, water, frost } = upkeep;
+  return (
+    <section className="card stack" aria-labelledby="damp-title">
+      <h2 id="damp-title">{t("upkeep.damp")}</h2>
+      {damp.length === 0 && <p className="quiet">{t("upkeep.noDamp")}</p>}
+      <ul>
+        {damp.slice(0, 8).map(({ id, on, position, percent, band }) => (
+          <li key={id}>{t("upkeep.dampLine", { on: dateText(on, "short"), position, percent, band })}</li>
+        ))}
+      </ul>
+      <h2>{t("upkeep.waterAndFrost")}</h2>
+      {water.length === 0 && frost === null && <p className="quiet">{t("upkeep.noWater")}</p>}
+      <ul>
+        {water.slice(0, 4).map(({ id, on, act, who }) => (
+          <li key={id}>{t("upkeep.waterLine", { on: dateText(on, "short"), act, who })}</li>
+        ))}
+      </ul>
+      {frost !== null && (
+        <p>{t("upkeep.frostLine", { on: dateText(frost.on, "short"), state: frost.state })}</p>
+      )}
+    </section>
+  );
+}

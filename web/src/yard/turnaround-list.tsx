@@ -1,0 +1,103 @@
+import { useLiveQuery } from "dexie-react-hooks";
+import type { Turnaround } from "../offline/database.ts";
+import { keepRecord } from "../offline/keep-record.ts";
+import { dateText, t } from "../parts/words.ts";
+import { device } from "./device.ts";
+
+type Job = Turnaround["jobs"][number];
+
+/** Jobs of each turnaround that this device has as done and that may still wait to be sent. */
+function useDoneHere(): ReadonlyMap<string, ReadonlySet<string>> | undefined {
+  const { db } = device();
+  return useLiveQuery(async () => {
+    const done = new Map<string, Set<string>>();
+    for (const { chain, record } of await db.records.toArray()) {
+      const { content } = record;
+      if (content.about !== "turnaround" || content.saw !== "done") continue;
+      done.set(chain, (done.get(chain) ?? new Set()).add(String(content.job)));
+    }
+    return done;
+  });
+}
+
+function tick(turnaround: Turnaround, job: Job): Promise<unknown> {
+  return keepRecord(device().db, {
+    kind: "look",
+    refs: { hireId: turnaround.hireId, vehicleId: turnaround.vehicle.id },
+    chain: turnaround.id,
+    content: { about: "turnaround", saw: "done", job: job.id, minutes: job.minutes },
+    via: "staff",
+  });
+}
+
+/** What is to be done to each vehicle that came back, in the proposed order; ticked with or without signal. */
+export function TurnaroundList() {
+  const { db } = device();
+  const turnarounds = useLiveQuery(async () =>
+    (await db.turnarounds.toArray()).map((kept) => kept.turnaround),
+  );
+  const doneHere = useDoneHere();
+  if (turnarounds === undefined || doneHere === undefined) return null;
+  const inOrder = turnarounds.toSorted((a, b) => (a.nextOut ?? "9999").localeCompare(b.nextOut ?? "9999"));
+  return (
+    <section className="card stack" aria-labelledby="turnarounds-title">
+      <h2 id="turnarounds-title">{t("yard.turn.title")}</h2>
+      {inOrder.length === 0 && <p>{t("yard.turn.none")}</p>}
+      {inOrder.map((turnaround) => (
+        <TurnaroundCard
+          key={turnaround.id}
+          turnaround={turnaround}
+          done={doneHere.get(turnaround.id) ?? new Set()}
+        />
+      ))}
+    </section>
+  );
+}
+
+interface CardProps {
+  readonly turnaround: Turnaround;
+  readonly done: ReadonlySet<string>;
+}
+
+function TurnaroundCard({ turnaround, done }: CardProps) {
+  const { vehicle, jobs, nextOut } = turnaround;
+  const open = jobs.filter((job) => !job.done && !done.has(job.id));
+  const minutes = open.reduce((sum, job) => sum + job.minutes, 0);
+  const next = open.toSorted((a, b) => (a.start ?? "9999").localeCompare(b.start ?? "9999"))[0];
+  return (
+    <details className="yard-turn" open={nextOut !== null && open.length > 0}>
+      <summary className="fold">
+        <strong>
+          {vehicle.name} <span className="nowrap">{vehicle.registration}</span>
+        </strong>{" "}
+        {open.length === 0 ? t("yard.turn.ready") : t("yard.turn.left", { n: open.length, minutes })}
+        {nextOut !== null && <> · {t("yard.turn.out", { at: dateText(nextOut, "dayTime") })}</>}
+      </summary>
+      <ul className="yard-turn-jobs">
+        {jobs.map((job) => {
+          const isDone = job.done || done.has(job.id);
+          return (
+            <li key={job.id}>
+              <label className={job === next ? "yard-turn-job yard-turn-next" : "yard-turn-job"}>
+                <input
+                  type="checkbox"
+                  checked={isDone}
+                  disabled={isDone}
+                  onChange={() => void tick(turnaround, job)}
+                />
+                <span>
+                  {t(`turnaround.${job.code as "strip"}`)}
+                  <small className="quiet">
+                    {" "}
+                    {t("yard.turn.job", { minutes: job.minutes, skill: job.skill })}
+                    {!isDone && job.start !== null && <> · {dateText(job.start, "time")}</>}
+                  </small>
+                </span>
+              </label>
+            </li>
+          );
+        })}
+      </ul>
+    </details>
+  );
+}
