@@ -20,11 +20,15 @@ export interface GridProps extends Pick<KeyActs, "goDate" | "open" | "today" | "
   readonly now: string;
 }
 
+/** Days behind the cursor in the first view. */
+const DAYS_BEFORE = 2;
+
 /** Vehicles down, days across; only what is in view is drawn. */
 export function DiaryGrid(props: GridProps) {
   const { model, cursor, selection, namePx, onGo } = props;
   const scroller = useRef<HTMLDivElement>(null);
   const wantsFocus = useRef(false);
+  const shownFrom = useRef("");
   const [target, setTarget] = useState<number | null>(null);
   const rows = useVirtualizer({
     count: model.rows.length,
@@ -56,7 +60,10 @@ export function DiaryGrid(props: GridProps) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: the virtualisers are the same objects each time
   useEffect(() => {
     rows.scrollToIndex(cursor.row, { align: "auto" });
-    days.scrollToIndex(cursor.day, { align: "auto" });
+    // first seen, the days to come fill the view; from then on it moves no more than it must
+    if (shownFrom.current === model.start) days.scrollToIndex(cursor.day, { align: "auto" });
+    else days.scrollToIndex(Math.max(0, cursor.day - DAYS_BEFORE), { align: "start" });
+    shownFrom.current = model.start;
     if (!wantsFocus.current) return;
     wantsFocus.current = false;
     requestAnimationFrame(() =>
