@@ -19,7 +19,7 @@ export function CheckStep({ editing, onGoTo }: CheckStepProps) {
     <>
       <section className="card stack" aria-labelledby="open-title">
         <h3 id="open-title">
-          {problems.length === 0 ? t("fleet.edit.ready") : t("fleet.edit.open", { n: problems.length })}
+          {problems.length === 0 ? t("fleet.edit.ready") : t("fleet.edit.stillOpen", { n: problems.length })}
         </h3>
         {problems.length > 0 && (
           <ul className="editor-problems">
