@@ -17,6 +17,11 @@ export function anniversary(from: IsoDate, years: number): IsoDate {
   return leapDay ? `${start.year + years}-03-01` : start.add({ years }).toString();
 }
 
+/** The civil date so many calendar months later; the last day of a month where the day is missing there. */
+export function monthsAfter(date: IsoDate, months: number): IsoDate {
+  return Temporal.PlainDate.from(date).add({ months }).toString();
+}
+
 /** The civil date moved by whole days. */
 export function addDays(date: IsoDate, days: number): IsoDate {
   return Temporal.PlainDate.from(date).add({ days }).toString();

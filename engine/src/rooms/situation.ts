@@ -47,6 +47,10 @@ export const licenceSchema = z.strictObject({
   endorsements: z.array(z.strictObject({ code: text(6), offence: isoDateSchema, points: whole(0, 12) })),
   /** day on which the entitlement was seen with the licensing authority's check code; a code lives 21 days and serves once */
   checkedOn: z.optional(isoDateSchema),
+  /** how it was seen on that day, where not with the check code: what was looked at, and by whom */
+  otherEvidence: z.optional(z.strictObject({ seen: text(200), by: text(80) })),
+  /** day on which a visitor with a licence from outside the EEA came to Great Britain */
+  visitingSince: z.optional(isoDateSchema),
 });
 export const driverSchema = z.strictObject({
   id: text(40),

@@ -1,5 +1,5 @@
 import { describeSource, isSource } from "../sources/register.ts";
-import { RULES } from "./rule-at.ts";
+import { rulesInForce } from "./rule-book.ts";
 
 /**
  * One line for a person on what a finding or figure rests on: a published source, or a dated rule with its
@@ -8,7 +8,10 @@ import { RULES } from "./rule-at.ts";
  */
 export function citeSource(id: string): string {
   if (isSource(id)) return describeSource(id);
-  const rule = RULES.find((each) => each.id === id);
+  // of several dated versions the one that begins last: what a person would look up today
+  const rule = rulesInForce()
+    .rules.filter((each) => each.id === id)
+    .sort((a, b) => (a.validFrom < b.validFrom ? 1 : -1))[0];
   if (rule === undefined) return id;
   const known = { read: "read", secondary: "an account of it, read", memory: "from memory, noted" }[
     rule.confidence

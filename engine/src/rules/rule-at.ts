@@ -1,36 +1,20 @@
 import type { Figure } from "../base/figure.ts";
 import { figure } from "../base/figure.ts";
 import type { IsoDate } from "../base/time.ts";
-import { COUNTRY_RULES } from "./country-rules.ts";
-import due from "./data/due.json" with { type: "json" };
-import licence from "./data/licence.json" with { type: "json" };
-import mass from "./data/mass.json" with { type: "json" };
-import season from "./data/season.json" with { type: "json" };
-import seats from "./data/seats.json" with { type: "json" };
-import settlement from "./data/settlement.json" with { type: "json" };
-import vat from "./data/vat.json" with { type: "json" };
 import type { Rule } from "./rule.ts";
+import { rulesInForce } from "./rule-book.ts";
 
-/** Every dated rule that ships, also those switched off; the test beside holds each to the schema. */
-export const RULES: readonly Rule[] = [
-  ...licence,
-  ...mass,
-  ...seats,
-  ...season,
-  ...vat,
-  ...due,
-  ...settlement,
-  ...COUNTRY_RULES,
-] as Rule[];
+export { RULES } from "./shipped-rules.ts";
 
-const isOn = (rule: Rule, date: IsoDate) =>
+/** Whether a rule is applied on a day. */
+export const isRuleOn = (rule: Rule, date: IsoDate): boolean =>
   rule.off === undefined && rule.validFrom <= date && (rule.validTo === undefined || date <= rule.validTo);
 
 /** The rule of this id in force on a day; of several, the one that began last. Undefined where none is in force or it is switched off. */
 export function ruleAt(id: string, date: IsoDate): Rule | undefined {
-  return RULES.filter((rule) => rule.id === id && isOn(rule, date)).sort((a, b) =>
-    a.validFrom < b.validFrom ? 1 : -1,
-  )[0];
+  return rulesInForce()
+    .rules.filter((rule) => rule.id === id && isRuleOn(rule, date))
+    .sort((a, b) => (a.validFrom < b.validFrom ? 1 : -1))[0];
 }
 
 /** A number that a rule in force gives, as a figure with the rule as its source; throws where there is none, which is a hole in the data. */

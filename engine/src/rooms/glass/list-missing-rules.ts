@@ -2,7 +2,8 @@ import { GATES, type Gate } from "../../base/finding.ts";
 import type { IsoDate } from "../../base/time.ts";
 import { COUNTRIES_KNOWN } from "../../rules/country-rules.ts";
 import type { Rule } from "../../rules/rule.ts";
-import { RULES, ruleAt } from "../../rules/rule-at.ts";
+import { ruleAt } from "../../rules/rule-at.ts";
+import { rulesInForce } from "../../rules/rule-book.ts";
 import type { GateReading } from "./types.ts";
 
 /** What the data of a country abroad should hold; of the depot's own country the first is not asked. */
@@ -68,13 +69,17 @@ function ofCountry(country: string, on: IsoDate): MissingRule[] {
     return [{ kind: "countryNotInData", gate: "countries", about: country }];
   return [
     ...COUNTRY_TOPICS.filter(
-      (topic) => !RULES.some((rule) => isOf(rule, topic, country) && rule.off === undefined),
+      (topic) => !rulesInForce().rules.some((rule) => isOf(rule, topic, country) && rule.off === undefined),
     ).map(
       (topic): MissingRule => ({ kind: "topicNotInData", gate: "countries", about: `${country}.${topic}` }),
     ),
-    ...[...new Set(RULES.filter((rule) => rule.country === country).map(({ id }) => id))].flatMap((id) =>
-      weakness(id, on),
-    ),
+    ...[
+      ...new Set(
+        rulesInForce()
+          .rules.filter((rule) => rule.country === country)
+          .map(({ id }) => id),
+      ),
+    ].flatMap((id) => weakness(id, on)),
   ];
 }
 
@@ -97,7 +102,7 @@ function weakness(id: string, on: IsoDate): MissingRule[] {
   const gate = GATE_OF[id.split(".")[0] ?? ""] ?? "countries";
   const rule = ruleAt(id, on);
   if (rule === undefined) {
-    const off = RULES.some((each) => each.id === id && each.off !== undefined);
+    const off = rulesInForce().rules.some((each) => each.id === id && each.off !== undefined);
     return off ? [{ kind: "ruleSwitchedOff", gate, about: id }] : [];
   }
   if (rule.unsettled !== undefined) return [{ kind: "ruleUnsettled", gate, about: id }];

@@ -1,8 +1,9 @@
 import { type Figure, figure } from "../../base/figure.ts";
 import type { Finding } from "../../base/finding.ts";
 import type { IsoDate } from "../../base/time.ts";
-import { addDays, anniversary, daysBetween, fullYears } from "../../base/years.ts";
-import { RULES, ruleFigure } from "../../rules/rule-at.ts";
+import { addDays, anniversary, daysBetween, fullYears, monthsAfter } from "../../base/years.ts";
+import { ruleFigure } from "../../rules/rule-at.ts";
+import { rulesInForce } from "../../rules/rule-book.ts";
 import { makeFinding } from "../make-finding.ts";
 import type { Driver } from "../situation.ts";
 import { entitledMass } from "./entitled-mass.ts";
@@ -38,6 +39,8 @@ function judgeDriver(driver: Driver, hire: Hire): DriverEntitlement {
   const { upTo, why } = entitledMass(driver, hire.input.vehicle, hire.input.countries, hire.first, hire.last);
   const findings = [
     ...seen(driver, hire),
+    ...otherwiseSeen(driver),
+    ...visiting(driver, hire),
     ...oldEnough(driver, hire),
     ...bigEnough(driver, hire, upTo, why),
     ...photocard(driver, hire),
@@ -66,6 +69,31 @@ function seen(driver: Driver, { first, input }: Hire): Finding[] {
   if (daysBetween(checkedOn, first) <= days.value) return [];
   const facts = { driver: driver.name, checkedOn, days, from: addDays(first, -days.value) };
   return [makeFinding("licence", "licence.checkTooOld", "unchecked", "policy", { ...about, facts })];
+}
+
+/** Seen without the check code (the service was down, or the licence is not a Great Britain one): goes with a condition. */
+function otherwiseSeen({ id, name, licence }: Driver): Finding[] {
+  const { otherEvidence, checkedOn } = licence;
+  if (otherEvidence === undefined || checkedOn === undefined) return [];
+  const facts = { driver: name, seen: otherEvidence.seen, by: otherEvidence.by, checkedOn };
+  const more = { about: id, facts, sources: ["practice"], mends: ["licence.askForCode"] };
+  return [makeFinding("licence", "licence.otherEvidence", "condition", "policy", more)];
+}
+
+/** A visitor from outside the EEA drives on the licence from home for so many months, to the last day of the hire. */
+function visiting({ id, name, licence }: Driver, { first, last }: Hire): Finding[] {
+  if (licence.issuedBy !== "other") return [];
+  const months = ruleFigure("licence.gb.visitor.months", first);
+  const more = { about: id, sources: [months.source!], mends: ["licence.otherDriver"] };
+  const { visitingSince } = licence;
+  if (visitingSince === undefined) {
+    const asked = { ...more, facts: { driver: name, months }, mends: ["licence.askSince"] };
+    return [makeFinding("licence", "licence.visitorSinceUnknown", "unchecked", "law", asked)];
+  }
+  const until = addDays(monthsAfter(visitingSince, months.value), -1);
+  if (last <= until) return [];
+  const facts = { driver: name, months, until };
+  return [makeFinding("licence", "licence.visitorTooLong", "refuse", "law", { ...more, facts })];
 }
 
 function oldEnough(driver: Driver, { first, mam, input }: Hire): Finding[] {
@@ -102,11 +130,12 @@ function bigEnough(driver: Driver, hire: Hire, upTo: Figure, why: string): Findi
     sources: upTo.source ? [upTo.source] : [],
     mends,
   });
-  return mam.value <= EU_RULE_KG && upTo.value > 0 ? [refused, euRuleIsOff(driver)] : [refused];
+  return mam.value <= euRuleKg() && upTo.value > 0 ? [refused, euRuleIsOff(driver)] : [refused];
 }
 
-/** the European rule for motor caravans reaches to this mass; it is switched off in the data */
-const EU_RULE_KG = Number(RULES.find(({ id }) => id === "licence.eu.motorhome.maxMamKg")?.value);
+/** the European rule for motor caravans reaches to this mass, kg; it is switched off in the data */
+const euRuleKg = () =>
+  Number(rulesInForce().rules.find(({ id }) => id === "licence.eu.motorhome.maxMamKg")?.value ?? 0);
 
 const euRuleIsOff = (driver: Driver) =>
   makeFinding("licence", "licence.euRuleOff", "note", "law", {

@@ -2,7 +2,8 @@ import { figure } from "../../base/figure.ts";
 import type { Finding } from "../../base/finding.ts";
 import { type IsoDate, Temporal } from "../../base/time.ts";
 import type { Rule } from "../../rules/rule.ts";
-import { RULES, ruleAt } from "../../rules/rule-at.ts";
+import { ruleAt } from "../../rules/rule-at.ts";
+import { rulesInForce } from "../../rules/rule-book.ts";
 import { specsOf } from "../../vehicle/specs-of.ts";
 import { makeFinding } from "../make-finding.ts";
 import type { CheckSeason, SeasonInput } from "./types.ts";
@@ -15,10 +16,11 @@ const BUTANE_C = 2;
 /** Winter tyres by country and date, frost, and gas that does not boil in the cold. */
 export const checkSeason: CheckSeason = (input) => {
   const [first, last] = [input.from.slice(0, 10), input.to.slice(0, 10)];
-  const winterRules = RULES.filter(
-    ({ id, country }) => id.includes(".winterTyres") && input.countries.includes(country),
-  )
-    .map(({ id }) => ruleAt(id, first))
+  const winterIds = rulesInForce()
+    .rules.filter(({ id, country }) => id.includes(".winterTyres") && input.countries.includes(country))
+    .map(({ id }) => id);
+  const winterRules = [...new Set(winterIds)]
+    .map((id) => ruleAt(id, first))
     .filter((rule): rule is Rule => rule !== undefined && spanMeets(String(rule.value), first, last));
   const frostSpan = ruleAt("season.gb.frost", first);
   const cold = input.coldestNightC;

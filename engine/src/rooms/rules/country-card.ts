@@ -3,7 +3,8 @@ import type { IsoDate } from "../../base/time.ts";
 import { COUNTRIES_KNOWN } from "../../rules/country-rules.ts";
 import type { Rule } from "../../rules/rule.ts";
 import { type CaseFacts, ruleApplies } from "../../rules/rule-applies.ts";
-import { RULES, ruleAt } from "../../rules/rule-at.ts";
+import { ruleAt } from "../../rules/rule-at.ts";
+import { rulesInForce } from "../../rules/rule-book.ts";
 import { specsOf } from "../../vehicle/specs-of.ts";
 import type { CardLine, CountriesInput, CountryCard } from "./abroad-types.ts";
 import { ROADS } from "./abroad-types.ts";
@@ -43,7 +44,9 @@ export function caseFacts(input: CountriesInput): CaseFacts {
 export function countryRules(topic: string, country: string, on: IsoDate, facts: CaseFacts): readonly Rule[] {
   const prefix = `${topic}.${country.toLowerCase()}`;
   const ids = new Set(
-    RULES.filter(({ id }) => id === prefix || id.startsWith(`${prefix}.`)).map(({ id }) => id),
+    rulesInForce()
+      .rules.filter(({ id }) => id === prefix || id.startsWith(`${prefix}.`))
+      .map(({ id }) => id),
   );
   return [...ids].flatMap((id) => {
     const rule = ruleAt(id, on);
