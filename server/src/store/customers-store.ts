@@ -5,6 +5,7 @@ import type { Door } from "./door.ts";
 import { rememberErasure } from "./erasures.ts";
 import { indexHire } from "./hires-store.ts";
 import { eraseLicencesOf } from "./licences-store.ts";
+import { eraseMessagesOf } from "./messages-store.ts";
 import { eraseRecords } from "./records-store.ts";
 import type { CustomerTable } from "./tables.ts";
 import { type CustomerRow, HIRE_PARTS, type Store } from "./types.ts";
@@ -87,6 +88,7 @@ export async function eraseCustomer(
       .where("revoked_at", "is", null)
       .execute();
     for (const hireId of hires) await eraseLicencesOf(door, hireId);
+    await eraseMessagesOf(door, hires);
   }
   const named = await door
     .from("record")

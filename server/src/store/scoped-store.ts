@@ -2,14 +2,17 @@ import { auditStore } from "./audit-store.ts";
 import { blocksStore } from "./blocks-store.ts";
 import { bookingsStore } from "./bookings-store.ts";
 import { fromText } from "./codec.ts";
+import { changesStore } from "./changes-store.ts";
 import { customersStore } from "./customers-store.ts";
 import { datedStore } from "./dated-store.ts";
 import type { Door } from "./door.ts";
+import { feedsStore, vehicleDraftsStore } from "./feeds-store.ts";
 import { frozenStore } from "./frozen-store.ts";
 import { hiresStore } from "./hires-store.ts";
 import { addJob } from "./jobs-store.ts";
 import { licencesStore } from "./licences-store.ts";
 import { linksStore } from "./links-store.ts";
+import { messagesStore } from "./messages-store.ts";
 import { notesStore } from "./notes-store.ts";
 import { overridesStore } from "./overrides-store.ts";
 import { paymentsStore } from "./payments-store.ts";
@@ -18,6 +21,7 @@ import { accountsStore, depotStore } from "./place-store.ts";
 import { platesStore } from "./plates-store.ts";
 import { recordsStore } from "./records-store.ts";
 import { ticketsStore } from "./tickets-store.ts";
+import { rulesStore } from "./rules-store.ts";
 import type { Store } from "./types.ts";
 import { defectsStore, upkeepStore } from "./upkeep-store.ts";
 
@@ -52,11 +56,16 @@ export function scopedStore(door: Door): Store {
     records: recordsStore(door),
     photographs: photographsStore(door),
     payments: paymentsStore(door),
+    changes: changesStore(door),
     overrides: overridesStore(door),
     notes: notesStore(door),
+    rules: rulesStore(door),
     links: linksStore(door),
     frozen: frozenStore(door),
     licences: licencesStore(door),
+    messages: messagesStore(door),
+    feeds: feedsStore(door),
+    vehicleDrafts: vehicleDraftsStore(door),
     jobs: { add: (job) => addJob(door, job) },
     audit: auditStore(door),
   };

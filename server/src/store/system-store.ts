@@ -5,6 +5,7 @@ import { toInstantText, toText } from "./codec.ts";
 import { eraseCustomer } from "./customers-store.ts";
 import type { StoreKind } from "./dialects.ts";
 import { Door, type DoorContext } from "./door.ts";
+import { findFeed } from "./feeds-store.ts";
 import { jobQueue } from "./jobs-store.ts";
 import { eraseLicenceNamed } from "./licences-store.ts";
 import { accountsStore, foldLogin, readAccount, readDepot } from "./place-store.ts";
@@ -164,6 +165,7 @@ export function systemStore(db: Kysely<Tables>, kind: StoreKind, context: DoorCo
         return { ok: true, ...(await createFirm(trx, context, first)) } as const;
       }),
     hirerLink: (tokenHash) => findHirerLink(db, now(), tokenHash),
+    calendarFeed: (tokenHash) => findFeed(db, tokenHash),
     async erasures() {
       const rows = await db.selectFrom("erasure").selectAll().orderBy("at").orderBy("target_id").execute();
       return rows.map((row) => ({

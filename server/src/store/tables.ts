@@ -163,6 +163,18 @@ export interface NoteTable extends Scoped {
   done_at: string | null;
   by_id: string;
   at: string;
+  owner: string | null;
+  moment: string | null;
+  done_by: string | null;
+}
+/** A depot's own version of a dated rule, a rule read again, or an own version taken back; in the order of writing. */
+export interface RuleChangeTable extends Scoped {
+  id: string;
+  rule_id: string;
+  kind: string;
+  document: string;
+  by_id: string;
+  at: string;
 }
 export interface HirerLinkTable extends Scoped {
   id: string;
@@ -253,6 +265,72 @@ export interface DefectDisclosureTable extends Scoped {
   at: string;
 }
 
+/** A message to a hirer, as it goes out. */
+export interface MessageTable extends Scoped {
+  id: string;
+  hire_id: string;
+  kind: string;
+  language: string;
+  to_address: string;
+  subject: string;
+  body: string;
+  /** names of papers, JSON */
+  attachments: string;
+  state: string;
+  due_at: string;
+  dedupe_key: string;
+  by_id: string;
+  at: string;
+  reason: string | null;
+  sent_at: string | null;
+  /** what the mail server said when it took it */
+  response: string | null;
+  attempts: number;
+  /** how many jobs were added for it: each has a name of its own */
+  job_count: number;
+  has_job: number;
+}
+export interface MessageSettingsTable extends Scoped {
+  document: string;
+  version: number;
+}
+/** A secret link to a calendar; only the hash of its token is kept. */
+export interface CalendarFeedTable extends Scoped {
+  id: string;
+  token_hash: string;
+  kind: string;
+  about: string;
+  with_names: number;
+  by_id: string;
+  at: string;
+  revoked_at: string | null;
+}
+/** Which event of a calendar file became which block, so that the same file again adds nothing. */
+export interface CalendarEventTable extends Scoped {
+  vehicle_id: string;
+  uid: string;
+  block_id: string;
+  at: string;
+}
+/** A vehicle that is only listed: it is described before it can be hired. */
+export interface VehicleDraftTable extends Scoped {
+  id: string;
+  registration: string;
+  document: string;
+  by_id: string;
+  at: string;
+}
+
+/** What changed about a hire after it was booked. */
+export interface HireChangeTable extends Scoped {
+  id: string;
+  hire_id: string;
+  kind: string;
+  document: string;
+  by_id: string;
+  at: string;
+}
+
 /** Every table of a depot; all carry firm_id and depot_id and are reached through the door only. */
 export interface ScopedTables {
   depot: DepotTable;
@@ -272,12 +350,19 @@ export interface ScopedTables {
   defect_disclosure: DefectDisclosureTable;
   weighbridge_ticket: WeighbridgeTicketTable;
   guard: GuardTable;
+  message: MessageTable;
+  message_settings: MessageSettingsTable;
+  calendar_feed: CalendarFeedTable;
+  calendar_event: CalendarEventTable;
+  vehicle_draft: VehicleDraftTable;
   record: RecordTable;
   receipt: ReceiptTable;
   photograph: PhotographTable;
   payment: PaymentTable;
   finding_override: OverrideTable;
+  hire_change: HireChangeTable;
   note: NoteTable;
+  rule_change: RuleChangeTable;
   hirer_link: HirerLinkTable;
   frozen: FrozenTable;
   licence: LicenceTable;

@@ -10,6 +10,7 @@
 import type { BlockKind } from "@setfair/engine";
 import type { DepotRecord, ErasedRecord, Receipt } from "@setfair/records";
 import type { Role } from "../auth/roles.ts";
+import type { FeedAnswer, FeedsStore, MessagesStore, VehicleDraftsStore } from "./message-types.ts";
 
 export interface Scope {
   readonly firmId: string;
@@ -187,7 +188,7 @@ export type HireSearch = Omit<HireFilter, "vehicleId" | "customerId" | "order">;
 /**
  * The documents of a hire. Personal ones are emptied when the hirer is erased.
  * `party` Party · `drivers` {drivers: Driver[]} · `trip` Trip · `load` LoadPlan · `quote` · `insurance` ·
- * `forecast` (last computed, unsigned) · `briefing` · `settlement` · `notes` · `diary` {pinned}.
+ * `forecast` (last computed, unsigned) · `briefing` · `settlement` · `diary` {pinned} · `payer` · `licenceChecks`.
  */
 export const HIRE_PARTS = {
   party: { personal: true },
@@ -195,6 +196,8 @@ export const HIRE_PARTS = {
   trip: { personal: true },
   load: { personal: true },
   contact: { personal: true },
+  payer: { personal: true },
+  licenceChecks: { personal: true },
   abroad: { personal: false },
   quote: { personal: false },
   insurance: { personal: false },
@@ -339,14 +342,39 @@ export interface OverrideRow {
   readonly by: string;
   readonly at: string;
 }
+/** What changed about a hire after it was booked; the document is the desk's (`desk/changes`), empty once the hirer is erased. */
+export interface ChangeRow {
+  readonly id: string;
+  readonly hireId: string;
+  readonly kind: string;
+  readonly document: JsonObject;
+  readonly by: string;
+  readonly at: string;
+}
 /** A promise to the hirer with a day, or a plain note. */
 export interface NoteRow {
   readonly id: string;
   readonly hireId: string;
   readonly kind: "note" | "promise";
   readonly text: string;
+  /** the moment before the keys, at them, at the return, or a day (`dueAt`); null: it stands on the hire only */
+  readonly moment: NoteMoment | null;
+  /** who sees to it, by the account's id; null: whoever is there */
+  readonly owner: string | null;
   readonly dueAt: string | null;
   readonly doneAt: string | null;
+  readonly doneBy: string | null;
+  readonly by: string;
+  readonly at: string;
+}
+export const NOTE_MOMENTS = ["preparing", "counter", "return", "day"] as const;
+export type NoteMoment = (typeof NOTE_MOMENTS)[number];
+/** What a depot did to a dated rule (engine: RuleChange); `document` is that change without its kind. */
+export interface RuleChangeRow {
+  readonly id: string;
+  readonly ruleId: string;
+  readonly kind: "correct" | "confirm" | "withdraw";
+  readonly document: JsonObject;
   readonly by: string;
   readonly at: string;
 }
@@ -564,17 +592,32 @@ export interface Store {
     ofHire(hireId: string): Promise<readonly PaymentRow[]>;
     ofHires(hireIds: readonly string[]): Promise<readonly PaymentRow[]>;
   };
+  readonly changes: {
+    add(change: Omit<ChangeRow, "id" | "at">): Promise<ChangeRow>;
+    get(id: string): Promise<ChangeRow | null>;
+    /** Of several hires, oldest first. */
+    ofHires(hireIds: readonly string[]): Promise<readonly ChangeRow[]>;
+  };
   readonly overrides: {
     add(override: Omit<OverrideRow, "id" | "at">): Promise<OverrideRow>;
     ofHire(hireId: string): Promise<readonly OverrideRow[]>;
     ofHires(hireIds: readonly string[]): Promise<readonly OverrideRow[]>;
   };
   readonly notes: {
-    add(note: Omit<NoteRow, "id" | "at" | "doneAt">): Promise<NoteRow>;
-    done(id: string): Promise<boolean>;
+    add(note: Omit<NoteRow, "id" | "at" | "doneAt" | "doneBy">): Promise<NoteRow>;
+    get(id: string): Promise<NoteRow | null>;
+    /** Ticks it, once. */
+    done(id: string, by: string): Promise<boolean>;
+    /** Takes a tick back. */
+    reopen(id: string): Promise<boolean>;
     ofHire(hireId: string): Promise<readonly NoteRow[]>;
-    /** Open promises by due time. */
+    /** Notes and promises that have a moment and no tick, by due time. */
     open(): Promise<readonly NoteRow[]>;
+  };
+  /** What this depot did to the dated rules, in the order of writing; never changed. */
+  readonly rules: {
+    add(change: Omit<RuleChangeRow, "id" | "at">): Promise<RuleChangeRow>;
+    all(): Promise<readonly RuleChangeRow[]>;
   };
   readonly links: {
     /** `tokenHash` from `auth`: the token itself is never stored. */
@@ -595,6 +638,9 @@ export interface Store {
     read(hireId: string, driverId: string, by: string): Promise<string | null>;
     eraseDue(): Promise<number>;
   };
+  readonly messages: MessagesStore;
+  readonly feeds: FeedsStore;
+  readonly vehicleDrafts: VehicleDraftsStore;
   readonly jobs: { add(job: NewJob): Promise<{ readonly added: boolean }> };
   readonly audit: {
     add(entry: { by: string; act: string; about: string; document?: JsonObject }): Promise<void>;
@@ -653,6 +699,8 @@ export interface SystemStore {
   >;
   /** Null when unknown, expired or revoked. */
   hirerLink(tokenHash: string): Promise<LinkAnswer | null>;
+  /** Null when unknown or revoked. */
+  calendarFeed(tokenHash: string): Promise<FeedAnswer | null>;
   /** Erased ids, for re-applying after a restore. */
   erasures(): Promise<readonly Erasure[]>;
   applyErasures(erasures: readonly Erasure[]): Promise<number>;
