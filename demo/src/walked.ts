@@ -50,10 +50,10 @@ interface MarkPlace {
   readonly yShare: number;
 }
 
-/** A place of its own for the new mark of a hire, by the day. */
+/** A place for the new mark of a hire, by the day: two marks of 52 days lie further apart than one mark may be out. */
 function newPlace(at: string): MarkPlace {
   const day = Math.floor(Date.parse(at) / DAY_MS);
-  return { xShare: 0.08 + ((day * 37) % 84) / 100, yShare: 0.2 + ((day * 13) % 30) / 100 };
+  return { xShare: 0.08 + (day % 13) * 0.065, yShare: 0.15 + (Math.floor(day / 13) % 4) * 0.08 };
 }
 
 const mark = (direction: "out" | "back", place: MarkPlace, markKind: string, sizeMm: number): Content => ({
