@@ -1,10 +1,16 @@
-import { type AllocationInput, feasibleVehicles, type Party, proposeAllocation } from "@setfair/engine";
+import {
+  type AllocationInput,
+  checkDueDates,
+  checkSeats,
+  type Finding,
+  type Party,
+  proposeAllocation,
+} from "@setfair/engine";
 import type { z } from "zod";
 import type { tidySchema } from "../api/schemas/diary.ts";
 import type { BlockRow, DepotRow, HireRow, Store } from "../store/types.ts";
 import { type DiarySpan, pinnedOf } from "./diary-page.ts";
 import { asDocument, type DepotDocument, type VehicleDocument } from "./documents.ts";
-import { fleetVehicle } from "./fleet.ts";
 import { plainFinding } from "./glass.ts";
 import { dateOf, localOf } from "./local-time.ts";
 import { countGaps, findClash, type Held } from "./sellable-gaps.ts";
@@ -16,7 +22,7 @@ type Engine = AllocationInput["hires"][number];
 const NIGHTS = 3;
 const LONGEST_MS = 367 * 86_400_000;
 /** Enough for a fleet's season, short enough to wait for. */
-const SECONDS = 4;
+const SECONDS = 2;
 
 interface Asked {
   readonly store: Store;
@@ -36,7 +42,7 @@ export async function proposeTidy(store: Store, depot: DepotRow, now: Date, span
   const versions = await store.vehicles.allOn(span.to);
   const fleet = new Map(versions.map(({ of, document }) => [of, asDocument<VehicleDocument>(document)]));
   const blocks = await store.blocks.between(span.start, span.end);
-  const hires = await asEngineHires(asked, rows, fleet, blocks);
+  const hires = await asEngineHires(asked, rows, fleet);
   const input: AllocationInput = {
     objective: "plan",
     turnaroundMinutes,
@@ -115,12 +121,11 @@ async function asEngineHires(
   { store, depot, now }: Asked,
   rows: readonly HireRow[],
   fleet: ReadonlyMap<string, VehicleDocument>,
-  blocks: readonly BlockRow[],
 ): Promise<readonly Engine[]> {
   const ids = rows.map(({ id }) => id);
   const pinned = await pinnedOf(store, ids);
   const parts = await store.hires.partsOf(ids, ["party"]);
-  const today = dateOf(localOf(now.toISOString(), depot.timeZone));
+  const mayServe = makeMayServe(fleet, dateOf(localOf(now.toISOString(), depot.timeZone)));
   return rows.map((row) => {
     const here = row.vehicleId ?? "";
     const { id, from, to } = row;
@@ -128,39 +133,37 @@ async function asEngineHires(
     const stays =
       row.stage !== "booked" || row.from <= now.toISOString() || pinned.has(id) || party === undefined;
     if (stays) return { id, from, to, vehicles: [here], fixed: here, now: here, value: 1 };
-    const can = mayServe(row, { fleet, blocks, depot, today, party: asDocument<Party>(party.document) });
+    const can = mayServe(here, asDocument<Party>(party.document), localOf(to, depot.timeZone));
     return { id, from, to, vehicles: [...new Set([here, ...can])], now: here, value: 1 };
   });
 }
 
-interface Serving {
-  readonly fleet: ReadonlyMap<string, VehicleDocument>;
-  readonly blocks: readonly BlockRow[];
-  readonly depot: DepotRow;
-  readonly today: string;
-  readonly party: Party;
-}
-
-/** Of the class that was quoted, those that fit the party and are in date; bookings are the planner's business. */
-function mayServe(row: HireRow, { fleet, blocks, depot, today, party }: Serving): readonly string[] {
-  const quoted = fleet.get(row.vehicleId ?? "")?.vehicleClass;
-  const same = [...fleet].filter(([, { vehicleClass }]) => vehicleClass === quoted);
-  const { timeZone } = depot;
-  const { result } = feasibleVehicles({
-    vehicles: same.map(([id, document]) =>
-      fleetVehicle(
-        document,
-        [],
-        timeZone,
-        blocks.filter(({ vehicleId }) => vehicleId === id),
-      ),
-    ),
-    party,
-    from: localOf(row.from, timeZone),
-    to: localOf(row.to, timeZone),
-    today,
-    turnaroundMinutes: 0,
-    timeZone,
-  });
-  return same.flatMap(([id], k) => (result.vehicles[k]?.possible === true ? [id] : []));
+/**
+ * Of the class that was quoted, those that fit the party and are in date; what else holds them is the planner's
+ * business. Asked thousands of times about the same parties and days, so each answer is kept.
+ */
+function makeMayServe(fleet: ReadonlyMap<string, VehicleDocument>, today: string) {
+  const kept = new Map<string, boolean>();
+  const once = (key: string, ask: () => readonly Finding[]) => {
+    const known = kept.get(key) ?? ask().every(({ severity }) => severity !== "refuse");
+    kept.set(key, known);
+    return known;
+  };
+  return (vehicleId: string, party: Party, to: string): readonly string[] => {
+    const quoted = fleet.get(vehicleId)?.vehicleClass;
+    const who = JSON.stringify(party);
+    return [...fleet].flatMap(([id, { vehicleClass, description: vehicle, dueDates, maxDogs }]) => {
+      if (vehicleClass !== quoted) return [];
+      const fits = once(
+        `${id} ${who}`,
+        () => checkSeats({ vehicle, party, today, petPolicy: { maxDogs } }).findings,
+      );
+      const isInDate = () =>
+        once(
+          `${id} ${dateOf(to)}`,
+          () => checkDueDates({ vehicle, dueDates: [...dueDates], to, today }).findings,
+        );
+      return fits && isInDate() ? [id] : [];
+    });
+  };
 }

@@ -1,12 +1,16 @@
+import { addDays } from "@setfair/engine";
 import { vehiclesFor } from "../../desk/can-take.ts";
 import { pinnedOf } from "../../desk/diary-page.ts";
 import { partOf } from "../../desk/hire-data.ts";
 import { proposeTidy } from "../../desk/tidy-diary.ts";
 import type { Handlers } from "../call.ts";
-import { Refusal } from "../refusal.ts";
+import { badField, Refusal } from "../refusal.ts";
 import { changeHire } from "./change-hire.ts";
 import { chooseVehicle } from "./choose-vehicle.ts";
 import { diarySpan } from "./diary.ts";
+
+/** The search keeps the server to itself meanwhile. */
+const MOST_TIDIED_DAYS = 200;
 
 export const diaryMoveHandlers = {
   moveHire: (call) =>
@@ -35,6 +39,8 @@ export const diaryMoveHandlers = {
 
   async tidyDiary({ context, signed, query }) {
     const depot = await signed.store.depot.get();
+    if (query.to > addDays(query.from, MOST_TIDIED_DAYS))
+      throw badField("to", `expected at most ${MOST_TIDIED_DAYS} days after \`from\``);
     return proposeTidy(signed.store, depot, context.now(), diarySpan(query, depot.timeZone));
   },
 

@@ -37,6 +37,9 @@ interface Left {
   readonly vehicleId: string | null;
 }
 
+/** How far ahead the diary is tidied: further on most of it is still to be sold. */
+const TIDIED_DAYS = 120;
+
 /** Two months back stay in reach of a scroll. */
 const startFor = (date: string): string => plusMonths(firstOfMonth(date), -2);
 const namePxFor = (): number => (window.innerWidth < 600 ? 104 : 168);
@@ -180,7 +183,12 @@ function Loaded({ model, diary, left, set, goDate, today }: LoadedProps) {
         <BlockDialog vehicle={row.vehicle} from={days[0]} to={days[1]} onClose={close} />
       )}
       {shown?.what === "tidy" && (
-        <TidyDialog vehicles={diary.vehicles} from={today} to={diary.to} onClose={close} />
+        <TidyDialog
+          vehicles={diary.vehicles}
+          from={today}
+          to={plusDays(today, TIDIED_DAYS)}
+          onClose={close}
+        />
       )}
     </>
   );
