@@ -35,6 +35,7 @@ type AppendOnly =
   | "audit"
   | "vehicle_version"
   | "terms_version"
+  | "rule_change"
   | "upkeep_entry"
   | "defect_disclosure"
   | "erasure";

@@ -81,6 +81,19 @@ export function licencesStore(door: Door): Store["licences"] {
         await writeAudit(inner, by, "licence.read", hireId, { driverId });
         return inner.context.sealer.open(row.sealed, boundTo(inner, hireId, driverId));
       }),
+    erase: (hireId, driverId) =>
+      door.within(async (inner) => {
+        const row = await inner
+          .from("licence")
+          .select("sealed")
+          .where("hire_id", "=", hireId)
+          .where("driver_id", "=", driverId)
+          .where("sealed", "is not", null)
+          .executeTakeFirst();
+        if (row === undefined) return false;
+        await eraseOne(inner, hireId, driverId);
+        return true;
+      }),
     eraseDue: () =>
       door.within(async (inner) => {
         const due = await inner

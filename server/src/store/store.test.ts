@@ -454,12 +454,19 @@ describe.each(testedStores())("the store on $kind", ({ kind }) => {
       hireId: hire.id,
       kind: "promise",
       text: "ring back",
+      moment: "counter",
+      owner: "desk",
       dueAt: TO,
       by: "desk",
     });
     expect((await here.notes.open()).map(({ id }) => id)).toContain(note.id);
-    expect(await here.notes.done(note.id)).toBe(true);
-    expect(await here.notes.done(note.id)).toBe(false);
+    expect(await here.notes.done(note.id, "desk")).toBe(true);
+    expect(await here.notes.done(note.id, "manager")).toBe(false);
+    expect(await here.notes.get(note.id)).toMatchObject({ moment: "counter", owner: "desk", doneBy: "desk" });
+    expect(await there.notes.get(note.id)).toBeNull();
+    expect(await there.notes.reopen(note.id)).toBe(false);
+    expect(await here.notes.reopen(note.id)).toBe(true);
+    expect((await here.notes.open()).map(({ id }) => id)).toContain(note.id);
     await here.overrides.add({
       hireId: hire.id,
       findingCode: "resources.lpgShort",

@@ -636,6 +636,8 @@ export interface Store {
     put(licence: { hireId: string; driverId: string; number: string; eraseAt: string }): Promise<void>;
     /** Reading is written to the audit. */
     read(hireId: string, driverId: string, by: string): Promise<string | null>;
+    /** Erases one at once; false where there was none. */
+    erase(hireId: string, driverId: string): Promise<boolean>;
     eraseDue(): Promise<number>;
   };
   readonly messages: MessagesStore;
