@@ -33,7 +33,7 @@ export async function build() {
     rmSync(join(root, name, "dist"), { recursive: true, force: true });
     await bundle({
       ...common,
-      // the engine also opens light doors to the trip room and the fault finder, for the hirer's phone
+      // engine and words also open light doors, for the hirer's phone
       entryPoints: {
         index: `${name}/src/index.ts`,
         ...(name === "engine"
@@ -42,6 +42,7 @@ export async function build() {
               diagnosis: "engine/src/rooms/diagnosis/index.ts",
             }
           : {}),
+        ...(name === "words" ? { guide: "words/src/guide.ts" } : {}),
       },
       outdir: `${name}/dist`,
       platform: "neutral",
@@ -56,7 +57,7 @@ export async function build() {
     outdir: "cli/dist",
     splitting: true,
     platform: "node",
-    external: ["better-sqlite3", "sharp", "@node-rs/argon2", "pg-native"],
+    external: ["better-sqlite3", "sharp", "@node-rs/argon2", "pg-native", "pdfmake"],
     // bundled CommonJS packages ask for these
     banner: {
       js: "import { createRequire as __createRequire } from 'node:module';import { fileURLToPath as __toPath } from 'node:url';import { dirname as __dirnameOf } from 'node:path';const require = __createRequire(import.meta.url);const __filename = __toPath(import.meta.url);const __dirname = __dirnameOf(__filename);",

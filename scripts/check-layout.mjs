@@ -41,13 +41,13 @@ for (const folder of ["engine/src", "records/src", "drawing/src", "words/src"]) 
   }
 }
 
-// One door a package. The engine has a light one besides, for the hirer's phone; the server one for tests, through
+// One door a package. Engine and words have light ones besides, for the hirer's phone; the server one for tests, through
 // which the bench fills a depot on either database as the tests do (it is no part of what is built).
 const doorsOf = {
-  engine: [".", "./trip"],
+  engine: [".", "./trip", "./diagnosis"],
   records: ["."],
   drawing: ["."],
-  words: ["."],
+  words: [".", "./guide"],
   server: [".", "./for-tests"],
   demo: ["."],
   web: [],

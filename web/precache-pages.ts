@@ -42,7 +42,7 @@ export function markPages(manifestPath: string) {
           pages: needs.filter(({ files }) => files.has(entry.url)).map(({ page }) => page),
         }))
         .map((entry) => {
-          if (/worker/.test(entry.url)) return { ...entry, pages: ["guide"] };
+          if (/worker|early-guide/.test(entry.url)) return { ...entry, pages: ["guide"] };
           return shared.test(entry.url) ? { ...entry, pages: ["yard", "guide"] } : entry;
         })
         .filter(({ pages }) => pages.length > 0),

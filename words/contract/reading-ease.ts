@@ -6,7 +6,7 @@
  */
 import { IntlMessageFormat } from "intl-messageformat";
 import { syllable } from "syllable";
-import { ENGLISH_CATALOGUE } from "../src/catalogue.ts";
+import { ENGLISH_CATALOGUE } from "../src/english.ts";
 
 const TEXTS: Readonly<Record<string, string>> = ENGLISH_CATALOGUE;
 

@@ -1,13 +1,8 @@
-import { ENGLISH } from "./en/index.generated.ts";
+import type { ENGLISH } from "./en/index.generated.ts";
 
 /** Every message of the catalogue; a missing one does not compile. */
 export type MessageId = keyof typeof ENGLISH;
 /** One language: every message, in ICU message format. */
 export type Catalogue = Readonly<Record<MessageId, string>>;
-
-export const ENGLISH_CATALOGUE: Catalogue = ENGLISH;
-
-/** True when a text of this name exists: for ids that come from the engine as plain strings. */
-export function isMessageId(id: string): id is MessageId {
-  return Object.hasOwn(ENGLISH, id);
-}
+/** The messages of one page; asked for another it throws. */
+export type PageCatalogue = Readonly<Partial<Catalogue>>;

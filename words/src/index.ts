@@ -1,5 +1,6 @@
-/** The only door of the words. */
-export { type Catalogue, ENGLISH_CATALOGUE, isMessageId, type MessageId } from "./catalogue.ts";
+/** The door of the words; a page that needs few of them goes through `guide.ts`. */
+export type { Catalogue, MessageId, PageCatalogue } from "./catalogue.ts";
 export { type DateStyle, isDateText } from "./date-text.ts";
+export { createWords, ENGLISH_CATALOGUE, isMessageId } from "./english.ts";
 export type { Written } from "./figure-text.ts";
-export { type Argument, type Arguments, createWords, type Piece, type Words } from "./words.ts";
+export { type Argument, type Arguments, makeWords, type Piece, type Words } from "./words.ts";

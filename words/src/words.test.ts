@@ -3,7 +3,7 @@ import { figure } from "@setfair/engine";
 import { IntlMessageFormat } from "intl-messageformat";
 import { expect, test } from "vitest";
 // @ts-expect-error plain JavaScript, no types
-import { indexText } from "../generate-index.mjs";
+import { guideText, indexText } from "../generate-index.mjs";
 import { ENGLISH, ENGLISH_FILES } from "./en/index.generated.ts";
 import { createWords } from "./index.ts";
 
@@ -12,6 +12,7 @@ const kilos = (value: number) => figure(value, "kg", "-", {}, "declared");
 
 test("the list of catalogue files is up to date (node words/generate-index.mjs)", () => {
   expect(readFileSync(new URL("./en/index.generated.ts", import.meta.url), "utf8")).toBe(indexText());
+  expect(readFileSync(new URL("./en/guide.generated.ts", import.meta.url), "utf8")).toBe(guideText());
 });
 
 test("every message parses as an ICU message", () => {

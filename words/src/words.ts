@@ -1,6 +1,6 @@
 import type { Figure, Finding, Mend, Money } from "@setfair/engine";
 import { IntlMessageFormat } from "intl-messageformat";
-import { type Catalogue, ENGLISH_CATALOGUE, isMessageId, type MessageId } from "./catalogue.ts";
+import type { MessageId, PageCatalogue } from "./catalogue.ts";
 import { type DateStyle, isDateText, writeDate } from "./date-text.ts";
 import { isShare, type Written, writeFigure, writeMoney } from "./figure-text.ts";
 
@@ -49,7 +49,7 @@ type Plain = Record<string, string | number>;
 const isFigure = (argument: Argument): argument is Figure =>
   typeof argument === "object" && argument !== null && "unit" in argument;
 
-function makeFormatter(locale: string, catalogue: Catalogue) {
+function makeFormatter(locale: string, catalogue: PageCatalogue) {
   const parsed = new Map<MessageId, IntlMessageFormat>();
   return (id: MessageId, args: Plain): string => {
     let format = parsed.get(id);
@@ -69,15 +69,12 @@ function thingsIn(text: string): readonly string[] {
 }
 
 /**
- * The words of one language. Another language is a whole {@link Catalogue} of its own (German and French
- * later), handed in here; a catalogue that lacks a message does not compile. `zoneOf` gives the depot's time
+ * The words of one language. Another language is a whole `Catalogue` of its own (German and French later);
+ * a page may bring only the messages that it shows. `zoneOf` gives the depot's time
  * zone, in which instants are written.
  */
-export function createWords(
-  locale = "en-GB",
-  catalogue: Catalogue = ENGLISH_CATALOGUE,
-  zoneOf: () => string = () => "UTC",
-): Words {
+export function makeWords(locale: string, catalogue: PageCatalogue, zoneOf: () => string): Words {
+  const isMessageId = (id: string): id is MessageId => Object.hasOwn(catalogue, id);
   const format = makeFormatter(locale, catalogue);
   const named = (unit: string, n: number, text: string): string | null => {
     const id = `unit.${unit}`;

@@ -1,3 +1,4 @@
+import "../parts/all-words.ts";
 import "../parts/styles.ts";
 import "./desk.css";
 import { QueryClientProvider } from "@tanstack/react-query";
@@ -12,7 +13,7 @@ const root = document.getElementById("root");
 if (root === null) throw new Error("the page has no #root");
 createRoot(root).render(
   <StrictMode>
-    <I18nProvider locale={words.locale}>
+    <I18nProvider locale={words().locale}>
       <QueryClientProvider client={queries}>
         <App />
       </QueryClientProvider>

@@ -3,6 +3,14 @@ import type { DeviceDatabase, Guide } from "./database.ts";
 /** fresh · kept: no signal, what this phone has · gone: the link is no longer valid */
 export type GuideAnswer = "fresh" | "kept" | "gone";
 
+/** What `early-guide.js` has asked for already; taken once. */
+function early(): Promise<Response> | undefined {
+  const page = globalThis as { setfairGuide?: Promise<Response> | undefined };
+  const asked = page.setfairGuide;
+  page.setfairGuide = undefined;
+  return asked;
+}
+
 /** Brings the guide to this phone, once; afterwards it is read from here. */
 export async function fetchGuide(
   db: DeviceDatabase,
@@ -10,7 +18,8 @@ export async function fetchGuide(
   request: typeof fetch = fetch,
 ): Promise<GuideAnswer> {
   try {
-    const response = await request(`/api/guide/${encodeURIComponent(token)}`, { credentials: "same-origin" });
+    const address = `/api/guide/${encodeURIComponent(token)}`;
+    const response = await (early() ?? request(address, { credentials: "same-origin" }));
     if ([401, 403, 404, 410].includes(response.status)) return "gone";
     if (!response.ok) return "kept";
     const guide = (await response.json()) as Guide;

@@ -1,12 +1,30 @@
-import { createWords } from "@setfair/words";
+import { makeWords, type PageCatalogue, type Words } from "@setfair/words/guide";
 
 let zone = "Europe/London";
+let spoken: Words | undefined;
 
 /** The depot's time zone, in which instants are written; known once somebody has signed in. */
 export function writeTimesIn(timeZone: string): void {
   zone = timeZone;
 }
 
-/** The words of this page. One language for now; another is chosen here, once, before the page is drawn. */
-export const words = createWords("en-GB", undefined, () => zone);
-export const { t, say, has, figureText, moneyText, dateText, findingText, findingPieces, mendText } = words;
+/** Chooses the messages of this page, once, before the page is drawn: the phone brings fewer than the desk. */
+export function speak(catalogue: PageCatalogue, locale = "en-GB"): void {
+  spoken = makeWords(locale, catalogue, () => zone);
+}
+
+/** The words of this page. */
+export function words(): Words {
+  if (spoken === undefined) throw new Error("words: the page has not chosen its messages; call speak first");
+  return spoken;
+}
+
+export const t: Words["t"] = (id, args) => words().t(id, args);
+export const say: Words["say"] = (id, args) => words().say(id, args);
+export const has: Words["has"] = (id) => words().has(id);
+export const figureText: Words["figureText"] = (figure) => words().figureText(figure);
+export const moneyText: Words["moneyText"] = (money) => words().moneyText(money);
+export const dateText: Words["dateText"] = (iso, style, timeZone) => words().dateText(iso, style, timeZone);
+export const findingText: Words["findingText"] = (finding) => words().findingText(finding);
+export const findingPieces: Words["findingPieces"] = (finding) => words().findingPieces(finding);
+export const mendText: Words["mendText"] = (mend) => words().mendText(mend);

@@ -1,3 +1,4 @@
+import "../parts/all-words.ts";
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { registerWorker } from "../offline/register-worker.ts";

@@ -51,7 +51,7 @@ export function signingRecords(signing: Signing, device: string, now: string): r
       signer: { name: signing.signer },
       role: "hirer",
       purpose: signing.purpose,
-      shown: { text: signing.shown, language: words.locale },
+      shown: { text: signing.shown, language: words().locale },
       strokes: signing.strokes.map((stroke) => stroke.map((point) => ({ ...point }))),
     },
   });
