@@ -20,7 +20,17 @@ import { createWords } from "./words.ts";
 
 const words = createWords();
 const rooms = join(import.meta.dirname, "../../engine/src/rooms");
-const folders = ["loading", "rules", "diary", "quote", "condition", "settlement", "diagnosis", "upkeep"];
+const folders = [
+  "loading",
+  "rules",
+  "diary",
+  "quote",
+  "condition",
+  "settlement",
+  "diagnosis",
+  "upkeep",
+  "stock",
+];
 const sources = folders
   .flatMap((folder) => readdirSync(join(rooms, folder)).map((name) => join(rooms, folder, name)))
   .filter((name) => name.endsWith(".ts") && !name.endsWith(".test.ts"))
@@ -30,7 +40,7 @@ const sources = folders
 it("every finding and every mend that these rooms name has words", () => {
   const named = [
     ...sources.matchAll(
-      /"((?:licence|insurance|countries|crossing|seats|season|masses|diary|due|defects|quote|money|settlement|condition|diagnosis)\.[A-Za-z]+)"/g,
+      /"((?:licence|insurance|countries|crossing|seats|season|masses|diary|due|defects|quote|money|settlement|condition|diagnosis|terms|stock)\.[A-Za-z]+)"/g,
     ),
   ].map((match) => match[1]!);
   const cover = [...sources.matchAll(/(?:outside|say)\("([A-Za-z]+)"/g)].map(

@@ -21,12 +21,17 @@ export interface NightCharge {
   readonly pence: number;
 }
 
-/** The season of a night: the first whose spans hold the day; spans include both ends and may cross the new year. */
-export function seasonOf(terms: Terms, night: IsoDate): Season {
+/** Every season whose spans hold a night, the one that gives its price first; spans include both ends and may cross the new year. */
+export function seasonsOn(terms: Terms, night: IsoDate): readonly Season[] {
   const day = night.slice(5);
   const holds = ({ from, to }: { from: string; to: string }) =>
     from <= to ? day >= from && day <= to : day >= from || day <= to;
-  const season = terms.seasons.find(({ spans }) => spans.some(holds));
+  return terms.seasons.filter(({ spans }) => spans.some(holds));
+}
+
+/** The season of a night: the first whose spans hold the day. */
+export function seasonOf(terms: Terms, night: IsoDate): Season {
+  const season = seasonsOn(terms, night)[0];
   if (season === undefined)
     throw new BadInput([
       { path: "terms.seasons", expected: `expected a season for every day; ${night} has none` },

@@ -4,6 +4,7 @@ import type { Finding } from "../../base/finding.ts";
 import { gbp, roundPence, sumMoney } from "../../base/money.ts";
 import { addDays, daysBetween } from "../../base/years.ts";
 import { makeFinding } from "../make-finding.ts";
+import { discountFindings, discountPence } from "./discount.ts";
 import { nightCharge, seasonOf } from "./night-charge.ts";
 import { quoteLine } from "./quote-line.ts";
 import type { QuoteHire, QuoteInput, QuoteLine } from "./types.ts";
@@ -81,6 +82,7 @@ function refusals(input: QuoteInput, nights: number): Finding[] {
     const stock = free ?? terms.extras.find((extra) => extra.id === id)?.stock ?? 0;
     if (count > stock) refuse("quote.extraShort", { extra: id, count, free: stock }, "quote.fewerExtras", id);
   });
+  found.push(...discountFindings(input, () => nightsPence(input, nights)));
   const { authorisationDays, releaseWorkingDays } = terms.security;
   const held = nights + Math.ceil((releaseWorkingDays * 7) / 5);
   if (held > authorisationDays) {
@@ -107,8 +109,14 @@ function nightLines(input: QuoteInput, nights: number): QuoteLine[] {
     lines.push(line("longHire", String(charge.longHirePercent), 1, -charge.longHirePence));
   if (charge.longerPeriodPence !== 0)
     lines.push(line("longerPeriod", String(charge.longerNights), 1, -charge.longerPeriodPence));
+  const { discount } = input;
+  if (discount !== undefined)
+    lines.push(line("discount", discount.kind, 1, -discountPence(discount, charge.pence)));
   return lines;
 }
+
+const nightsPence = ({ terms, vehicleClass, from }: QuoteInput, nights: number): number =>
+  nightCharge(terms, vehicleClass, from.slice(0, 10), nights).pence;
 
 function compulsoryLines({ terms, today }: QuoteInput, isAbroad: boolean): QuoteLine[] {
   const always = terms.compulsory.map(({ id, pence, vat }) =>

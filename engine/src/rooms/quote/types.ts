@@ -73,6 +73,12 @@ export const termsSchema = z.strictObject({
     releaseWorkingDays: whole(0, 28),
   }),
   cancellation: z.array(z.strictObject({ atLeastDaysBefore: whole(0, 365), keepPercent: percent })),
+  /** reductions that a person may give, each with the most that a role may give, in percent of the nights; a role that is not named may give none */
+  discounts: z.optional(
+    z
+      .array(z.strictObject({ id: text(40), mostPercent: z.record(z.string(), percent) }))
+      .check(z.maxLength(20)),
+  ),
   /** days for which a quote holds */
   quoteDays: whole(1, 90),
   tariff: z.strictObject({
@@ -102,6 +108,16 @@ export const termsSchema = z.strictObject({
 });
 export type Terms = z.infer<typeof termsSchema>;
 
+/** What somebody takes off the price of the nights: a share of it or a sum, with the reason. */
+export const discountSchema = z.strictObject({
+  /** id of a discount in the terms */
+  kind: text(40),
+  percent: z.optional(percent),
+  pence: z.optional(whole(1, 100_000_000)),
+  reason: text(300),
+});
+export type Discount = z.infer<typeof discountSchema>;
+
 export const quoteInputSchema = z.strictObject({
   terms: termsSchema,
   vehicleClass: text(40),
@@ -114,12 +130,22 @@ export const quoteInputSchema = z.strictObject({
   countries: z.array(
     z.string().check(z.regex(/^[A-Z]{2}$/, "expected a two-letter country code (ISO 3166-1)")),
   ),
+  /** with the role of who gives it */
+  discount: z.optional(z.strictObject({ ...discountSchema.shape, role: text(40) })),
 });
 export type QuoteInput = z.infer<typeof quoteInputSchema>;
 
 export interface QuoteLine {
   /** text `quote.<code>` */
-  readonly code: "nights" | "longHire" | "longerPeriod" | "compulsory" | "abroad" | "extraDriver" | "extra";
+  readonly code:
+    | "nights"
+    | "longHire"
+    | "longerPeriod"
+    | "discount"
+    | "compulsory"
+    | "abroad"
+    | "extraDriver"
+    | "extra";
   /** season, extra or charge */
   readonly about: string;
   readonly count: number;

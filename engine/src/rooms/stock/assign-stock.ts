@@ -1,0 +1,110 @@
+import { BadInput } from "../../base/bad-input.ts";
+import type { Finding } from "../../base/finding.ts";
+import { makeFinding } from "../make-finding.ts";
+import { reseat } from "./reseat-stock.ts";
+import { freeOf, type Held, type HeldSpan, isGood, localAt, spanOf, touches } from "./stock-time.ts";
+import type { AssignStock, StockAsk, StockInput, StockItem, StockSeat, StockShort } from "./types.ts";
+
+/**
+ * Which things serve a hire, assigned in time like vehicles: periods are half open, the turnaround comes after
+ * each. What goes out of date before the end of the hire is not used. Where too few are free as they are
+ * promised, things not yet packed may change places between hires; where that does not help either the finding
+ * says who has the others and when one is back.
+ * @throws BadInput where the hire ends before it starts
+ */
+export const assignStock: AssignStock = (input) => {
+  if (input.to <= input.from)
+    throw new BadInput([{ path: "to", expected: `expected a time after ${input.from}` }]);
+  const span = spanOf(input.from, input.to, input);
+  let held: readonly Held[] = input.holds
+    .filter(({ hireId }) => hireId !== input.hireId)
+    .map((hold) => ({ ...spanOf(hold.from, hold.to, input), hold }));
+  const seats: (readonly StockSeat[])[] = [];
+  const short: StockShort[] = [];
+  for (const ask of input.asks) {
+    const found = seatAsk(input, ask, span, held) ?? reseat(input, ask, span, held);
+    seats.push(found?.seats ?? []);
+    if (found === null) short.push(shortOf(input, ask, span, held));
+    else held = [...found.held, ...found.seats.map((seat) => heldBy(input, seat, span))];
+  }
+  const moves = movesOf(input, held);
+  return { result: { seats, moves, short }, findings: short.map(shortFinding) };
+};
+
+function heldBy(input: StockInput, seat: StockSeat, span: HeldSpan): Held {
+  const { from, to } = input;
+  return { ...span, hold: { ...seat, hireId: input.hireId ?? "", from, to, packed: false } };
+}
+
+export const servesAsk = (item: StockItem, ask: StockAsk): boolean =>
+  item.kind === ask.kind && (ask.size === undefined || item.size === ask.size);
+
+/** The thing that goes out of date first, then the one that came back last before: gaps are left whole. */
+function seatAsk(input: StockInput, ask: StockAsk, span: HeldSpan, held: readonly Held[]) {
+  const idleSince = (item: StockItem) =>
+    Math.max(
+      -Infinity,
+      ...held
+        .filter(({ hold, ready }) => hold.itemId === item.id && ready <= span.start)
+        .map(({ ready }) => ready),
+    );
+  const able = input.items
+    .filter((item) => servesAsk(item, ask) && isGood(item, input.to))
+    .map((item) => ({ item, free: freeOf(item, span, held), since: idleSince(item) }))
+    .sort(
+      (a, b) =>
+        (a.item.expiresOn ?? "9").localeCompare(b.item.expiresOn ?? "9") ||
+        (a.since === b.since ? 0 : b.since - a.since),
+    );
+  let left = ask.count;
+  const seats: StockSeat[] = [];
+  for (const { item, free } of able) {
+    const count = Math.min(free, left);
+    if (count > 0) seats.push({ itemId: item.id, count });
+    left -= count;
+  }
+  return left > 0 ? null : { seats, held };
+}
+
+function movesOf(input: StockInput, held: readonly Held[]) {
+  const before = input.holds.filter(({ hireId }) => hireId !== input.hireId);
+  return held.slice(0, before.length).flatMap(({ hold }, k) => {
+    const was = before[k];
+    return was === undefined || was.itemId === hold.itemId
+      ? []
+      : [{ hireId: hold.hireId, from: was.itemId, to: hold.itemId, count: hold.count }];
+  });
+}
+
+function shortOf(input: StockInput, ask: StockAsk, span: HeldSpan, held: readonly Held[]): StockShort {
+  const items = input.items.filter((item) => servesAsk(item, ask) && isGood(item, input.to));
+  const ids = new Set(items.map(({ id }) => id));
+  const freeIn = (when: HeldSpan) => items.reduce((sum, item) => sum + freeOf(item, when, held), 0);
+  const mine = held.filter(({ hold }) => ids.has(hold.itemId));
+  const holders = mine.filter((each) => touches(each, span));
+  const first = holders.map(({ ready }) => ready).sort((a, b) => a - b)[0];
+  const fits = mine
+    .map(({ ready }) => ready)
+    .filter((ready) => ready > span.start)
+    .sort((a, b) => a - b)
+    .find((start) => freeIn({ start, ready: start + span.ready - span.start }) >= ask.count);
+  const local = (at: number | undefined) => (at === undefined ? null : localAt(at, input.timeZone));
+  return {
+    kind: ask.kind,
+    size: ask.size ?? null,
+    wanted: ask.count,
+    have: items.reduce((sum, { count }) => sum + count, 0),
+    free: freeIn(span),
+    holders: holders.map(({ hold: { hireId, count, from, to } }) => ({ hireId, count, from, to })),
+    backAt: local(first),
+    fitsFrom: local(fits),
+  };
+}
+
+function shortFinding({ kind, size, wanted, have, free, backAt }: StockShort): Finding {
+  return makeFinding("diary", "stock.short", "refuse", "policy", {
+    about: kind,
+    facts: { kind, size: size ?? "any", wanted, have, free, backAt: backAt ?? "none" },
+    mends: ["stock.fewer", "stock.shift"],
+  });
+}
