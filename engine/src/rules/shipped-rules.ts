@@ -1,4 +1,5 @@
 import { COUNTRY_RULES } from "./country-rules.ts";
+import changes from "./data/changes.json" with { type: "json" };
 import due from "./data/due.json" with { type: "json" };
 import licence from "./data/licence.json" with { type: "json" };
 import mass from "./data/mass.json" with { type: "json" };
@@ -17,5 +18,6 @@ export const RULES: readonly Rule[] = [
   ...vat,
   ...due,
   ...settlement,
+  ...changes,
   ...COUNTRY_RULES,
 ] as Rule[];
