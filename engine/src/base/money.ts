@@ -58,3 +58,40 @@ export function allocateMoney<C extends Currency>(amount: Money<C>, weights: rea
   }
   return shares.map((share) => money(amount.currency, sign * share));
 }
+
+/**
+ * VAT inside an amount with VAT, whole pence, to the nearer penny, half a penny and over up (HMRC VATREC12030;
+ * VATREC12020: a price set with VAT inside is not rounded down). Of a negative amount it is the negative.
+ */
+export function vatInside(grossPence: number, ratePercent: number): number {
+  if (!(ratePercent >= 0) || !Number.isFinite(ratePercent))
+    throw new RangeError("vatInside: a rate of 0 % or more");
+  return roundPence((grossPence * ratePercent) / (100 + ratePercent));
+}
+
+/** Digits after the point of a currency's main unit (ISO 4217). @throws RangeError on a currency that is not in the table */
+export function minorUnits(currency: string): number {
+  const digits = MINOR_UNITS[currency];
+  if (digits === undefined) throw new RangeError(`minorUnits: no currency ${currency} in the table`);
+  return digits;
+}
+export const MINOR_UNITS: Readonly<Record<string, number>> = {
+  GBP: 2,
+  EUR: 2,
+  CHF: 2,
+  NOK: 2,
+  SEK: 2,
+  DKK: 2,
+  ISK: 0,
+  JPY: 0,
+  KWD: 3,
+};
+
+/** An amount as a plain decimal for a file, without thousands or a sign of the currency: -1250 pence is "-12.50". */
+export function decimalText(minor: number, currency: string): string {
+  if (!Number.isSafeInteger(minor)) throw new RangeError("decimalText: not a whole number of minor units");
+  const digits = minorUnits(currency);
+  const text = String(Math.abs(minor)).padStart(digits + 1, "0");
+  const sign = minor < 0 ? "-" : "";
+  return digits === 0 ? `${sign}${text}` : `${sign}${text.slice(0, -digits)}.${text.slice(-digits)}`;
+}

@@ -15,6 +15,7 @@ import { LEVEL_FORMULAS } from "./level.ts";
 import { LOADING_FORMULAS } from "./loading.ts";
 import { MAINS_FORMULAS } from "./mains.ts";
 import { MASS_FORMULAS } from "./mass.ts";
+import { MONEY_FORMULAS } from "./money.ts";
 import { nearestIds } from "./nearest-ids.ts";
 import { SOLAR_FORMULAS } from "./solar.ts";
 import { STATISTICS_FORMULAS } from "./statistics.ts";
@@ -47,6 +48,7 @@ const BOOK: readonly FormulaEntry[] = [
   ...BRIEFING_FORMULAS,
   ...DIAGNOSIS_FORMULAS,
   ...TRIP_FORMULAS,
+  ...MONEY_FORMULAS,
 ];
 const BY_ID = new Map(BOOK.map((found) => [found.id, found]));
 if (BY_ID.size !== BOOK.length) throw new Error("formula book: an id is registered twice");

@@ -25,4 +25,14 @@ export const TRADE_SOURCES = {
     year: 2020,
     how: "read",
   },
+  "hmrc-vatrec": {
+    title: "HMRC internal manual, VAT traders' records: rounding of VAT",
+    number: "VATREC12010 to VATREC12030",
+    how: "from memory",
+  },
+  "iso-4217": {
+    title: "Codes for the representation of currencies, minor units",
+    number: "ISO 4217",
+    how: "from memory",
+  },
 } as const satisfies Record<string, Source>;
