@@ -30,6 +30,7 @@ type TableName = keyof ScopedTables & string;
 type AppendOnly =
   | "receipt"
   | "payment"
+  | "invoice"
   | "finding_override"
   | "frozen"
   | "audit"
@@ -38,6 +39,7 @@ type AppendOnly =
   | "rule_change"
   | "upkeep_entry"
   | "defect_disclosure"
+  | "stock_event"
   | "erasure";
 type Changing = Exclude<TableName, AppendOnly>;
 
@@ -142,6 +144,22 @@ export class Door {
       .returning("counter")
       .executeTakeFirstOrThrow();
     return row.counter;
+  }
+
+  /** Counts a named thing of the firm, across its depots: the next number, which a rollback gives back. Others wait until this transaction ends. */
+  async countForFirm(name: string): Promise<number> {
+    if (this.#afterCommit === null) throw new Error(`count ${name}: only inside a transaction`);
+    const row = await this.#db
+      .insertInto("firm_counter")
+      .values({ firm_id: this.scope.firmId, name, counter: 1 })
+      .onConflict((on) =>
+        on
+          .columns(["firm_id", "name"])
+          .doUpdateSet((set) => ({ counter: set("firm_counter.counter", "+", 1) })),
+      )
+      .returning("counter")
+      .executeTakeFirstOrThrow();
+    return Number(row.counter);
   }
 
   /** Runs all or nothing; inside another it joins it. Lost races are run again, so `work` must do nothing outside the store. */

@@ -4,8 +4,10 @@ import { firstTables } from "./migrations/0001-first-tables.ts";
 import { weighbridge } from "./migrations/0010-weighbridge.ts";
 import { diary } from "./migrations/0011-diary.ts";
 import { upkeep } from "./migrations/0012-upkeep.ts";
+import { money } from "./migrations/0020-money.ts";
 import { messages } from "./migrations/0021-messages.ts";
 import { changes } from "./migrations/0022-changes.ts";
+import { stock } from "./migrations/0023-stock.ts";
 import { rulesAndNotes } from "./migrations/0024-rules-and-notes.ts";
 
 /** In this order, for ever; a migration that was released is never changed. */
@@ -15,8 +17,10 @@ export function migrationsFor(kind: StoreKind): Record<string, Migration> {
     "0010-weighbridge": { up: (db) => weighbridge(db, kind) },
     "0011-diary": { up: (db) => diary(db, kind) },
     "0012-upkeep": { up: (db) => upkeep(db, kind) },
+    "0020-money": { up: (db) => money(db, kind) },
     "0021-messages": { up: (db) => messages(db, kind) },
     "0022-changes": { up: (db) => changes(db, kind) },
+    "0023-stock": { up: (db) => stock(db, kind) },
     "0024-rules-and-notes": { up: (db) => rulesAndNotes(db, kind) },
   };
 }

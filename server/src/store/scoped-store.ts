@@ -9,6 +9,7 @@ import type { Door } from "./door.ts";
 import { feedsStore, vehicleDraftsStore } from "./feeds-store.ts";
 import { frozenStore } from "./frozen-store.ts";
 import { hiresStore } from "./hires-store.ts";
+import { invoicesStore } from "./invoices-store.ts";
 import { addJob } from "./jobs-store.ts";
 import { licencesStore } from "./licences-store.ts";
 import { linksStore } from "./links-store.ts";
@@ -22,6 +23,7 @@ import { platesStore } from "./plates-store.ts";
 import { recordsStore } from "./records-store.ts";
 import { ticketsStore } from "./tickets-store.ts";
 import { rulesStore } from "./rules-store.ts";
+import { stockStore } from "./stock-store.ts";
 import type { Store } from "./types.ts";
 import { defectsStore, upkeepStore } from "./upkeep-store.ts";
 
@@ -51,11 +53,13 @@ export function scopedStore(door: Door): Store {
     hires: hiresStore(door),
     bookings: bookingsStore(door),
     blocks: blocksStore(door),
+    stock: stockStore(door),
     upkeep: upkeepStore(door),
     defects: defectsStore(door),
     records: recordsStore(door),
     photographs: photographsStore(door),
     payments: paymentsStore(door),
+    invoices: invoicesStore(door),
     changes: changesStore(door),
     overrides: overridesStore(door),
     notes: notesStore(door),

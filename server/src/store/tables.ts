@@ -143,6 +143,22 @@ export interface PaymentTable extends Scoped {
   document: string;
   by_id: string;
   at: string;
+  /** the day on which it happened; null only while the migration runs */
+  on_day: string | null;
+  /** the entry that it pays back, releases, charges or undoes */
+  of_id: string | null;
+}
+export interface InvoiceTable extends Scoped {
+  id: string;
+  hire_id: string;
+  series: string;
+  /** runs through the firm without a hole, by series */
+  number: number;
+  on_day: string;
+  of_id: string | null;
+  document: string;
+  by_id: string;
+  at: string;
 }
 export interface OverrideTable extends Scoped {
   id: string;
@@ -331,6 +347,37 @@ export interface HireChangeTable extends Scoped {
   at: string;
 }
 
+/** A numbered thing, or a lot of like things, that travels with hires. */
+export interface StockItemTable extends Scoped {
+  id: string;
+  kind: string;
+  name: string;
+  size: string | null;
+  count: number;
+  expires_on: string | null;
+  retired_on: string | null;
+  document: string;
+  version: number;
+}
+/** Which hire has how many of it, half open; `item_id` may be a lot that only the terms count (`terms:<extra>`). */
+export interface StockHoldTable extends Scoped {
+  id: string;
+  item_id: string;
+  hire_id: string;
+  count: number;
+  from_at: string;
+  to_at: string;
+  packed_at: string | null;
+}
+export interface StockEventTable extends Scoped {
+  id: string;
+  item_id: string;
+  act: string;
+  document: string;
+  by_id: string;
+  at: string;
+}
+
 /** Every table of a depot; all carry firm_id and depot_id and are reached through the door only. */
 export interface ScopedTables {
   depot: DepotTable;
@@ -359,6 +406,7 @@ export interface ScopedTables {
   receipt: ReceiptTable;
   photograph: PhotographTable;
   payment: PaymentTable;
+  invoice: InvoiceTable;
   finding_override: OverrideTable;
   hire_change: HireChangeTable;
   note: NoteTable;
@@ -369,10 +417,15 @@ export interface ScopedTables {
   job: JobTable;
   audit: AuditTable;
   erasure: ErasureTable;
+  stock_item: StockItemTable;
+  stock_hold: StockHoldTable;
+  stock_event: StockEventTable;
 }
 
 /** A firm stands above its depots; a set-up link comes before there is a firm. */
 export interface Tables extends ScopedTables {
+  /** one row per thing that runs through the firm; writing it is the lock */
+  firm_counter: { firm_id: string; name: string; counter: number };
   firm: { firm_id: string; name: string; document: string; created_at: string };
   setup_link: { token_hash: string; created_at: string; expires_at: string; used_at: string | null };
 }

@@ -7,7 +7,7 @@
  * and writes that form. Ids are UUIDv7; a caller may bring its own. An expected "no" is returned
  * (`{ ok: false, why }`), a broken invariant throws. One long file, since it is read as one page.
  */
-import type { BlockKind } from "@setfair/engine";
+import type { BlockKind, EntryKind } from "@setfair/engine";
 import type { DepotRecord, ErasedRecord, Receipt } from "@setfair/records";
 import type { Role } from "../auth/roles.ts";
 import type { FeedAnswer, FeedsStore, MessagesStore, VehicleDraftsStore } from "./message-types.ts";
@@ -206,6 +206,14 @@ export const HIRE_PARTS = {
   readiness: { personal: false },
   settlement: { personal: false },
   diary: { personal: false },
+  /** what the caller asked for beside party and dates: countries, extras */
+  asked: { personal: false },
+  /** waits for a vehicle: classes that would do, days that may give */
+  waiting: { personal: false },
+  /** how it ended: as what, why, and the scale as it was applied */
+  ending: { personal: false },
+  /** things that travel with it beside the extras of the quote */
+  stock: { personal: false },
 } as const satisfies Record<string, { personal: boolean }>;
 export type HirePartName = keyof typeof HIRE_PARTS;
 export interface HirePart {
@@ -232,6 +240,38 @@ export type BookingAnswer =
       readonly by: readonly BookingRow[];
       readonly blocks: readonly BlockRow[];
     };
+
+/** A numbered thing (count 1) or a lot of like things; `document` holds what it puts aboard and its own dates. */
+export interface StockItemRow {
+  readonly id: string;
+  readonly kind: string;
+  readonly name: string;
+  readonly size: string | null;
+  readonly count: number;
+  /** last day on which it may be used */
+  readonly expiresOn: string | null;
+  readonly retiredOn: string | null;
+  readonly document: JsonObject;
+  readonly version: number;
+}
+export interface StockHoldRow {
+  readonly id: string;
+  readonly itemId: string;
+  readonly hireId: string;
+  readonly count: number;
+  readonly from: string;
+  readonly to: string;
+  readonly packedAt: string | null;
+}
+export interface StockEventRow {
+  readonly id: string;
+  readonly itemId: string;
+  /** "added", "changed", "packed", "unpacked", "back", "retired" */
+  readonly act: string;
+  readonly document: JsonObject;
+  readonly by: string;
+  readonly at: string;
+}
 
 /** A vehicle that is not for hire in [from, to), without a hire. */
 export interface BlockRow {
@@ -311,21 +351,34 @@ export interface PhotographRow {
   readonly takenAt: string | null;
   readonly receivedAt: string;
 }
-export const PAYMENT_KINDS = [
-  "payment",
-  "depositHeld",
-  "depositReleased",
-  "depositCharged",
-  "refund",
-] as const;
+/** One entry of a hire's ledger. */
 export interface PaymentRow {
   readonly id: string;
   readonly hireId: string;
-  readonly kind: (typeof PAYMENT_KINDS)[number];
+  readonly kind: EntryKind;
   readonly currency: string;
   /** whole pence, never negative; the kind says which way it goes */
   readonly pence: number;
-  /** how, reference, of which line … */
+  /** the day on which it happened */
+  readonly on: string;
+  /** the entry that it pays back, releases, charges or undoes */
+  readonly of: string | null;
+  /** on, method, note, line … */
+  readonly document: JsonObject;
+  readonly by: string;
+  readonly at: string;
+}
+export const INVOICE_SERIES = ["invoice", "creditNote"] as const;
+/** An invoice or credit note, frozen as issued. */
+export interface InvoiceRow {
+  readonly id: string;
+  readonly hireId: string;
+  readonly series: (typeof INVOICE_SERIES)[number];
+  /** runs through the firm without a hole, by series */
+  readonly number: number;
+  readonly on: string;
+  /** of a credit note: the invoice that it takes back whole */
+  readonly of: string | null;
   readonly document: JsonObject;
   readonly by: string;
   readonly at: string;
@@ -546,6 +599,34 @@ export interface Store {
     /** What touches [from, to), by vehicle and time. */
     between(from: string, to: string, vehicleIds?: readonly string[]): Promise<readonly BlockRow[]>;
   };
+  /** What travels with hires and comes back. */
+  readonly stock: {
+    /** Inside a transaction only: it holds whoever else asks what is free until that ends. */
+    lock(): Promise<void>;
+    /** By kind and name, what was retired too. */
+    items(): Promise<readonly StockItemRow[]>;
+    addItem(item: Omit<StockItemRow, "id" | "version">): Promise<StockItemRow>;
+    /** False where somebody changed it meanwhile. */
+    changeItem(id: string, item: Omit<StockItemRow, "id" | "version">, version: number): Promise<boolean>;
+    /** What touches [from, to), by its start. */
+    holdsBetween(from: string, to: string): Promise<readonly StockHoldRow[]>;
+    holdsOf(hireIds: readonly string[]): Promise<readonly StockHoldRow[]>;
+    /** Puts what a hire holds in place of what it held; what stays on the same thing stays packed. */
+    replaceHolds(
+      hireId: string,
+      period: { readonly from: string; readonly to: string },
+      seats: readonly { readonly itemId: string; readonly count: number }[],
+    ): Promise<void>;
+    /** From one thing to a like one; false where it is packed or gone. */
+    moveHold(move: { readonly hireId: string; readonly from: string; readonly to: string }): Promise<boolean>;
+    setPacked(holdId: string, isPacked: boolean): Promise<boolean>;
+    /** It is back now; false where it never went. */
+    endHold(holdId: string): Promise<boolean>;
+    release(hireId: string): Promise<void>;
+    addEvent(event: Omit<StockEventRow, "id" | "at">): Promise<void>;
+    /** Oldest first. */
+    events(itemId: string): Promise<readonly StockEventRow[]>;
+  };
   readonly upkeep: {
     add(entry: Omit<UpkeepRow, "id" | "at">): Promise<UpkeepRow>;
     /** Oldest first. */
@@ -587,8 +668,12 @@ export interface Store {
     ofHire(hireId: string): Promise<readonly PhotographRow[]>;
   };
   readonly payments: {
-    /** The same id again answers the first; nothing is paid twice. */
-    add(payment: Omit<PaymentRow, "id" | "at"> & { id?: string }): Promise<PaymentRow>;
+    /** The same id again answers the first; nothing is paid twice. The day is the document's `on`, else today's in UTC. */
+    add(
+      payment: Omit<PaymentRow, "id" | "at" | "on" | "of"> & { id?: string; of?: string | null },
+    ): Promise<PaymentRow>;
+    /** By the day on which they happened, both days with. */
+    between(from: string, to: string): Promise<readonly PaymentRow[]>;
     ofHire(hireId: string): Promise<readonly PaymentRow[]>;
     ofHires(hireIds: readonly string[]): Promise<readonly PaymentRow[]>;
   };
@@ -597,6 +682,16 @@ export interface Store {
     get(id: string): Promise<ChangeRow | null>;
     /** Of several hires, oldest first. */
     ofHires(hireIds: readonly string[]): Promise<readonly ChangeRow[]>;
+  };
+  readonly invoices: {
+    /** Takes the next number of its series in the same transaction. */
+    issue(
+      invoice: Omit<InvoiceRow, "id" | "at" | "number" | "of"> & { of?: string | null },
+    ): Promise<InvoiceRow>;
+    get(id: string): Promise<InvoiceRow | null>;
+    ofHires(hireIds: readonly string[]): Promise<readonly InvoiceRow[]>;
+    /** By their day, both days with. */
+    between(from: string, to: string): Promise<readonly InvoiceRow[]>;
   };
   readonly overrides: {
     add(override: Omit<OverrideRow, "id" | "at">): Promise<OverrideRow>;
