@@ -3,4 +3,5 @@ export type { Catalogue, MessageId, PageCatalogue } from "./catalogue.ts";
 export { type DateStyle, isDateText } from "./date-text.ts";
 export { createWords, ENGLISH_CATALOGUE, isMessageId } from "./english.ts";
 export type { Written } from "./figure-text.ts";
+export { MESSAGE_DRAFTS } from "./message-drafts.ts";
 export { type Argument, type Arguments, makeWords, type Piece, type Words } from "./words.ts";
