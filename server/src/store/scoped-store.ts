@@ -1,8 +1,8 @@
 import { auditStore } from "./audit-store.ts";
 import { blocksStore } from "./blocks-store.ts";
 import { bookingsStore } from "./bookings-store.ts";
-import { fromText } from "./codec.ts";
 import { changesStore } from "./changes-store.ts";
+import { fromText } from "./codec.ts";
 import { customersStore } from "./customers-store.ts";
 import { datedStore } from "./dated-store.ts";
 import type { Door } from "./door.ts";
@@ -21,9 +21,9 @@ import { photographsStore } from "./photographs-store.ts";
 import { accountsStore, depotStore } from "./place-store.ts";
 import { platesStore } from "./plates-store.ts";
 import { recordsStore } from "./records-store.ts";
-import { ticketsStore } from "./tickets-store.ts";
 import { rulesStore } from "./rules-store.ts";
 import { stockStore } from "./stock-store.ts";
+import { ticketsStore } from "./tickets-store.ts";
 import type { Store } from "./types.ts";
 import { defectsStore, upkeepStore } from "./upkeep-store.ts";
 

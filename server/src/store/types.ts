@@ -10,27 +10,10 @@
 import type { BlockKind, EntryKind } from "@setfair/engine";
 import type { DepotRecord, ErasedRecord, Receipt } from "@setfair/records";
 import type { Role } from "../auth/roles.ts";
+import type { JsonObject, Page, Paged, Scope } from "./basic-types.ts";
 import type { FeedAnswer, FeedsStore, MessagesStore, VehicleDraftsStore } from "./message-types.ts";
 
-export interface Scope {
-  readonly firmId: string;
-  readonly depotId: string;
-}
-
-/** Any JSON object. Documents are checked by the room that owns them, not by the store. */
-export type JsonObject = { readonly [key: string]: unknown };
-
-export interface Page {
-  /** at most 200; 50 where left out */
-  readonly limit?: number;
-  /** opaque, from the answer before */
-  readonly after?: string;
-}
-export interface Paged<T> {
-  readonly rows: readonly T[];
-  /** give it as `after` for the next page; null at the end */
-  readonly next: string | null;
-}
+export type { JsonObject, Page, Paged, Scope } from "./basic-types.ts";
 
 /** The document was changed by someone else since it was read. */
 export interface StaleVersion {
