@@ -1,14 +1,21 @@
 import { abroadOperations } from "./operations/abroad.ts";
 import { afterHireOperations } from "./operations/after-hire.ts";
+import { changesOperations } from "./operations/changes.ts";
 import { dayOperations } from "./operations/day.ts";
 import { diaryOperations } from "./operations/diary.ts";
+import { driversOperations } from "./operations/drivers.ts";
+import { enquiriesOperations } from "./operations/enquiries.ts";
 import { guideOperations } from "./operations/guide.ts";
 import { helpOperations } from "./operations/help.ts";
 import { hiresOperations } from "./operations/hires.ts";
+import { messagesOperations } from "./operations/messages.ts";
 import { moneyOperations } from "./operations/money.ts";
+import { notesOperations } from "./operations/notes.ts";
 import { papersOperations } from "./operations/papers.ts";
 import { recordsOperations } from "./operations/records.ts";
+import { rulesOperations } from "./operations/rules.ts";
 import { sessionOperations } from "./operations/session.ts";
+import { stockOperations } from "./operations/stock.ts";
 import { termsOperations } from "./operations/terms.ts";
 import { tripOperations } from "./operations/trip.ts";
 import { upkeepOperations } from "./operations/upkeep.ts";
@@ -23,8 +30,15 @@ export const operations = {
   ...upkeepOperations,
   ...termsOperations,
   ...hiresOperations,
+  ...enquiriesOperations,
+  ...stockOperations,
   ...tripOperations,
   ...abroadOperations,
+  ...rulesOperations,
+  ...notesOperations,
+  ...driversOperations,
+  ...changesOperations,
+  ...messagesOperations,
   ...moneyOperations,
   ...papersOperations,
   ...afterHireOperations,

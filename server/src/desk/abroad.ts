@@ -1,40 +1,16 @@
 import {
-  type AbroadPapers,
   type CountriesInput,
   type CountriesResult,
-  type CrossingKind,
+  type CrossingInput,
   type CrossingResult,
   checkCountries,
   checkCrossing,
   type Finding,
   type RoomAnswer,
+  withRules,
 } from "@setfair/engine";
+import { type AbroadDocument, NOTHING_ABROAD } from "./documents.ts";
 import { type HireData, partOf } from "./hire-data.ts";
-
-/** What the desk and the yard have said and got together for a journey abroad. */
-export interface AbroadDocument {
-  /** countries driven through without a stop */
-  readonly through: readonly string[];
-  readonly crossings: readonly { readonly kind: CrossingKind; readonly on: string }[];
-  readonly noCrossing: boolean;
-  readonly papers: AbroadPapers;
-  readonly kitAboard: readonly string[];
-  readonly got: readonly string[];
-  readonly overhang: boolean;
-  readonly plateShowsUk: boolean;
-  readonly gaugeWorks?: boolean | undefined;
-  readonly fillShare?: number | undefined;
-}
-export const NOTHING_ABROAD: AbroadDocument = {
-  through: [],
-  crossings: [],
-  noCrossing: false,
-  papers: {},
-  kitAboard: [],
-  got: [],
-  overhang: false,
-  plateShowsUk: false,
-};
 
 export const abroadOf = (data: HireData): AbroadDocument => partOf(data, "abroad") ?? NOTHING_ABROAD;
 
@@ -72,7 +48,7 @@ export function countriesAnswer(data: HireData): RoomAnswer<CountriesResult> | n
   const route = routeOf(data);
   if (data.vehicle === null || route === null) return null;
   const said = abroadOf(data);
-  return checkCountries({
+  const input: CountriesInput = {
     vehicle: data.vehicle.document.description,
     home: data.depotDocument.country,
     route: [...route],
@@ -82,7 +58,8 @@ export function countriesAnswer(data: HireData): RoomAnswer<CountriesResult> | n
     got: [...said.got],
     overhang: said.overhang,
     plateShowsUk: said.plateShowsUk,
-  });
+  };
+  return withRules(data.ruleBook, () => checkCountries(input));
 }
 
 /** How the water is crossed with gas aboard; null while there is no vehicle or no trip. */
@@ -90,14 +67,15 @@ export function crossingAnswer(data: HireData): RoomAnswer<CrossingResult> | nul
   const route = routeOf(data);
   if (data.vehicle === null || route === null) return null;
   const said = abroadOf(data);
-  return checkCrossing({
+  const input: CrossingInput = {
     vehicle: data.vehicle.document.description,
     abroad: route.some(({ country }) => country !== data.depotDocument.country),
     crossings: [...said.crossings],
     noCrossing: said.noCrossing,
     fillShare: said.fillShare,
     gaugeWorks: said.gaugeWorks,
-  });
+  };
+  return withRules(data.ruleBook, () => checkCrossing(input));
 }
 
 export const countryFindings = (data: HireData): readonly Finding[] | null =>

@@ -1,4 +1,6 @@
 import type {
+  AbroadPapers,
+  CrossingKind,
   Driver,
   DueDate,
   GlassState,
@@ -13,7 +15,6 @@ import type {
   VehicleDescription,
 } from "@setfair/engine";
 import type { HirePartName, JsonObject } from "../store/types.ts";
-import type { AbroadDocument } from "./abroad.ts";
 
 /** One dated version of a vehicle as this server keeps it. */
 export interface VehicleDocument {
@@ -77,6 +78,50 @@ export interface SettlementDocument {
   readonly releasedAt: string | null;
 }
 
+/** What the desk and the yard have said and got together for a journey abroad. */
+export interface AbroadDocument {
+  /** countries driven through without a stop */
+  readonly through: readonly string[];
+  readonly crossings: readonly { readonly kind: CrossingKind; readonly on: string }[];
+  readonly noCrossing: boolean;
+  readonly papers: AbroadPapers;
+  readonly kitAboard: readonly string[];
+  readonly got: readonly string[];
+  readonly overhang: boolean;
+  readonly plateShowsUk: boolean;
+  readonly gaugeWorks?: boolean | undefined;
+  readonly fillShare?: number | undefined;
+}
+export const NOTHING_ABROAD: AbroadDocument = {
+  through: [],
+  crossings: [],
+  noCrossing: false,
+  papers: {},
+  kitAboard: [],
+  got: [],
+  overhang: false,
+  plateShowsUk: false,
+};
+
+export interface PayerDocument {
+  readonly name: string;
+  readonly email: string;
+  readonly address?: string | undefined;
+}
+/** How drivers of a hire were looked up. The codes themselves lie sealed, apart from this. */
+export interface LicenceChecksDocument {
+  readonly codes: Readonly<Record<string, { readonly madeOn: string }>>;
+  readonly checks: readonly {
+    readonly driverId: string;
+    readonly how: "code" | "other";
+    readonly by: string;
+    readonly at: string;
+    readonly on: string;
+    readonly seen: string | null;
+    readonly licence: Driver["licence"];
+  }[];
+}
+
 /** The documents of a hire by the part of the store that holds them. */
 export interface PartDocuments {
   readonly party: Party;
@@ -91,6 +136,11 @@ export interface PartDocuments {
   readonly settlement: SettlementDocument;
   /** stays on its vehicle when the diary is tidied */
   readonly diary: { readonly pinned: boolean };
+  /** part-payments agreed with the hirer; empty: the booking deposit and the balance of the terms */
+  readonly money: { readonly agreed: readonly { readonly dueOn: string; readonly pence: number }[] };
+  /** who pays, where it is not the hirer */
+  readonly payer: { readonly payer: PayerDocument | null };
+  readonly licenceChecks: LicenceChecksDocument;
 }
 export type PartName = keyof PartDocuments & HirePartName;
 

@@ -10,6 +10,7 @@ import {
   type GateReading,
   type RoomAnswer,
   type TripForecast,
+  withRules,
 } from "@setfair/engine";
 import { abroadOf, countryFindings, crossingFindings } from "./abroad.ts";
 import { fleetVehicle } from "./fleet.ts";
@@ -31,7 +32,7 @@ export function countriesOf(data: HireData): readonly string[] {
 }
 
 /** Nights with a stop outside the depot's country. */
-function nightsAbroad(data: HireData): number {
+export function nightsAbroad(data: HireData): number {
   const stops = partOf(data, "trip")?.stops ?? [];
   return stops
     .filter(({ place }) => place.country !== data.depotDocument.country)
@@ -78,7 +79,8 @@ export function loadAnswer(data: HireData): ReturnType<typeof checkLoad> | null 
   const party = partOf(data, "party");
   const load = partOf(data, "load");
   if (data.vehicle === null || party === null || load === null) return null;
-  return checkLoad({ vehicle: data.vehicle.document.description, party, load });
+  const vehicle = data.vehicle.document.description;
+  return withRules(data.ruleBook, () => checkLoad({ vehicle, party, load }));
 }
 
 function diary(data: HireData): Looked {
@@ -117,6 +119,10 @@ function season(data: HireData, forecast: RoomAnswer<TripForecast> | null): Look
 
 /** What each room says now about this hire, gate by gate; a gate nobody could look at is left unchecked. */
 export function readGates(data: HireData, forecast: RoomAnswer<TripForecast> | null): readonly GateReading[] {
+  return withRules(data.ruleBook, () => readByRooms(data, forecast));
+}
+
+function readByRooms(data: HireData, forecast: RoomAnswer<TripForecast> | null): readonly GateReading[] {
   const checks = partOf(data, "readiness")?.checks ?? {};
   const looked: Partial<Record<Gate, Looked>> = {
     seats: seats(data),

@@ -6,6 +6,7 @@ import {
   type RoomAnswer,
   readGlass,
   type TripForecast,
+  withRules,
 } from "@setfair/engine";
 import type { z } from "zod";
 import type { glassSchema } from "../api/schemas/hires.ts";
@@ -50,6 +51,14 @@ function overrideOf(row: OverrideRow): Override {
 
 /** The glass as the screens take it; null once the keys have gone. `nameOf` gives an account's name. */
 export function glassAnswer(
+  data: HireData,
+  reading: GlassReading,
+  nameOf: (accountId: string) => string,
+): GlassAnswer | null {
+  return withRules(data.ruleBook, () => glassInWords(data, reading, nameOf));
+}
+
+function glassInWords(
   data: HireData,
   reading: GlassReading,
   nameOf: (accountId: string) => string,

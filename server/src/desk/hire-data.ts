@@ -1,8 +1,9 @@
-import type { Driver, InsurancePolicy, IsoDate, IsoLocal, Terms } from "@setfair/engine";
+import type { Driver, InsurancePolicy, IsoDate, IsoLocal, RuleBook, Terms } from "@setfair/engine";
 import { Refusal } from "../api/refusal.ts";
 import type {
   BlockRow,
   BookingRow,
+  ChangeRow,
   CustomerRow,
   DatedVersion,
   DepotRow,
@@ -23,7 +24,8 @@ import {
   type VehicleDocument,
 } from "./documents.ts";
 import { dateOf, localOf } from "./local-time.ts";
-import { NO_UPKEEP, readUpkeep, type VehicleUpkeep } from "./upkeep.ts";
+import { readRuleBook } from "./rule-book.ts";
+import { NO_UPKEEP, readUpkeep, type VehicleUpkeep } from "./vehicle-upkeep.ts";
 import { weigh } from "./weighed.ts";
 
 /** Everything that is stored about one hire, read once; rooms are asked with this alone. */
@@ -40,6 +42,8 @@ export interface HireData {
   readonly vehicle: { readonly version: DatedVersion; readonly document: VehicleDocument } | null;
   readonly terms: { readonly version: DatedVersion; readonly document: Terms } | null;
   readonly insurance: { readonly version: DatedVersion; readonly document: InsurancePolicy } | null;
+  /** the dated rules as this depot holds them; rooms are asked within `withRules` */
+  readonly ruleBook: RuleBook;
   readonly parts: Partial<Record<string, HirePart>>;
   readonly payments: readonly PaymentRow[];
   readonly overrides: readonly OverrideRow[];
@@ -53,6 +57,8 @@ export interface HireData {
   readonly upkeep: VehicleUpkeep;
   /** defects that this hirer was told of */
   readonly disclosures: readonly DisclosureRow[];
+  /** what changed since it was booked; `records` and `overrides` are without those that a change made void */
+  readonly changes: readonly ChangeRow[];
 }
 
 export function partOf<Name extends PartName>(data: HireData, name: Name): PartDocuments[Name] | null {
@@ -92,7 +98,7 @@ export async function readRows(
   if (rows.length === 0) return [];
   const data: HireData[] = [];
   const today = dateOf(localOf(now.toISOString(), depot.timeZone));
-  const shared = await readShared(store, rows, today, brief);
+  const shared = await readShared(store, rows, brief);
   for (let start = 0; start < rows.length; start += AT_ONCE) {
     const some = rows.slice(start, start + AT_ONCE);
     const own = await readOwn(store, some, brief);
@@ -102,7 +108,7 @@ export async function readRows(
 }
 
 /** What hires have in common: vehicles, what holds them, the insurance, the people. */
-async function readShared(store: Store, rows: readonly HireRow[], today: IsoDate, brief: boolean) {
+async function readShared(store: Store, rows: readonly HireRow[], brief: boolean) {
   const vehicleIds = [...new Set(rows.flatMap(({ vehicleId }) => vehicleId ?? []))];
   const from = rows.map((row) => row.from).sort()[0] ?? "";
   const to =
@@ -118,7 +124,8 @@ async function readShared(store: Store, rows: readonly HireRow[], today: IsoDate
     bookings: groupBy(brief ? [] : await store.bookings.between(...span), ({ vehicleId }) => vehicleId),
     blocks: groupBy(brief ? [] : await store.blocks.between(...span), ({ vehicleId }) => vehicleId),
     upkeep: brief ? new Map<string, VehicleUpkeep>() : await readUpkeep(store, vehicleIds),
-    insurance: brief ? null : await insuranceOn(store, today),
+    insurance: brief ? [] : await store.terms.versions("insurance"),
+    ruleBook: await readRuleBook(store),
     terms: new Map<string | null, HireData["terms"]>(),
     // lists show the name that stands in the hire itself
     customer: only === null ? null : await store.customers.get(only),
@@ -129,12 +136,20 @@ type Shared = Awaited<ReturnType<typeof readShared>>;
 /** What belongs to each hire alone. */
 async function readOwn(store: Store, rows: readonly HireRow[], brief: boolean) {
   const ids = rows.map(({ id }) => id);
-  const records = brief ? [] : await store.records.list({ hireIds: ids });
+  const changes = brief ? [] : await store.changes.ofHires(ids);
+  const isVoid = new Set(changes.flatMap(({ document }) => voidedBy(document)));
+  const records = (brief ? [] : await store.records.list({ hireIds: ids })).filter(
+    ({ record }) => !isVoid.has(record.id),
+  );
   return {
-    parts: await store.hires.partsOf(ids, brief ? ["party", "quote"] : undefined),
+    parts: await store.hires.partsOf(ids, brief ? ["party", "quote", "settlement", "money"] : undefined),
     payments: groupBy(await store.payments.ofHires(ids), ({ hireId }) => hireId),
-    overrides: groupBy(brief ? [] : await store.overrides.ofHires(ids), ({ hireId }) => hireId),
+    overrides: groupBy(
+      (brief ? [] : await store.overrides.ofHires(ids)).filter(({ id }) => !isVoid.has(id)),
+      ({ hireId }) => hireId,
+    ),
     frozen: groupBy(brief ? [] : await store.frozen.ofHires(ids), ({ hireId }) => hireId),
+    changes: groupBy(changes, ({ hireId }) => hireId),
     disclosures: groupBy(brief ? [] : await store.defects.disclosures(ids), ({ hireId }) => hireId),
     records: groupBy(
       records.map(({ record }) => record),
@@ -177,18 +192,29 @@ async function assemble(store: Store, row: HireRow, pieces: Pieces): Promise<Hir
       vehicleAsItLeft(row, shared.versions.get(row.vehicleId ?? "") ?? [], own.frozen.get(row.id) ?? []) ??
       vehicleOn(shared, row.vehicleId ?? "", dateOf(from), today),
     terms: await termsOnce(store, shared, quote?.termsVersionId ?? null, today),
-    insurance: shared.insurance,
+    insurance: insuranceOn(shared.insurance, dateOf(from), today),
+    ruleBook: shared.ruleBook,
     parts,
     payments: own.payments.get(row.id) ?? [],
     overrides: own.overrides.get(row.id) ?? [],
-    records: own.records.get(row.id) ?? [],
+    // what was seen or signed at another vehicle says nothing of this one
+    records: (own.records.get(row.id) ?? []).filter(
+      ({ refs }) => refs.vehicleId === undefined || refs.vehicleId === row.vehicleId,
+    ),
     frozen: own.frozen.get(row.id) ?? [],
     bookings: around(shared.bookings.get(row.vehicleId ?? "") ?? []),
     blocks: around(shared.blocks.get(row.vehicleId ?? "") ?? []),
     upkeep: shared.upkeep.get(row.vehicleId ?? "") ?? NO_UPKEEP,
     disclosures: own.disclosures.get(row.id) ?? [],
+    changes: own.changes.get(row.id) ?? [],
   };
 }
+
+/** Records and overrides that a change made void: what was signed, seen or let pass for the vehicle before. */
+const voidedBy = ({ voidedRecords, voidedOverrides }: ChangeRow["document"]): readonly string[] =>
+  [voidedRecords, voidedOverrides]
+    .flatMap((ids) => (Array.isArray(ids) ? ids : []))
+    .filter((id): id is string => typeof id === "string");
 
 function groupBy<Row>(rows: readonly Row[], key: (row: Row) => string): ReadonlyMap<string, readonly Row[]> {
   const groups = new Map<string, Row[]>();
@@ -256,7 +282,13 @@ export async function termsOf(
   return version === null ? null : { version, document: asDocument<Terms>(version.document) };
 }
 
-async function insuranceOn(store: Store, today: IsoDate): Promise<HireData["insurance"]> {
-  const version = await store.terms.on("insurance", today);
+/** The criteria in force when the hire begins, the last written of a day; today's where none is dated so early. */
+function insuranceOn(
+  versions: readonly DatedVersion[],
+  date: IsoDate,
+  today: IsoDate,
+): HireData["insurance"] {
+  const inForce = (on: IsoDate) => versions.filter(({ validFrom }) => validFrom <= on).at(-1);
+  const version = inForce(date) ?? inForce(today) ?? null;
   return version === null ? null : { version, document: asDocument<InsurancePolicy>(version.document) };
 }

@@ -1,3 +1,4 @@
+import { withRules } from "@setfair/engine";
 import type { z } from "zod";
 import { Refusal } from "../api/refusal.ts";
 import type { hirePageSchema } from "../api/schemas/hires.ts";
@@ -42,7 +43,7 @@ export async function hirePage(store: Store, id: string, now: Date): Promise<Hir
     money: moneyOfHire(data),
     glass: glassAnswer(data, glass, nameOf),
     conditions: isBeforeKeys(data.row.stage)
-      ? glass.conditions.map(plainFinding)
+      ? withRules(data.ruleBook, () => glass.conditions.map(plainFinding))
       : await frozenConditions(data),
     records: await recordsAnswer(store, data),
     signatures: signaturesOf(data.records).map(({ purpose, direction: _, ...signed }) => ({
@@ -80,7 +81,8 @@ function vehicleAnswer(data: HireData): HirePage["vehicle"] {
 export function loadState(data: HireData): NonNullable<HirePage["load"]> {
   const plan = partOf(data, "load");
   const answer = loadAnswer(data);
-  return { plan, result: answer?.result ?? null, findings: answer?.findings.map(plainFinding) ?? [] };
+  const findings = withRules(data.ruleBook, () => answer?.findings.map(plainFinding) ?? []);
+  return { plan, result: answer?.result ?? null, findings };
 }
 
 function quoteState(data: HireData): HirePage["quote"] {

@@ -1,7 +1,8 @@
-import { type Money, type Party, quoteHire } from "@setfair/engine";
+import { type Money, type Party, quoteHire, withRules } from "@setfair/engine";
 import type { Store } from "../store/types.ts";
 import { asDocument, type DepotDocument } from "./documents.ts";
 import { termsOf } from "./hire-data.ts";
+import { readRuleBook } from "./rule-book.ts";
 
 /** The price as a quote at home without extras would have it; null where it cannot be priced. */
 export async function priceOf(
@@ -13,7 +14,7 @@ export async function priceOf(
   const terms = await termsOf(store, null, today);
   if (terms === null) return null;
   const depot = asDocument<DepotDocument>((await store.depot.get()).document);
-  const { result } = quoteHire({
+  const input = {
     terms: terms.document,
     vehicleClass,
     from: asked.from,
@@ -23,6 +24,7 @@ export async function priceOf(
     drivers: 1,
     extras: [],
     countries: [depot.country],
-  });
+  };
+  const { result } = withRules(await readRuleBook(store), () => quoteHire(input));
   return result?.total ?? null;
 }

@@ -1,4 +1,4 @@
-import { type Quote, quoteHire, type RoomAnswer } from "@setfair/engine";
+import { type Quote, quoteHire, type RoomAnswer, withRules } from "@setfair/engine";
 import { Refusal } from "../api/refusal.ts";
 import { countriesOf } from "./gates.ts";
 import { driversOf, type HireData, partOf } from "./hire-data.ts";
@@ -13,7 +13,7 @@ export function quoteFor(
     throw new Refusal("missing", { problems: [{ path: "vehicle", expected: "a vehicle on this hire" }] });
   if (data.terms === null || party === null)
     throw new Refusal("missing", { problems: [{ path: "terms", expected: "hire terms of the depot" }] });
-  return quoteHire({
+  const input = {
     terms: data.terms.document,
     vehicleClass: data.vehicle.document.vehicleClass,
     from: data.from,
@@ -23,5 +23,6 @@ export function quoteFor(
     drivers: Math.max(1, driversOf(data).length),
     extras: extras.map(({ id, count }) => ({ id, count })),
     countries: [...countriesOf(data)],
-  });
+  };
+  return withRules(data.ruleBook, () => quoteHire(input));
 }

@@ -1,7 +1,6 @@
-import type { CardLine, CountryCard } from "@setfair/engine";
-import { citeSource } from "@setfair/engine";
+import { type CardLine, type CountryCard, citeSource, type RuleBook, withRules } from "@setfair/engine";
 import type { Words } from "@setfair/words";
-import type { Content } from "pdfmake/interfaces.js";
+import type { Content } from "pdfmake/interfaces";
 import { Refusal } from "../api/refusal.ts";
 import { countriesAnswer } from "../desk/abroad.ts";
 import { hireFacts, type PaperCall } from "./paper-call.ts";
@@ -21,7 +20,7 @@ export function countryPaper(call: PaperCall): Content[] {
     facts(hireFacts(call)),
     ...cards.filter(({ known }) => known).flatMap((card) => country(card, words)),
     heading(words.t("papers.sources")),
-    { ul: sourcesOf(cards).map((text) => ({ text, style: "quiet" })) },
+    { ul: sourcesOf(cards, data.ruleBook).map((text) => ({ text, style: "quiet" })) },
     quiet(words.t("abroad.caution")),
   ];
 }
@@ -81,7 +80,7 @@ const alcohol = ({ limit, novice }: NonNullable<CountryCard["alcohol"]>, words: 
     ? words.figureText(limit)
     : `${words.figureText(limit)}, ${words.t("abroad.novice")} ${words.figureText(novice)}`;
 
-function sourcesOf(cards: readonly CountryCard[]): readonly string[] {
+function sourcesOf(cards: readonly CountryCard[], book: RuleBook): readonly string[] {
   const ids = cards.flatMap((card) =>
     [
       ...card.speeds.map(({ line }) => line),
@@ -92,5 +91,5 @@ function sourcesOf(cards: readonly CountryCard[]): readonly string[] {
       card.lpgFiller,
     ].flatMap((line) => (line === null ? [] : [line.ruleId])),
   );
-  return [...new Set(ids.map(citeSource))].sort();
+  return [...new Set(withRules(book, () => ids.map(citeSource)))].sort();
 }

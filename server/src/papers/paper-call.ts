@@ -1,6 +1,6 @@
 import { createWords, type Words } from "@setfair/words";
 import { asDocument } from "../desk/documents.ts";
-import type { HireData } from "../desk/hire-data.ts";
+import { type HireData, partOf } from "../desk/hire-data.ts";
 import type { Store } from "../store/types.ts";
 
 /** What a paper of one hire is made from. */
@@ -20,6 +20,14 @@ export const vehicleLine = ({ data, words }: PaperCall): string => {
   return vehicle === undefined ? words.t("papers.noVehicle") : `${vehicle.name} · ${vehicle.registration}`;
 };
 
+/** Who pays, where it is not the hirer. */
+function payerLine(data: HireData, words: Words): readonly (readonly [string, string])[] {
+  const payer = partOf(data, "payer")?.payer ?? null;
+  if (payer === null) return [];
+  const { name, email, address } = payer;
+  return [[words.t("papers.payer"), [name, address, email].filter((each) => each !== undefined).join(" · ")]];
+}
+
 /** What every paper of a hire says of it at the top. */
 export function hireFacts(call: PaperCall): readonly (readonly [string, string])[] {
   const { data, words } = call;
@@ -27,6 +35,7 @@ export function hireFacts(call: PaperCall): readonly (readonly [string, string])
   return [
     [words.t("papers.hirer"), data.row.customerName],
     ...(customer.address === undefined ? [] : [[words.t("papers.address"), customer.address] as const]),
+    ...payerLine(data, words),
     [words.t("papers.hire"), data.row.number],
     [words.t("papers.vehicle"), vehicleLine(call)],
     [words.t("papers.from"), words.dateText(data.from, "fullTime")],

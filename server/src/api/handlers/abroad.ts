@@ -1,3 +1,4 @@
+import { withRules } from "@setfair/engine";
 import { abroadOf, countriesAnswer, crossingAnswer } from "../../desk/abroad.ts";
 import { plainFinding } from "../../desk/glass.ts";
 import { readHireData } from "../../desk/hire-data.ts";
@@ -23,7 +24,7 @@ export const abroadHandlers = {
       home: data.depotDocument.country,
       countries: countries?.result ?? null,
       crossing: crossing?.result ?? null,
-      findings: findings.map(plainFinding),
+      findings: withRules(data.ruleBook, () => findings.map(plainFinding)),
     };
   },
 

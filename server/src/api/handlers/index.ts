@@ -4,16 +4,20 @@ import { abroadHandlers } from "./abroad.ts";
 import { afterHandlers } from "./after-return.ts";
 import { diaryHandlers } from "./diary.ts";
 import { diaryMoveHandlers } from "./diary-moves.ts";
+import { driverHandlers } from "./drivers.ts";
 import { glassHandlers } from "./glass.ts";
 import { guideHandlers } from "./guide.ts";
 import { helpHandlers } from "./help.ts";
 import { hireHandlers } from "./hires.ts";
 import { keyHandlers } from "./keys.ts";
+import { messageHandlers } from "./messages.ts";
 import { moneyHandlers } from "./money.ts";
+import { noteHandlers } from "./notes.ts";
 import { paperHandlers } from "./papers.ts";
 import { photographHandlers } from "./photographs.ts";
 import { quoteHandlers } from "./quote-and-book.ts";
 import { recordHandlers } from "./records.ts";
+import { ruleHandlers } from "./rules.ts";
 import { sessionHandlers } from "./session.ts";
 import { setUpHandlers } from "./setup.ts";
 import { termsHandlers } from "./terms.ts";
@@ -38,7 +42,11 @@ export const handlers: Handlers = {
   ...quoteHandlers,
   ...tripHandlers,
   ...abroadHandlers,
+  ...ruleHandlers,
+  ...noteHandlers,
+  ...driverHandlers,
   ...glassHandlers,
+  ...messageHandlers,
   ...moneyHandlers,
   ...paperHandlers,
   ...keyHandlers,

@@ -17,6 +17,7 @@ function versionsOf(data: HireData) {
     vehicle: data.vehicle?.version.versionId ?? null,
     terms: data.terms?.version.versionId ?? null,
     insurance: data.insurance?.version.versionId ?? null,
+    rules: data.ruleBook.id,
     engine: ENGINE_VERSION,
   };
 }

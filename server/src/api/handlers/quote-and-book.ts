@@ -21,6 +21,7 @@ async function acceptQuote(hire: OpenHire, quote: QuoteDocument): Promise<QuoteD
       versions: {
         terms: quote.termsVersionId,
         vehicle: hire.data.vehicle?.version.versionId ?? null,
+        rules: hire.data.ruleBook.id,
         engine: ENGINE_VERSION,
       },
     }),
