@@ -450,6 +450,57 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/terms/check": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Gaps and overlaps of a rate card before it is kept, and the prices of a year */
+        readonly post: operations["checkTerms"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/terms/versions": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The versions of the hire terms, the newest first */
+        readonly get: operations["termsVersions"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/terms/versions/{id}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** One version of the hire terms */
+        readonly get: operations["termsVersion"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/hires": {
         readonly parameters: {
             readonly query?: never;
@@ -655,6 +706,146 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/enquiries": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Who waits for a vehicle and could be served now; what was lost or cancelled, and why */
+        readonly get: operations["enquiries"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/waiting": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        /** Put an enquiry on the waiting list */
+        readonly put: operations["putWaiting"];
+        readonly post?: never;
+        /** Take an enquiry off the waiting list */
+        readonly delete: operations["dropWaiting"];
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/take": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Choose the vehicle, quote, accept and book at once, or nothing of it */
+        readonly post: operations["takeHire"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/ending": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** What ending the hire today costs, under the scale that it was accepted with */
+        readonly get: operations["previewEnding"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/stock": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Things that travel with hires, and who has them */
+        readonly get: operations["listStock"];
+        readonly put?: never;
+        /** A numbered thing, or a lot of like things */
+        readonly post: operations["addStockItem"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/stock/{id}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** One thing with its history */
+        readonly get: operations["readStockItem"];
+        /** Change it or take it out of use, with the reason */
+        readonly put: operations["changeStockItem"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/stock": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** What travels with a hire, and what of it is packed */
+        readonly get: operations["readHireStock"];
+        /** What travels with a hire beside the extras of its quote; held from the booking on */
+        readonly put: operations["setHireStock"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/stock/{holdId}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Packed, taken out again, or back on the shelf */
+        readonly post: operations["actOnHireStock"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/hires/{id}/trip": {
         readonly parameters: {
             readonly query?: never;
@@ -742,6 +933,417 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/rules": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Every dated rule with its source, what the depot changed, and what falls due for checking */
+        readonly get: operations["listRules"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/rules/{ruleId}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        /** The depot's own version of a rule from its day on; the one that ships stays visible */
+        readonly put: operations["correctRule"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/rules/{ruleId}/readings": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** The rule was read again, on this day in this source, and stands */
+        readonly post: operations["confirmRule"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/rules/{ruleId}/withdrawals": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Take the depot's own version of a day back; the one below holds again */
+        readonly post: operations["withdrawRule"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/missing-rules": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** What was not checked for this hire, or rests on nothing firm */
+        readonly get: operations["missingRules"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/insurance/preview": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Which of the booked drivers these criteria would refer or refuse */
+        readonly post: operations["previewInsurance"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/notes": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Notes and promises of a hire, and who pays where it is not the hirer */
+        readonly get: operations["readNotes"];
+        readonly put?: never;
+        /** A note or a promise, with the moment at which it must reappear */
+        readonly post: operations["addNote"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/notes/{noteId}/done": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        /** Tick a note, or take the tick back */
+        readonly put: operations["tickNote"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/payer": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        /** Who pays, where it is not the hirer */
+        readonly put: operations["setPayer"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/reminders": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** What a day must not forget: notes whose moment has come, and check codes to ask for */
+        readonly get: operations["reminders"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/driver-checks": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** For each driver: from when a check code may be asked for, whether one waits, and what was seen */
+        readonly get: operations["readDriverChecks"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/drivers/{driverId}/check-code": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        /** A check code that the driver made; sealed until it is used or dead */
+        readonly put: operations["putCheckCode"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/drivers/{driverId}/check-code/reading": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Show the code to whoever looks the licence up; written to the audit */
+        readonly post: operations["readCheckCode"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/drivers/{driverId}/checks": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** What was seen of a driver's entitlement; a code is used up by it and erased */
+        readonly post: operations["checkDriver"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/changes": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** What has changed about a hire, and what may */
+        readonly get: operations["readChanges"];
+        readonly put?: never;
+        /** Make a change as it was seen, all of it or nothing */
+        readonly post: operations["confirmChange"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/changes/look": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** What a change would void, ask for and cost; nothing is written */
+        readonly post: operations["lookAtChange"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/changes/{change}/papers/{paper}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** A paper that answers a notice, as a PDF */
+        readonly get: operations["readChangePaper"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/messages": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** What went to hirers, what waits, what became of it, and what is written by itself next */
+        readonly get: operations["listMessages"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/message-settings": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The depot's sender, and what is sent by itself */
+        readonly get: operations["readMessageSettings"];
+        /** Change them; what is turned on goes for what happens from now on */
+        readonly put: operations["putMessageSettings"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/message": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** A message with the facts of this hire, as it would go out now */
+        readonly get: operations["previewMessage"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/messages": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Put a message into the outbox, for now or for its moment */
+        readonly post: operations["sendMessage"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/messages/{id}/again": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Try one again that was not sent, came back, or may have been sent */
+        readonly post: operations["retryMessage"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/messages/{id}/withdraw": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Take one back that waits */
+        readonly post: operations["withdrawMessage"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/messages/{id}/bounced": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Note that one came back */
+        readonly post: operations["bounceMessage"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/hires/{id}/payments": {
         readonly parameters: {
             readonly query?: never;
@@ -753,6 +1355,193 @@ export interface paths {
         readonly put?: never;
         /** Record a payment by hand */
         readonly post: operations["pay"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/money": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Ledger, schedule, holds and invoices of a hire */
+        readonly get: operations["readHireMoney"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/money/parts": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        /** Agree with the hirer when which part of the price is paid */
+        readonly put: operations["agreeParts"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/money/charges": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Charge or credit something beyond the price */
+        readonly post: operations["addCharge"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/money/refunds": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Pay back a payment by the way it came, never more than came */
+        readonly post: operations["refund"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/money/undo": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Undo an entry by a counter-entry: money that did not arrive, or keyed in wrongly */
+        readonly post: operations["undoEntry"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/invoices": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Invoice what is not invoiced yet; a credit note where less is charged than was invoiced */
+        readonly post: operations["issueInvoice"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/invoices/{invoiceId}/credit": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Take back a whole invoice by a credit note */
+        readonly post: operations["creditInvoice"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/invoices/{invoiceId}/paper": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** An invoice or credit note as a PDF, as it was issued */
+        readonly get: operations["readInvoice"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/money": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Hirers' money held, what is overdue, holds that run out, transfers that failed */
+        readonly get: operations["readMoney"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/money/firm": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        /** Name, address and VAT number of the firm on its invoices, from today */
+        readonly put: operations["setFirmOnInvoices"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/money/postings": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Double-entry postings of a span of days as CSV for the accountant, one row each */
+        readonly get: operations["exportPostings"];
+        readonly put?: never;
+        readonly post?: never;
         readonly delete?: never;
         readonly options?: never;
         readonly head?: never;
@@ -1123,6 +1912,275 @@ export interface components {
         readonly ReturnRequestInput: {
             readonly at: string;
         };
+        readonly HireChangeInput: {
+            /** @constant */
+            readonly kind: "vehicle";
+            readonly vehicleId: string;
+            readonly reason: string;
+            /** @default null */
+            readonly offTheRoadTo: string | null;
+        } | {
+            /** @constant */
+            readonly kind: "extension";
+            readonly to: string;
+            /** @default [] */
+            readonly moves: readonly {
+                readonly hireId: string;
+                readonly vehicleId: string;
+            }[];
+        } | {
+            /** @constant */
+            readonly kind: "late";
+            readonly eta: string;
+            /** @default [] */
+            readonly moves: readonly {
+                readonly hireId: string;
+                readonly vehicleId: string;
+            }[];
+        } | {
+            /** @constant */
+            readonly kind: "early";
+            readonly to: string;
+            /** @default 0 */
+            readonly backPence: number;
+        } | {
+            /** @constant */
+            readonly kind: "party";
+            readonly party: components["schemas"]["PartyInput"];
+        } | {
+            /** @constant */
+            readonly kind: "driverAbsent";
+            readonly driverId: string;
+        } | {
+            /** @constant */
+            readonly kind: "teamIll";
+            /** @enum {string} */
+            readonly skill: "desk" | "cleaner" | "yard" | "technician";
+        } | {
+            /** @constant */
+            readonly kind: "noShow";
+            readonly reason: string;
+        } | {
+            /** @constant */
+            readonly kind: "breakdown";
+            readonly what: string;
+            readonly where: string;
+            readonly at: string;
+            readonly drivable: boolean;
+            /** @enum {string} */
+            readonly cause: "ours" | "theirs" | "unknown";
+            /** @default 0 */
+            readonly nightsLost: number;
+            /** @default null */
+            readonly insurerToldAt: string | null;
+        } | {
+            /** @constant */
+            readonly kind: "accident";
+            readonly what: string;
+            readonly where: string;
+            readonly at: string;
+            readonly drivable: boolean;
+            /** @enum {string} */
+            readonly cause: "ours" | "theirs" | "unknown";
+            /** @default 0 */
+            readonly nightsLost: number;
+            /** @default null */
+            readonly insurerToldAt: string | null;
+        } | {
+            /** @constant */
+            readonly kind: "notice";
+            /** @enum {string} */
+            readonly notice: "privateParking" | "council" | "police" | "toll";
+            readonly reference: string;
+            readonly registration: string;
+            readonly at: string;
+            /** Format: date */
+            readonly givenOn: string;
+            /** @default  */
+            readonly note: string;
+        };
+        readonly ChangeEffectsInput: {
+            /** @enum {string} */
+            readonly kind: "vehicle" | "extension" | "late" | "early" | "party" | "driverAbsent" | "teamIll" | "noShow" | "breakdown" | "accident" | "notice";
+            readonly hash: string;
+            readonly canConfirm: boolean;
+            readonly stops: readonly {
+                readonly code: string;
+                readonly facts: {
+                    readonly [key: string]: components["schemas"]["FigureInput"] | string | number;
+                };
+            }[];
+            readonly findings: readonly components["schemas"]["FindingInput"][];
+            readonly voided: readonly {
+                readonly code: string;
+                readonly facts: {
+                    readonly [key: string]: components["schemas"]["FigureInput"] | string | number;
+                };
+            }[];
+            readonly toDo: readonly {
+                readonly code: string;
+                readonly facts: {
+                    readonly [key: string]: components["schemas"]["FigureInput"] | string | number;
+                };
+                readonly by: string | null;
+                readonly late: boolean;
+            }[];
+            readonly money: {
+                readonly before: components["schemas"]["MoneyInput"];
+                readonly after: components["schemas"]["MoneyInput"];
+                readonly hirer: components["schemas"]["MoneyInput"];
+                readonly ours: components["schemas"]["MoneyInput"];
+            } | null;
+            readonly brief: {
+                readonly again: readonly {
+                    readonly id: string;
+                    /** @enum {string} */
+                    readonly why: "new" | "different";
+                }[];
+                readonly same: number;
+                readonly minutes: components["schemas"]["FigureInput"];
+            } | null;
+            readonly people: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly telephone: string;
+                readonly code: string;
+                readonly facts: {
+                    readonly [key: string]: components["schemas"]["FigureInput"] | string | number;
+                };
+                readonly offers: readonly {
+                    readonly vehicleId: string;
+                    readonly name: string;
+                    readonly registration: string;
+                }[];
+            }[];
+            readonly says: readonly {
+                readonly code: string;
+                readonly facts: {
+                    readonly [key: string]: components["schemas"]["FigureInput"] | string | number;
+                };
+            }[];
+        };
+        readonly ConfirmChangeInput: {
+            readonly change: components["schemas"]["HireChangeInput"];
+            readonly seen: string;
+        };
+        readonly HireChangesInput: {
+            readonly possible: readonly ("vehicle" | "extension" | "late" | "early" | "party" | "driverAbsent" | "teamIll" | "noShow" | "breakdown" | "accident" | "notice")[];
+            readonly vehicles: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+                readonly free: boolean;
+                readonly fits: boolean;
+            }[];
+            readonly done: readonly {
+                readonly id: string;
+                /** @enum {string} */
+                readonly kind: "vehicle" | "extension" | "late" | "early" | "party" | "driverAbsent" | "teamIll" | "noShow" | "breakdown" | "accident" | "notice";
+                readonly at: string;
+                readonly by: string;
+                readonly change: components["schemas"]["HireChangeInput"] | null;
+                readonly toDo: readonly {
+                    readonly code: string;
+                    readonly facts: {
+                        readonly [key: string]: components["schemas"]["FigureInput"] | string | number;
+                    };
+                    readonly by: string | null;
+                }[];
+                readonly papers: readonly ("letter" | "agreement")[];
+                readonly continuedBy: {
+                    readonly hireId: string;
+                    readonly reference: string;
+                } | null;
+            }[];
+        };
+        readonly DiscountInput: {
+            readonly kind: string;
+            readonly percent?: number;
+            readonly pence?: number;
+            readonly reason: string;
+        };
+        readonly WaitingInput: {
+            readonly hireId: string;
+            readonly reference: string;
+            readonly customer: string;
+            readonly telephone: string;
+            readonly people: number;
+            readonly from: string;
+            readonly to: string;
+            readonly since: string;
+            readonly classes: readonly string[];
+            readonly flexDays: number;
+            readonly could: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+                readonly from: string;
+                readonly to: string;
+                readonly price: components["schemas"]["MoneyInput"] | null;
+            }[];
+        };
+        readonly EndingInput: {
+            readonly hireId: string;
+            readonly reference: string;
+            readonly customer: string;
+            readonly telephone: string;
+            readonly people: number;
+            readonly from: string;
+            readonly to: string;
+            /** @enum {string} */
+            readonly as: "lost" | "cancelled" | "noShow";
+            readonly code: ("price" | "datesTaken" | "tooSmall" | "licence" | "insurance" | "pets" | "elsewhere" | "noAnswer" | "plansChanged" | "illness" | "other") | null;
+            readonly reason: string;
+            readonly at: string;
+            readonly keep: components["schemas"]["MoneyInput"] | null;
+            readonly refund: components["schemas"]["MoneyInput"] | null;
+        };
+        readonly EnquiriesInput: {
+            readonly waiting: readonly components["schemas"]["WaitingInput"][];
+            readonly classes: readonly string[];
+            readonly ended: readonly components["schemas"]["EndingInput"][];
+            readonly reasons: readonly {
+                readonly as: string;
+                readonly code: string;
+                readonly count: number;
+            }[];
+        };
+        readonly WaitForInput: {
+            readonly classes: readonly string[];
+            readonly flexDays: number;
+        };
+        readonly TakeHireInput: {
+            readonly vehicleId: string;
+            readonly extras?: readonly {
+                readonly id: string;
+                readonly count: number;
+            }[];
+            readonly from?: string;
+            readonly to?: string;
+        };
+        readonly EndingPreviewInput: {
+            readonly charge: {
+                readonly daysBefore: components["schemas"]["FigureInput"];
+                readonly keepPercent: components["schemas"]["FigureInput"];
+                readonly step: {
+                    readonly atLeastDaysBefore: number;
+                    readonly keepPercent: number;
+                } | null;
+                readonly keep: components["schemas"]["MoneyInput"];
+                readonly paid: components["schemas"]["MoneyInput"];
+                readonly refund: components["schemas"]["MoneyInput"];
+                readonly owed: components["schemas"]["MoneyInput"];
+            } | null;
+            readonly termsId: string | null;
+            readonly nextInLine: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+            }[];
+        };
         readonly NewPaymentInput: {
             readonly id: string;
             /** @enum {string} */
@@ -1132,19 +2190,366 @@ export interface components {
             readonly on: string;
             /** @enum {string} */
             readonly method: "card" | "transfer" | "cash" | "cardHold";
+            readonly of?: string;
             readonly note?: string;
         };
         readonly PaymentInput: {
             readonly id: string;
             /** @enum {string} */
-            readonly kind: "payment" | "depositHeld" | "depositReleased" | "depositCharged" | "refund";
+            readonly kind: "payment" | "refund" | "depositHeld" | "depositReleased" | "depositCharged" | "charge" | "credit" | "failed" | "correction";
             readonly amount: components["schemas"]["MoneyInput"];
             /** Format: date */
             readonly on: string;
             readonly method: string;
+            readonly of: string | null;
+            readonly undoneBy: string | null;
             readonly note: string | null;
             readonly by: string;
             readonly at: string;
+        };
+        readonly PaymentPartsInput: {
+            readonly agreed: readonly {
+                /** Format: date */
+                readonly dueOn: string;
+                readonly pence: number;
+            }[];
+        };
+        readonly NewChargeInput: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "charge" | "credit";
+            /** @enum {string} */
+            readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
+            readonly pence: number;
+            /** Format: date */
+            readonly on: string;
+            readonly note: string;
+        };
+        readonly NewRefundInput: {
+            readonly id: string;
+            readonly of: string;
+            readonly pence: number;
+            /** Format: date */
+            readonly on: string;
+            readonly reason: string;
+        };
+        readonly UndoEntryInput: {
+            readonly id: string;
+            readonly entryId: string;
+            /** @enum {string} */
+            readonly kind: "failed" | "correction";
+            /** Format: date */
+            readonly on: string;
+            readonly reason: string;
+        };
+        readonly CreditInvoiceInput: {
+            readonly reason: string;
+        };
+        readonly InvoiceLineInput: {
+            readonly key: string;
+            /** @enum {string} */
+            readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
+            readonly text: string;
+            readonly facts: {
+                readonly [key: string]: string | number;
+            };
+            /** @enum {string} */
+            readonly vat: "standard" | "exempt" | "outsideScope";
+            readonly ratePercent: number;
+            readonly netPence: number;
+            readonly vatPence: number;
+            readonly grossPence: number;
+        };
+        readonly InvoiceDraftInput: {
+            /** @enum {string} */
+            readonly kind: "invoice" | "creditNote";
+            readonly lines: readonly components["schemas"]["InvoiceLineInput"][];
+            readonly net: components["schemas"]["MoneyInput"];
+            readonly vat: components["schemas"]["MoneyInput"];
+            readonly total: components["schemas"]["MoneyInput"];
+        };
+        readonly InvoiceInput: {
+            readonly id: string;
+            readonly number: string;
+            /** @enum {string} */
+            readonly kind: "invoice" | "creditNote";
+            /** Format: date */
+            readonly on: string;
+            readonly total: components["schemas"]["MoneyInput"];
+            readonly vat: components["schemas"]["MoneyInput"];
+            readonly of: string | null;
+            readonly creditedBy: string | null;
+            readonly reason: string | null;
+            readonly by: string;
+        };
+        readonly InstalmentInput: {
+            /** @enum {string} */
+            readonly what: "bookingDeposit" | "balance" | "part" | "charges";
+            /** Format: date */
+            readonly dueOn: string;
+            readonly amount: components["schemas"]["MoneyInput"];
+            readonly open: components["schemas"]["MoneyInput"];
+            readonly overdueDays: number;
+        };
+        readonly CardHoldInput: {
+            readonly id: string;
+            readonly amount: components["schemas"]["MoneyInput"];
+            /** Format: date */
+            readonly on: string;
+            /** Format: date */
+            readonly standsTo: string;
+            /** Format: date */
+            readonly neededTo: string;
+            /** @enum {string} */
+            readonly state: "stands" | "lapsesBefore" | "lapsed";
+            readonly daysLeft: number;
+        };
+        readonly HireMoneyInput: {
+            readonly price: components["schemas"]["MoneyInput"];
+            readonly due: components["schemas"]["MoneyInput"];
+            readonly settled: components["schemas"]["MoneyInput"];
+            readonly owed: components["schemas"]["MoneyInput"];
+            readonly depositDue: components["schemas"]["MoneyInput"];
+            readonly depositHeld: components["schemas"]["MoneyInput"];
+            readonly instalments: readonly components["schemas"]["InstalmentInput"][];
+            readonly agreed: readonly {
+                /** Format: date */
+                readonly dueOn: string;
+                readonly pence: number;
+            }[];
+            readonly holds: readonly components["schemas"]["CardHoldInput"][];
+            readonly refundable: readonly {
+                readonly id: string;
+                readonly method: string;
+                /** Format: date */
+                readonly on: string;
+                readonly amount: components["schemas"]["MoneyInput"];
+                readonly left: components["schemas"]["MoneyInput"];
+                readonly fromDeposit: boolean;
+            }[];
+            readonly entries: readonly components["schemas"]["PaymentInput"][];
+            readonly undoable: readonly {
+                readonly id: string;
+                readonly failed: boolean;
+            }[];
+            readonly toInvoice: components["schemas"]["InvoiceDraftInput"] | null;
+            readonly invoices: readonly components["schemas"]["InvoiceInput"][];
+        };
+        readonly FirmOnInvoicesInput: {
+            readonly name: string;
+            readonly address: string;
+            readonly vatNumber: string | null;
+        };
+        readonly MoneyPageInput: {
+            /** Format: date */
+            readonly today: string;
+            readonly held: {
+                readonly deposits: components["schemas"]["MoneyInput"];
+                readonly prepaid: components["schemas"]["MoneyInput"];
+                readonly total: components["schemas"]["MoneyInput"];
+                readonly onCards: components["schemas"]["MoneyInput"];
+                readonly hires: readonly {
+                    readonly hireId: string;
+                    readonly reference: string;
+                    readonly customer: string;
+                    readonly registration: string;
+                    readonly stage: string;
+                    readonly deposits: components["schemas"]["MoneyInput"];
+                    readonly prepaid: components["schemas"]["MoneyInput"];
+                    readonly onCards: components["schemas"]["MoneyInput"];
+                }[];
+            };
+            readonly overdue: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+                readonly stage: string;
+                /** @enum {string} */
+                readonly what: "bookingDeposit" | "balance" | "part" | "charges";
+                /** Format: date */
+                readonly dueOn: string;
+                readonly open: components["schemas"]["MoneyInput"];
+                readonly days: number;
+            }[];
+            readonly toPayBack: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+                readonly stage: string;
+                readonly amount: components["schemas"]["MoneyInput"];
+            }[];
+            readonly holds: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+                readonly stage: string;
+                readonly hold: components["schemas"]["CardHoldInput"];
+            }[];
+            readonly failed: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+                readonly stage: string;
+                readonly amount: components["schemas"]["MoneyInput"];
+                /** Format: date */
+                readonly on: string;
+                readonly note: string | null;
+                readonly owed: components["schemas"]["MoneyInput"];
+            }[];
+            readonly vat: readonly {
+                /** @enum {string} */
+                readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
+                /** @enum {string} */
+                readonly kind: "standard" | "exempt" | "outsideScope";
+                readonly ratePercent: number;
+                readonly source: string;
+                readonly isRead: boolean;
+                readonly toConfirm: string | null;
+            }[];
+            readonly firm: components["schemas"]["FirmOnInvoicesInput"] | null;
+            readonly accounts: readonly ("card" | "bank" | "cash" | "hirers" | "deposits" | "sales.standard" | "sales.exempt" | "sales.outsideScope" | "vat")[];
+        };
+        readonly NewStockItemInput: {
+            readonly kind: string;
+            readonly name: string;
+            readonly size?: string;
+            readonly count: number;
+            /** Format: date */
+            readonly validFrom?: string;
+            /** Format: date */
+            readonly expiresOn?: string;
+            /** Format: date */
+            readonly retiredOn?: string;
+            /** @default [] */
+            readonly puts: readonly string[];
+            readonly vehicleId?: string;
+            readonly note?: string;
+        };
+        readonly ChangeStockItemInput: {
+            readonly kind: string;
+            readonly name: string;
+            readonly size?: string;
+            readonly count: number;
+            /** Format: date */
+            readonly validFrom?: string;
+            /** Format: date */
+            readonly expiresOn?: string;
+            /** Format: date */
+            readonly retiredOn?: string;
+            /** @default [] */
+            readonly puts: readonly string[];
+            readonly vehicleId?: string;
+            readonly note?: string;
+            readonly version: number;
+            readonly reason: string;
+        };
+        readonly StockItemInput: {
+            readonly id: string;
+            readonly kind: string;
+            readonly name: string;
+            readonly size?: string;
+            readonly count: number;
+            /** Format: date */
+            readonly validFrom?: string;
+            /** Format: date */
+            readonly expiresOn?: string;
+            /** Format: date */
+            readonly retiredOn?: string;
+            readonly puts: readonly string[];
+            readonly vehicleId?: string;
+            readonly note?: string;
+            readonly version: number;
+            readonly byTerms: boolean;
+            /** @enum {string} */
+            readonly date: "good" | "soon" | "over" | "retired";
+            readonly freeNow: number;
+            readonly holds: readonly {
+                readonly id: string;
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly count: number;
+                readonly from: string;
+                readonly to: string;
+                readonly packedAt: string | null;
+            }[];
+        };
+        readonly StockListInput: {
+            /** Format: date */
+            readonly today: string;
+            readonly items: readonly components["schemas"]["StockItemInput"][];
+        };
+        readonly StockHistoryInput: {
+            readonly item: components["schemas"]["StockItemInput"];
+            readonly history: readonly {
+                readonly at: string;
+                readonly by: string;
+                readonly act: string;
+                readonly reference: string | null;
+                readonly note: string;
+            }[];
+            readonly past: readonly {
+                readonly id: string;
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly count: number;
+                readonly from: string;
+                readonly to: string;
+                readonly packedAt: string | null;
+            }[];
+        };
+        readonly HireStockInput: {
+            readonly asks: readonly {
+                readonly kind: string;
+                readonly size?: string;
+                readonly count: number;
+            }[];
+            readonly holds: readonly {
+                readonly id: string;
+                readonly itemId: string;
+                readonly kind: string;
+                readonly name: string;
+                readonly size: string | null;
+                readonly count: number;
+                readonly puts: readonly string[];
+                readonly expiresOn: string | null;
+                readonly packedAt: string | null;
+                readonly isBack: boolean;
+            }[];
+            readonly kinds: readonly {
+                readonly kind: string;
+                readonly sizes: readonly string[];
+            }[];
+            readonly findings: readonly components["schemas"]["FindingInput"][];
+            readonly short: readonly {
+                readonly kind: string;
+                readonly holders: readonly {
+                    readonly reference: string;
+                    readonly customer: string;
+                    readonly count: number;
+                    readonly from: string;
+                    readonly to: string;
+                }[];
+                readonly backAt: string | null;
+                readonly fitsFrom: string | null;
+            }[];
+        };
+        readonly SetHireStockInput: {
+            readonly asks: readonly {
+                readonly kind: string;
+                readonly size?: string;
+                readonly count: number;
+            }[];
+        };
+        readonly StockActInput: {
+            /** @enum {string} */
+            readonly act: "pack" | "unpack" | "back";
+            readonly note?: string;
         };
         readonly PartyInput: {
             readonly travellers: readonly {
@@ -1190,6 +2595,12 @@ export interface components {
                 }[];
                 /** Format: date */
                 readonly checkedOn?: string;
+                readonly otherEvidence?: {
+                    readonly seen: string;
+                    readonly by: string;
+                };
+                /** Format: date */
+                readonly visitingSince?: string;
             };
             readonly faultIncidents3y: number;
             readonly disqualified3y: boolean;
@@ -1277,6 +2688,14 @@ export interface components {
             readonly email: string;
             readonly address?: string;
         };
+        readonly AskedInput: {
+            readonly countries: readonly string[];
+            readonly extras: readonly {
+                readonly id: string;
+                readonly count: number;
+            }[];
+            readonly drivers: number;
+        };
         readonly NewHireInput: {
             readonly customer: components["schemas"]["CustomerInput"];
             readonly party: components["schemas"]["PartyInput"];
@@ -1284,6 +2703,7 @@ export interface components {
             readonly to: string;
             readonly wishes?: string;
             readonly vehicleId?: string;
+            readonly asked?: components["schemas"]["AskedInput"];
         };
         /** @enum {string} */
         readonly GlassStateInput: "cannotGo" | "notYet" | "goesWithConditions" | "readyWithNotes" | "ready";
@@ -1390,6 +2810,30 @@ export interface components {
             readonly hire: components["schemas"]["HireSummaryInput"];
             readonly version: number;
             readonly wishes: string | null;
+            readonly asked: components["schemas"]["AskedInput"] | null;
+            readonly waiting: {
+                readonly since: string;
+                readonly classes: readonly string[];
+                readonly flexDays: number;
+            } | null;
+            readonly ending: {
+                readonly as: string;
+                readonly code: string | null;
+                readonly at: string;
+                readonly charge: {
+                    readonly daysBefore: components["schemas"]["FigureInput"];
+                    readonly keepPercent: components["schemas"]["FigureInput"];
+                    readonly step: {
+                        readonly atLeastDaysBefore: number;
+                        readonly keepPercent: number;
+                    } | null;
+                    readonly keep: components["schemas"]["MoneyInput"];
+                    readonly paid: components["schemas"]["MoneyInput"];
+                    readonly refund: components["schemas"]["MoneyInput"];
+                    readonly owed: components["schemas"]["MoneyInput"];
+                } | null;
+                readonly termsId: string | null;
+            } | null;
             readonly customer: {
                 readonly name: string;
                 readonly telephone: string;
@@ -1464,6 +2908,7 @@ export interface components {
             readonly party: components["schemas"]["PartyInput"];
             readonly from: string;
             readonly to: string;
+            readonly asked?: components["schemas"]["AskedInput"];
         };
         readonly AvailabilityInput: {
             readonly vehicles: readonly {
@@ -1474,13 +2919,29 @@ export interface components {
                 readonly findings: readonly components["schemas"]["FindingInput"][];
                 readonly nearestChanges: readonly {
                     /** @enum {string} */
-                    readonly kind: "shift" | "smallerParty" | "renewDue" | "waivePets";
+                    readonly kind: "shift" | "smallerParty" | "renewDue" | "waivePets" | "otherLength" | "fewerExtras" | "otherVehicle";
                     readonly from?: string;
                     readonly to?: string;
                     readonly shiftHours?: number;
                     readonly people?: number;
+                    readonly extra?: string;
+                    readonly count?: number;
+                    readonly vehicleId?: string;
+                    readonly vehicleName?: string;
                 }[];
                 readonly price: components["schemas"]["MoneyInput"] | null;
+            }[];
+            readonly short?: readonly {
+                readonly kind: string;
+                readonly holders: readonly {
+                    readonly reference: string;
+                    readonly customer: string;
+                    readonly count: number;
+                    readonly from: string;
+                    readonly to: string;
+                }[];
+                readonly backAt: string | null;
+                readonly fitsFrom: string | null;
             }[];
         };
         readonly SetVehicleInput: {
@@ -1495,6 +2956,7 @@ export interface components {
                 readonly id: string;
                 readonly count: number;
             }[];
+            readonly discount?: components["schemas"]["DiscountInput"];
             /** @default false */
             readonly accept: boolean;
         };
@@ -1520,6 +2982,8 @@ export interface components {
             /** @enum {string} */
             readonly as: "lost" | "cancelled" | "noShow";
             readonly reason: string;
+            /** @enum {string} */
+            readonly code?: "price" | "datesTaken" | "tooSmall" | "licence" | "insurance" | "pets" | "elsewhere" | "noAnswer" | "plansChanged" | "illness" | "other";
         };
         readonly HirerLinkInput: {
             readonly url: string;
@@ -1595,11 +3059,15 @@ export interface components {
                 readonly findings: readonly components["schemas"]["FindingInput"][];
                 readonly nearestChanges: readonly {
                     /** @enum {string} */
-                    readonly kind: "shift" | "smallerParty" | "renewDue" | "waivePets";
+                    readonly kind: "shift" | "smallerParty" | "renewDue" | "waivePets" | "otherLength" | "fewerExtras" | "otherVehicle";
                     readonly from?: string;
                     readonly to?: string;
                     readonly shiftHours?: number;
                     readonly people?: number;
+                    readonly extra?: string;
+                    readonly count?: number;
+                    readonly vehicleId?: string;
+                    readonly vehicleName?: string;
                 }[];
                 readonly price: components["schemas"]["MoneyInput"] | null;
             }[];
@@ -1636,6 +3104,106 @@ export interface components {
                 readonly from: string;
                 readonly to: string;
             }[];
+        };
+        readonly NewCheckCodeInput: {
+            readonly code: string;
+            /** Format: date */
+            readonly madeOn: string;
+        };
+        readonly LicenceCheckInput: {
+            /** @enum {string} */
+            readonly how: "code" | "other";
+            readonly consent: boolean;
+            readonly seen?: string;
+            readonly licence: {
+                /** @enum {string} */
+                readonly issuedBy: "GB" | "NI" | "EEA" | "other";
+                /** Format: date */
+                readonly firstCarEntitlement: string;
+                readonly categories: readonly {
+                    /** @enum {string} */
+                    readonly category: "B" | "BE" | "C1" | "C1E" | "C";
+                    /** Format: date */
+                    readonly from: string;
+                    /** Format: date */
+                    readonly to: string;
+                }[];
+                /** Format: date */
+                readonly photocardTo?: string;
+                readonly endorsements: readonly {
+                    readonly code: string;
+                    /** Format: date */
+                    readonly offence: string;
+                    readonly points: number;
+                }[];
+                /** Format: date */
+                readonly checkedOn?: string;
+                readonly otherEvidence?: {
+                    readonly seen: string;
+                    readonly by: string;
+                };
+                /** Format: date */
+                readonly visitingSince?: string;
+            };
+        };
+        readonly DriverChecksInput: {
+            readonly drivers: readonly {
+                readonly driverId: string;
+                readonly name: string;
+                readonly mayDrive: ("yes" | "no" | "unchecked") | null;
+                /** Format: date */
+                readonly askFrom: string;
+                readonly hasCode: boolean;
+                readonly code: {
+                    /** Format: date */
+                    readonly madeOn: string;
+                    /** Format: date */
+                    readonly lastDay: string;
+                    readonly isUsable: boolean;
+                } | null;
+                readonly checks: readonly {
+                    /** @enum {string} */
+                    readonly how: "code" | "other";
+                    readonly by: string;
+                    readonly at: string;
+                    /** Format: date */
+                    readonly on: string;
+                    readonly seen: string | null;
+                    readonly licence: {
+                        /** @enum {string} */
+                        readonly issuedBy: "GB" | "NI" | "EEA" | "other";
+                        /** Format: date */
+                        readonly firstCarEntitlement: string;
+                        readonly categories: readonly {
+                            /** @enum {string} */
+                            readonly category: "B" | "BE" | "C1" | "C1E" | "C";
+                            /** Format: date */
+                            readonly from: string;
+                            /** Format: date */
+                            readonly to: string;
+                        }[];
+                        /** Format: date */
+                        readonly photocardTo?: string;
+                        readonly endorsements: readonly {
+                            readonly code: string;
+                            /** Format: date */
+                            readonly offence: string;
+                            readonly points: number;
+                        }[];
+                        /** Format: date */
+                        readonly checkedOn?: string;
+                        readonly otherEvidence?: {
+                            readonly seen: string;
+                            readonly by: string;
+                        };
+                        /** Format: date */
+                        readonly visitingSince?: string;
+                    };
+                }[];
+            }[];
+        };
+        readonly CheckCodeAnswerInput: {
+            readonly code: string;
         };
         readonly FaultsInput: {
             readonly symptoms: readonly unknown[];
@@ -1696,6 +3264,223 @@ export interface components {
             readonly faults: components["schemas"]["FaultsInput"];
             readonly readings: readonly unknown[];
         };
+        readonly MessageInput: {
+            readonly id: string;
+            readonly hireId: string;
+            readonly reference: string;
+            readonly customer: string;
+            /** @enum {string} */
+            readonly kind: "booking" | "preHire" | "dayBefore" | "returnReminder" | "statement";
+            /** @enum {string} */
+            readonly language: "en" | "de" | "fr";
+            readonly to: string;
+            readonly subject: string;
+            readonly body: string;
+            readonly attachments: readonly ("quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack")[];
+            /** @enum {string} */
+            readonly state: "waiting" | "sending" | "sent" | "failed" | "bounced" | "unsure" | "withdrawn";
+            readonly dueAt: string;
+            readonly sentAt: string | null;
+            readonly reasonCode: string | null;
+            readonly reason: string | null;
+            readonly response: string | null;
+            readonly attempts: number;
+            readonly by: string | null;
+        };
+        readonly OutboxInput: {
+            readonly mailServer: string | null;
+            readonly hasFrom: boolean;
+            readonly messages: readonly components["schemas"]["MessageInput"][];
+            readonly next: string | null;
+            readonly planned: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                /** @enum {string} */
+                readonly kind: "booking" | "preHire" | "dayBefore" | "returnReminder" | "statement";
+                readonly dueAt: string;
+            }[];
+        };
+        readonly MessagePreviewInput: {
+            /** @enum {string} */
+            readonly kind: "booking" | "preHire" | "dayBefore" | "returnReminder" | "statement";
+            /** @enum {string} */
+            readonly language: "en" | "de" | "fr";
+            readonly isDraft: boolean;
+            readonly to: string;
+            readonly subject: string;
+            readonly body: string;
+            readonly attachments: readonly ("quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack")[];
+            readonly lacking: readonly {
+                /** @enum {string} */
+                readonly paper: "quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack";
+                readonly problems: readonly {
+                    readonly path: string;
+                    readonly expected: string;
+                }[];
+            }[];
+            readonly problems: readonly {
+                readonly path: string;
+                readonly expected: string;
+            }[];
+            readonly moment: string | null;
+        };
+        readonly SendMessageInput: {
+            /** Format: uuid */
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "booking" | "preHire" | "dayBefore" | "returnReminder" | "statement";
+            /**
+             * @default en
+             * @enum {string}
+             */
+            readonly language: "en" | "de" | "fr";
+            /**
+             * @default now
+             * @enum {string}
+             */
+            readonly when: "now" | "moment";
+            /** @default false */
+            readonly draftRead: boolean;
+        };
+        readonly MessageBouncedInput: {
+            readonly why: string;
+        };
+        readonly MessageSettingsInput: {
+            readonly fromName: string;
+            readonly fromAddress: string;
+            readonly replyTo: string;
+            readonly automatic: readonly ("booking" | "preHire" | "dayBefore" | "returnReminder" | "statement")[];
+            readonly version: number;
+        };
+        readonly PutMessageSettingsInput: {
+            readonly fromName: string;
+            readonly fromAddress: string;
+            readonly replyTo: string;
+            readonly automatic: readonly ("booking" | "preHire" | "dayBefore" | "returnReminder" | "statement")[];
+            readonly version: number;
+        };
+        readonly NoteInput: {
+            readonly id: string;
+            readonly hireId: string;
+            /** @enum {string} */
+            readonly kind: "note" | "promise";
+            readonly text: string;
+            readonly moment: ("preparing" | "counter" | "return" | "day") | null;
+            readonly on: string | null;
+            readonly owner: {
+                readonly id: string;
+                readonly name: string;
+            } | null;
+            readonly by: string;
+            readonly at: string;
+            readonly done: {
+                readonly by: string;
+                readonly at: string;
+            } | null;
+            readonly isDue: boolean;
+        };
+        readonly NewNoteInput: {
+            /**
+             * @default note
+             * @enum {string}
+             */
+            readonly kind: "note" | "promise";
+            readonly text: string;
+            /** @enum {string} */
+            readonly moment?: "preparing" | "counter" | "return" | "day";
+            /** Format: date */
+            readonly on?: string;
+            readonly ownerId?: string;
+        };
+        readonly TickNoteInput: {
+            readonly done: boolean;
+        };
+        readonly PayerInput: {
+            readonly name: string;
+            /** Format: email */
+            readonly email: string;
+            readonly address?: string;
+        };
+        readonly SetPayerInput: {
+            readonly payer: components["schemas"]["PayerInput"] | null;
+        };
+        readonly HireNotesInput: {
+            readonly notes: readonly components["schemas"]["NoteInput"][];
+            readonly payer: components["schemas"]["PayerInput"] | null;
+            readonly people: readonly {
+                readonly id: string;
+                readonly name: string;
+            }[];
+        };
+        readonly RemindersInput: {
+            readonly notes: readonly {
+                readonly note: components["schemas"]["NoteInput"];
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+            }[];
+            readonly askForCode: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly driver: string;
+                readonly driverId: string;
+                /** Format: date */
+                readonly from: string;
+                /** Format: date */
+                readonly keys: string;
+            }[];
+        };
+        readonly CheckTermsInput: {
+            readonly terms: components["schemas"]["TermsInput"];
+            /** Format: date */
+            readonly from: string;
+        };
+        readonly TermsPreviewInput: {
+            readonly findings: readonly components["schemas"]["FindingInput"][];
+            readonly gaps: readonly {
+                readonly from: string;
+                readonly to: string;
+                readonly days: number;
+            }[];
+            readonly overlaps: readonly {
+                readonly from: string;
+                readonly to: string;
+                readonly days: number;
+                readonly wins: string;
+                readonly over: string;
+            }[];
+            readonly classes: readonly string[];
+            readonly days: readonly {
+                /** Format: date */
+                readonly date: string;
+                readonly season: string | null;
+                readonly under: readonly string[];
+                readonly minimumNights: number;
+                readonly nightPence: {
+                    readonly [key: string]: number;
+                };
+                readonly weekPence: {
+                    readonly [key: string]: number;
+                };
+            }[];
+        };
+        readonly TermsVersionsInput: {
+            readonly versions: readonly {
+                readonly versionId: string;
+                readonly termsId: string;
+                /** Format: date */
+                readonly validFrom: string;
+                readonly writtenAt: string;
+                /** @enum {string} */
+                readonly when: "before" | "now" | "later";
+            }[];
+        };
+        readonly TermsVersionInput: {
+            readonly versionId: string;
+            readonly terms: components["schemas"]["TermsInput"];
+        };
         readonly RecordInput: {
             readonly id: string;
         } & {
@@ -1734,6 +3519,130 @@ export interface components {
             readonly state: "kept" | "partial";
             readonly received: number;
             readonly again: boolean;
+        };
+        readonly RuleInput: {
+            readonly id: string;
+            readonly value: number | string | boolean;
+            readonly unit: string;
+            /** Format: date */
+            readonly validFrom: string;
+            /** Format: date */
+            readonly validTo?: string;
+            /** Format: date */
+            readonly readOn: string;
+            readonly source: string;
+            /** @enum {string} */
+            readonly confidence: "read" | "secondary" | "memory";
+            readonly country: string;
+            readonly when?: {
+                /** @enum {string} */
+                readonly mass?: "mam" | "technical" | "unladen";
+                readonly aboveKg?: number;
+                readonly toKg?: number;
+                /** @enum {string} */
+                readonly category?: "M1" | "N1";
+                readonly heightToM?: number;
+                readonly orHeightAboveM?: number;
+                readonly overhang?: boolean;
+                readonly plateLacksUk?: boolean;
+            };
+            readonly leadDays?: number;
+            readonly unsettled?: string;
+            readonly off?: string;
+            readonly note?: string;
+        };
+        readonly RuleLineInput: {
+            readonly id: string;
+            readonly country: string;
+            readonly topic: string;
+            readonly now: components["schemas"]["RuleInput"] | null;
+            readonly shipped: readonly components["schemas"]["RuleInput"][];
+            readonly own: readonly {
+                readonly rule: components["schemas"]["RuleInput"];
+                readonly by: string;
+                readonly at: string;
+            }[];
+            readonly readAgain: readonly {
+                /** Format: date */
+                readonly readOn: string;
+                readonly source: string;
+                readonly by: string;
+                readonly at: string;
+            }[];
+            readonly values: readonly string[] | null;
+            readonly off: string | null;
+            readonly due: {
+                readonly reasons: readonly ("unsettled" | "memory" | "beforeHires" | "old" | "ends")[];
+                /** Format: date */
+                readonly dueOn: string;
+                readonly firstHire: string | null;
+                readonly hires: number;
+            } | null;
+        };
+        readonly RulesAnswerInput: {
+            readonly bookId: string;
+            readonly rules: readonly components["schemas"]["RuleLineInput"][];
+            readonly countries: readonly string[];
+            readonly topics: readonly string[];
+            readonly counts: {
+                readonly all: number;
+                readonly due: number;
+                readonly overdue: number;
+                readonly own: number;
+            };
+        };
+        readonly CorrectRuleInput: {
+            readonly value: number | string | boolean;
+            /** Format: date */
+            readonly validFrom: string;
+            /** Format: date */
+            readonly validTo?: string;
+            /** Format: date */
+            readonly readOn: string;
+            readonly source: string;
+            /** @enum {string} */
+            readonly confidence: "read" | "secondary" | "memory";
+            readonly unsettled?: string;
+            readonly note?: string;
+            readonly leadDays?: number;
+        };
+        readonly ConfirmRuleInput: {
+            /** Format: date */
+            readonly readOn: string;
+            readonly source: string;
+        };
+        readonly WithdrawRuleInput: {
+            /** Format: date */
+            readonly validFrom: string;
+        };
+        readonly MissingRulesInput: {
+            readonly bookId: string;
+            readonly missing: readonly {
+                /** @enum {string} */
+                readonly kind: "gateNotChecked" | "findingNotChecked" | "countryNotInData" | "topicNotInData" | "ruleUnsettled" | "ruleFromMemory" | "ruleSwitchedOff";
+                /** @enum {string} */
+                readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+                readonly about: string;
+                readonly finding: components["schemas"]["FindingInput"] | null;
+                readonly source: string | null;
+            }[];
+        };
+        readonly InsurancePreviewInput: {
+            readonly policy: components["schemas"]["InsurancePolicyInput"];
+        };
+        readonly InsurancePreviewAnswerInput: {
+            readonly drivers: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly from: string;
+                readonly driver: string;
+                readonly today: ("accept" | "refer" | "refuse") | null;
+                /** @enum {string} */
+                readonly proposed: "accept" | "refer" | "refuse";
+                readonly findings: readonly components["schemas"]["FindingInput"][];
+            }[];
+            readonly asked: number;
         };
         readonly SignInInput: {
             readonly login: string;
@@ -1858,6 +3767,12 @@ export interface components {
             readonly cancellation: readonly {
                 readonly atLeastDaysBefore: number;
                 readonly keepPercent: number;
+            }[];
+            readonly discounts?: readonly {
+                readonly id: string;
+                readonly mostPercent: {
+                    readonly [key: string]: number;
+                };
             }[];
             readonly quoteDays: number;
             readonly tariff: {
@@ -2368,6 +4283,12 @@ export interface components {
             readonly signaturesNeeded: readonly string[];
             readonly briefing: unknown;
             readonly conditions: readonly components["schemas"]["FindingInput"][];
+            readonly defects: readonly {
+                readonly id: string;
+                readonly what: string;
+                readonly where: string;
+                readonly told: boolean;
+            }[];
             readonly done: boolean;
         };
         readonly YardJobsInput: {
@@ -2495,6 +4416,275 @@ export interface components {
         readonly ReturnRequest: {
             readonly at: string;
         };
+        readonly HireChange: {
+            /** @constant */
+            readonly kind: "vehicle";
+            readonly vehicleId: string;
+            readonly reason: string;
+            /** @default null */
+            readonly offTheRoadTo: string | null;
+        } | {
+            /** @constant */
+            readonly kind: "extension";
+            readonly to: string;
+            /** @default [] */
+            readonly moves: readonly {
+                readonly hireId: string;
+                readonly vehicleId: string;
+            }[];
+        } | {
+            /** @constant */
+            readonly kind: "late";
+            readonly eta: string;
+            /** @default [] */
+            readonly moves: readonly {
+                readonly hireId: string;
+                readonly vehicleId: string;
+            }[];
+        } | {
+            /** @constant */
+            readonly kind: "early";
+            readonly to: string;
+            /** @default 0 */
+            readonly backPence: number;
+        } | {
+            /** @constant */
+            readonly kind: "party";
+            readonly party: components["schemas"]["Party"];
+        } | {
+            /** @constant */
+            readonly kind: "driverAbsent";
+            readonly driverId: string;
+        } | {
+            /** @constant */
+            readonly kind: "teamIll";
+            /** @enum {string} */
+            readonly skill: "desk" | "cleaner" | "yard" | "technician";
+        } | {
+            /** @constant */
+            readonly kind: "noShow";
+            readonly reason: string;
+        } | {
+            /** @constant */
+            readonly kind: "breakdown";
+            readonly what: string;
+            readonly where: string;
+            readonly at: string;
+            readonly drivable: boolean;
+            /** @enum {string} */
+            readonly cause: "ours" | "theirs" | "unknown";
+            /** @default 0 */
+            readonly nightsLost: number;
+            /** @default null */
+            readonly insurerToldAt: string | null;
+        } | {
+            /** @constant */
+            readonly kind: "accident";
+            readonly what: string;
+            readonly where: string;
+            readonly at: string;
+            readonly drivable: boolean;
+            /** @enum {string} */
+            readonly cause: "ours" | "theirs" | "unknown";
+            /** @default 0 */
+            readonly nightsLost: number;
+            /** @default null */
+            readonly insurerToldAt: string | null;
+        } | {
+            /** @constant */
+            readonly kind: "notice";
+            /** @enum {string} */
+            readonly notice: "privateParking" | "council" | "police" | "toll";
+            readonly reference: string;
+            readonly registration: string;
+            readonly at: string;
+            /** Format: date */
+            readonly givenOn: string;
+            /** @default  */
+            readonly note: string;
+        };
+        readonly ChangeEffects: {
+            /** @enum {string} */
+            readonly kind: "vehicle" | "extension" | "late" | "early" | "party" | "driverAbsent" | "teamIll" | "noShow" | "breakdown" | "accident" | "notice";
+            readonly hash: string;
+            readonly canConfirm: boolean;
+            readonly stops: readonly {
+                readonly code: string;
+                readonly facts: {
+                    readonly [key: string]: components["schemas"]["Figure"] | string | number;
+                };
+            }[];
+            readonly findings: readonly components["schemas"]["Finding"][];
+            readonly voided: readonly {
+                readonly code: string;
+                readonly facts: {
+                    readonly [key: string]: components["schemas"]["Figure"] | string | number;
+                };
+            }[];
+            readonly toDo: readonly {
+                readonly code: string;
+                readonly facts: {
+                    readonly [key: string]: components["schemas"]["Figure"] | string | number;
+                };
+                readonly by: string | null;
+                readonly late: boolean;
+            }[];
+            readonly money: {
+                readonly before: components["schemas"]["Money"];
+                readonly after: components["schemas"]["Money"];
+                readonly hirer: components["schemas"]["Money"];
+                readonly ours: components["schemas"]["Money"];
+            } | null;
+            readonly brief: {
+                readonly again: readonly {
+                    readonly id: string;
+                    /** @enum {string} */
+                    readonly why: "new" | "different";
+                }[];
+                readonly same: number;
+                readonly minutes: components["schemas"]["Figure"];
+            } | null;
+            readonly people: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly telephone: string;
+                readonly code: string;
+                readonly facts: {
+                    readonly [key: string]: components["schemas"]["Figure"] | string | number;
+                };
+                readonly offers: readonly {
+                    readonly vehicleId: string;
+                    readonly name: string;
+                    readonly registration: string;
+                }[];
+            }[];
+            readonly says: readonly {
+                readonly code: string;
+                readonly facts: {
+                    readonly [key: string]: components["schemas"]["Figure"] | string | number;
+                };
+            }[];
+        };
+        readonly ConfirmChange: {
+            readonly change: components["schemas"]["HireChange"];
+            readonly seen: string;
+        };
+        readonly HireChanges: {
+            readonly possible: readonly ("vehicle" | "extension" | "late" | "early" | "party" | "driverAbsent" | "teamIll" | "noShow" | "breakdown" | "accident" | "notice")[];
+            readonly vehicles: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+                readonly free: boolean;
+                readonly fits: boolean;
+            }[];
+            readonly done: readonly {
+                readonly id: string;
+                /** @enum {string} */
+                readonly kind: "vehicle" | "extension" | "late" | "early" | "party" | "driverAbsent" | "teamIll" | "noShow" | "breakdown" | "accident" | "notice";
+                readonly at: string;
+                readonly by: string;
+                readonly change: components["schemas"]["HireChange"] | null;
+                readonly toDo: readonly {
+                    readonly code: string;
+                    readonly facts: {
+                        readonly [key: string]: components["schemas"]["Figure"] | string | number;
+                    };
+                    readonly by: string | null;
+                }[];
+                readonly papers: readonly ("letter" | "agreement")[];
+                readonly continuedBy: {
+                    readonly hireId: string;
+                    readonly reference: string;
+                } | null;
+            }[];
+        };
+        readonly Discount: {
+            readonly kind: string;
+            readonly percent?: number;
+            readonly pence?: number;
+            readonly reason: string;
+        };
+        readonly Waiting: {
+            readonly hireId: string;
+            readonly reference: string;
+            readonly customer: string;
+            readonly telephone: string;
+            readonly people: number;
+            readonly from: string;
+            readonly to: string;
+            readonly since: string;
+            readonly classes: readonly string[];
+            readonly flexDays: number;
+            readonly could: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+                readonly from: string;
+                readonly to: string;
+                readonly price: components["schemas"]["Money"] | null;
+            }[];
+        };
+        readonly Ending: {
+            readonly hireId: string;
+            readonly reference: string;
+            readonly customer: string;
+            readonly telephone: string;
+            readonly people: number;
+            readonly from: string;
+            readonly to: string;
+            /** @enum {string} */
+            readonly as: "lost" | "cancelled" | "noShow";
+            readonly code: ("price" | "datesTaken" | "tooSmall" | "licence" | "insurance" | "pets" | "elsewhere" | "noAnswer" | "plansChanged" | "illness" | "other") | null;
+            readonly reason: string;
+            readonly at: string;
+            readonly keep: components["schemas"]["Money"] | null;
+            readonly refund: components["schemas"]["Money"] | null;
+        };
+        readonly Enquiries: {
+            readonly waiting: readonly components["schemas"]["Waiting"][];
+            readonly classes: readonly string[];
+            readonly ended: readonly components["schemas"]["Ending"][];
+            readonly reasons: readonly {
+                readonly as: string;
+                readonly code: string;
+                readonly count: number;
+            }[];
+        };
+        readonly WaitFor: {
+            readonly classes: readonly string[];
+            readonly flexDays: number;
+        };
+        readonly TakeHire: {
+            readonly vehicleId: string;
+            readonly extras?: readonly {
+                readonly id: string;
+                readonly count: number;
+            }[];
+            readonly from?: string;
+            readonly to?: string;
+        };
+        readonly EndingPreview: {
+            readonly charge: {
+                readonly daysBefore: components["schemas"]["Figure"];
+                readonly keepPercent: components["schemas"]["Figure"];
+                readonly step: {
+                    readonly atLeastDaysBefore: number;
+                    readonly keepPercent: number;
+                } | null;
+                readonly keep: components["schemas"]["Money"];
+                readonly paid: components["schemas"]["Money"];
+                readonly refund: components["schemas"]["Money"];
+                readonly owed: components["schemas"]["Money"];
+            } | null;
+            readonly termsId: string | null;
+            readonly nextInLine: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+            }[];
+        };
         readonly NewPayment: {
             readonly id: string;
             /** @enum {string} */
@@ -2504,19 +4694,366 @@ export interface components {
             readonly on: string;
             /** @enum {string} */
             readonly method: "card" | "transfer" | "cash" | "cardHold";
+            readonly of?: string;
             readonly note?: string;
         };
         readonly Payment: {
             readonly id: string;
             /** @enum {string} */
-            readonly kind: "payment" | "depositHeld" | "depositReleased" | "depositCharged" | "refund";
+            readonly kind: "payment" | "refund" | "depositHeld" | "depositReleased" | "depositCharged" | "charge" | "credit" | "failed" | "correction";
             readonly amount: components["schemas"]["Money"];
             /** Format: date */
             readonly on: string;
             readonly method: string;
+            readonly of: string | null;
+            readonly undoneBy: string | null;
             readonly note: string | null;
             readonly by: string;
             readonly at: string;
+        };
+        readonly PaymentParts: {
+            readonly agreed: readonly {
+                /** Format: date */
+                readonly dueOn: string;
+                readonly pence: number;
+            }[];
+        };
+        readonly NewCharge: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "charge" | "credit";
+            /** @enum {string} */
+            readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
+            readonly pence: number;
+            /** Format: date */
+            readonly on: string;
+            readonly note: string;
+        };
+        readonly NewRefund: {
+            readonly id: string;
+            readonly of: string;
+            readonly pence: number;
+            /** Format: date */
+            readonly on: string;
+            readonly reason: string;
+        };
+        readonly UndoEntry: {
+            readonly id: string;
+            readonly entryId: string;
+            /** @enum {string} */
+            readonly kind: "failed" | "correction";
+            /** Format: date */
+            readonly on: string;
+            readonly reason: string;
+        };
+        readonly CreditInvoice: {
+            readonly reason: string;
+        };
+        readonly InvoiceLine: {
+            readonly key: string;
+            /** @enum {string} */
+            readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
+            readonly text: string;
+            readonly facts: {
+                readonly [key: string]: string | number;
+            };
+            /** @enum {string} */
+            readonly vat: "standard" | "exempt" | "outsideScope";
+            readonly ratePercent: number;
+            readonly netPence: number;
+            readonly vatPence: number;
+            readonly grossPence: number;
+        };
+        readonly InvoiceDraft: {
+            /** @enum {string} */
+            readonly kind: "invoice" | "creditNote";
+            readonly lines: readonly components["schemas"]["InvoiceLine"][];
+            readonly net: components["schemas"]["Money"];
+            readonly vat: components["schemas"]["Money"];
+            readonly total: components["schemas"]["Money"];
+        };
+        readonly Invoice: {
+            readonly id: string;
+            readonly number: string;
+            /** @enum {string} */
+            readonly kind: "invoice" | "creditNote";
+            /** Format: date */
+            readonly on: string;
+            readonly total: components["schemas"]["Money"];
+            readonly vat: components["schemas"]["Money"];
+            readonly of: string | null;
+            readonly creditedBy: string | null;
+            readonly reason: string | null;
+            readonly by: string;
+        };
+        readonly Instalment: {
+            /** @enum {string} */
+            readonly what: "bookingDeposit" | "balance" | "part" | "charges";
+            /** Format: date */
+            readonly dueOn: string;
+            readonly amount: components["schemas"]["Money"];
+            readonly open: components["schemas"]["Money"];
+            readonly overdueDays: number;
+        };
+        readonly CardHold: {
+            readonly id: string;
+            readonly amount: components["schemas"]["Money"];
+            /** Format: date */
+            readonly on: string;
+            /** Format: date */
+            readonly standsTo: string;
+            /** Format: date */
+            readonly neededTo: string;
+            /** @enum {string} */
+            readonly state: "stands" | "lapsesBefore" | "lapsed";
+            readonly daysLeft: number;
+        };
+        readonly HireMoney: {
+            readonly price: components["schemas"]["Money"];
+            readonly due: components["schemas"]["Money"];
+            readonly settled: components["schemas"]["Money"];
+            readonly owed: components["schemas"]["Money"];
+            readonly depositDue: components["schemas"]["Money"];
+            readonly depositHeld: components["schemas"]["Money"];
+            readonly instalments: readonly components["schemas"]["Instalment"][];
+            readonly agreed: readonly {
+                /** Format: date */
+                readonly dueOn: string;
+                readonly pence: number;
+            }[];
+            readonly holds: readonly components["schemas"]["CardHold"][];
+            readonly refundable: readonly {
+                readonly id: string;
+                readonly method: string;
+                /** Format: date */
+                readonly on: string;
+                readonly amount: components["schemas"]["Money"];
+                readonly left: components["schemas"]["Money"];
+                readonly fromDeposit: boolean;
+            }[];
+            readonly entries: readonly components["schemas"]["Payment"][];
+            readonly undoable: readonly {
+                readonly id: string;
+                readonly failed: boolean;
+            }[];
+            readonly toInvoice: components["schemas"]["InvoiceDraft"] | null;
+            readonly invoices: readonly components["schemas"]["Invoice"][];
+        };
+        readonly FirmOnInvoices: {
+            readonly name: string;
+            readonly address: string;
+            readonly vatNumber: string | null;
+        };
+        readonly MoneyPage: {
+            /** Format: date */
+            readonly today: string;
+            readonly held: {
+                readonly deposits: components["schemas"]["Money"];
+                readonly prepaid: components["schemas"]["Money"];
+                readonly total: components["schemas"]["Money"];
+                readonly onCards: components["schemas"]["Money"];
+                readonly hires: readonly {
+                    readonly hireId: string;
+                    readonly reference: string;
+                    readonly customer: string;
+                    readonly registration: string;
+                    readonly stage: string;
+                    readonly deposits: components["schemas"]["Money"];
+                    readonly prepaid: components["schemas"]["Money"];
+                    readonly onCards: components["schemas"]["Money"];
+                }[];
+            };
+            readonly overdue: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+                readonly stage: string;
+                /** @enum {string} */
+                readonly what: "bookingDeposit" | "balance" | "part" | "charges";
+                /** Format: date */
+                readonly dueOn: string;
+                readonly open: components["schemas"]["Money"];
+                readonly days: number;
+            }[];
+            readonly toPayBack: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+                readonly stage: string;
+                readonly amount: components["schemas"]["Money"];
+            }[];
+            readonly holds: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+                readonly stage: string;
+                readonly hold: components["schemas"]["CardHold"];
+            }[];
+            readonly failed: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+                readonly stage: string;
+                readonly amount: components["schemas"]["Money"];
+                /** Format: date */
+                readonly on: string;
+                readonly note: string | null;
+                readonly owed: components["schemas"]["Money"];
+            }[];
+            readonly vat: readonly {
+                /** @enum {string} */
+                readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
+                /** @enum {string} */
+                readonly kind: "standard" | "exempt" | "outsideScope";
+                readonly ratePercent: number;
+                readonly source: string;
+                readonly isRead: boolean;
+                readonly toConfirm: string | null;
+            }[];
+            readonly firm: components["schemas"]["FirmOnInvoices"] | null;
+            readonly accounts: readonly ("card" | "bank" | "cash" | "hirers" | "deposits" | "sales.standard" | "sales.exempt" | "sales.outsideScope" | "vat")[];
+        };
+        readonly NewStockItem: {
+            readonly kind: string;
+            readonly name: string;
+            readonly size?: string;
+            readonly count: number;
+            /** Format: date */
+            readonly validFrom?: string;
+            /** Format: date */
+            readonly expiresOn?: string;
+            /** Format: date */
+            readonly retiredOn?: string;
+            /** @default [] */
+            readonly puts: readonly string[];
+            readonly vehicleId?: string;
+            readonly note?: string;
+        };
+        readonly ChangeStockItem: {
+            readonly kind: string;
+            readonly name: string;
+            readonly size?: string;
+            readonly count: number;
+            /** Format: date */
+            readonly validFrom?: string;
+            /** Format: date */
+            readonly expiresOn?: string;
+            /** Format: date */
+            readonly retiredOn?: string;
+            /** @default [] */
+            readonly puts: readonly string[];
+            readonly vehicleId?: string;
+            readonly note?: string;
+            readonly version: number;
+            readonly reason: string;
+        };
+        readonly StockItem: {
+            readonly id: string;
+            readonly kind: string;
+            readonly name: string;
+            readonly size?: string;
+            readonly count: number;
+            /** Format: date */
+            readonly validFrom?: string;
+            /** Format: date */
+            readonly expiresOn?: string;
+            /** Format: date */
+            readonly retiredOn?: string;
+            readonly puts: readonly string[];
+            readonly vehicleId?: string;
+            readonly note?: string;
+            readonly version: number;
+            readonly byTerms: boolean;
+            /** @enum {string} */
+            readonly date: "good" | "soon" | "over" | "retired";
+            readonly freeNow: number;
+            readonly holds: readonly {
+                readonly id: string;
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly count: number;
+                readonly from: string;
+                readonly to: string;
+                readonly packedAt: string | null;
+            }[];
+        };
+        readonly StockList: {
+            /** Format: date */
+            readonly today: string;
+            readonly items: readonly components["schemas"]["StockItem"][];
+        };
+        readonly StockHistory: {
+            readonly item: components["schemas"]["StockItem"];
+            readonly history: readonly {
+                readonly at: string;
+                readonly by: string;
+                readonly act: string;
+                readonly reference: string | null;
+                readonly note: string;
+            }[];
+            readonly past: readonly {
+                readonly id: string;
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly count: number;
+                readonly from: string;
+                readonly to: string;
+                readonly packedAt: string | null;
+            }[];
+        };
+        readonly HireStock: {
+            readonly asks: readonly {
+                readonly kind: string;
+                readonly size?: string;
+                readonly count: number;
+            }[];
+            readonly holds: readonly {
+                readonly id: string;
+                readonly itemId: string;
+                readonly kind: string;
+                readonly name: string;
+                readonly size: string | null;
+                readonly count: number;
+                readonly puts: readonly string[];
+                readonly expiresOn: string | null;
+                readonly packedAt: string | null;
+                readonly isBack: boolean;
+            }[];
+            readonly kinds: readonly {
+                readonly kind: string;
+                readonly sizes: readonly string[];
+            }[];
+            readonly findings: readonly components["schemas"]["Finding"][];
+            readonly short: readonly {
+                readonly kind: string;
+                readonly holders: readonly {
+                    readonly reference: string;
+                    readonly customer: string;
+                    readonly count: number;
+                    readonly from: string;
+                    readonly to: string;
+                }[];
+                readonly backAt: string | null;
+                readonly fitsFrom: string | null;
+            }[];
+        };
+        readonly SetHireStock: {
+            readonly asks: readonly {
+                readonly kind: string;
+                readonly size?: string;
+                readonly count: number;
+            }[];
+        };
+        readonly StockAct: {
+            /** @enum {string} */
+            readonly act: "pack" | "unpack" | "back";
+            readonly note?: string;
         };
         readonly Party: {
             readonly travellers: readonly {
@@ -2562,6 +5099,12 @@ export interface components {
                 }[];
                 /** Format: date */
                 readonly checkedOn?: string;
+                readonly otherEvidence?: {
+                    readonly seen: string;
+                    readonly by: string;
+                };
+                /** Format: date */
+                readonly visitingSince?: string;
             };
             readonly faultIncidents3y: number;
             readonly disqualified3y: boolean;
@@ -2649,6 +5192,14 @@ export interface components {
             readonly email: string;
             readonly address?: string;
         };
+        readonly Asked: {
+            readonly countries: readonly string[];
+            readonly extras: readonly {
+                readonly id: string;
+                readonly count: number;
+            }[];
+            readonly drivers: number;
+        };
         readonly NewHire: {
             readonly customer: components["schemas"]["Customer"];
             readonly party: components["schemas"]["Party"];
@@ -2656,6 +5207,7 @@ export interface components {
             readonly to: string;
             readonly wishes?: string;
             readonly vehicleId?: string;
+            readonly asked?: components["schemas"]["Asked"];
         };
         /** @enum {string} */
         readonly GlassState: "cannotGo" | "notYet" | "goesWithConditions" | "readyWithNotes" | "ready";
@@ -2762,6 +5314,30 @@ export interface components {
             readonly hire: components["schemas"]["HireSummary"];
             readonly version: number;
             readonly wishes: string | null;
+            readonly asked: components["schemas"]["Asked"] | null;
+            readonly waiting: {
+                readonly since: string;
+                readonly classes: readonly string[];
+                readonly flexDays: number;
+            } | null;
+            readonly ending: {
+                readonly as: string;
+                readonly code: string | null;
+                readonly at: string;
+                readonly charge: {
+                    readonly daysBefore: components["schemas"]["Figure"];
+                    readonly keepPercent: components["schemas"]["Figure"];
+                    readonly step: {
+                        readonly atLeastDaysBefore: number;
+                        readonly keepPercent: number;
+                    } | null;
+                    readonly keep: components["schemas"]["Money"];
+                    readonly paid: components["schemas"]["Money"];
+                    readonly refund: components["schemas"]["Money"];
+                    readonly owed: components["schemas"]["Money"];
+                } | null;
+                readonly termsId: string | null;
+            } | null;
             readonly customer: {
                 readonly name: string;
                 readonly telephone: string;
@@ -2836,6 +5412,7 @@ export interface components {
             readonly party: components["schemas"]["Party"];
             readonly from: string;
             readonly to: string;
+            readonly asked?: components["schemas"]["Asked"];
         };
         readonly Availability: {
             readonly vehicles: readonly {
@@ -2846,13 +5423,29 @@ export interface components {
                 readonly findings: readonly components["schemas"]["Finding"][];
                 readonly nearestChanges: readonly {
                     /** @enum {string} */
-                    readonly kind: "shift" | "smallerParty" | "renewDue" | "waivePets";
+                    readonly kind: "shift" | "smallerParty" | "renewDue" | "waivePets" | "otherLength" | "fewerExtras" | "otherVehicle";
                     readonly from?: string;
                     readonly to?: string;
                     readonly shiftHours?: number;
                     readonly people?: number;
+                    readonly extra?: string;
+                    readonly count?: number;
+                    readonly vehicleId?: string;
+                    readonly vehicleName?: string;
                 }[];
                 readonly price: components["schemas"]["Money"] | null;
+            }[];
+            readonly short?: readonly {
+                readonly kind: string;
+                readonly holders: readonly {
+                    readonly reference: string;
+                    readonly customer: string;
+                    readonly count: number;
+                    readonly from: string;
+                    readonly to: string;
+                }[];
+                readonly backAt: string | null;
+                readonly fitsFrom: string | null;
             }[];
         };
         readonly SetVehicle: {
@@ -2867,6 +5460,7 @@ export interface components {
                 readonly id: string;
                 readonly count: number;
             }[];
+            readonly discount?: components["schemas"]["Discount"];
             /** @default false */
             readonly accept: boolean;
         };
@@ -2892,6 +5486,8 @@ export interface components {
             /** @enum {string} */
             readonly as: "lost" | "cancelled" | "noShow";
             readonly reason: string;
+            /** @enum {string} */
+            readonly code?: "price" | "datesTaken" | "tooSmall" | "licence" | "insurance" | "pets" | "elsewhere" | "noAnswer" | "plansChanged" | "illness" | "other";
         };
         readonly HirerLink: {
             readonly url: string;
@@ -2967,11 +5563,15 @@ export interface components {
                 readonly findings: readonly components["schemas"]["Finding"][];
                 readonly nearestChanges: readonly {
                     /** @enum {string} */
-                    readonly kind: "shift" | "smallerParty" | "renewDue" | "waivePets";
+                    readonly kind: "shift" | "smallerParty" | "renewDue" | "waivePets" | "otherLength" | "fewerExtras" | "otherVehicle";
                     readonly from?: string;
                     readonly to?: string;
                     readonly shiftHours?: number;
                     readonly people?: number;
+                    readonly extra?: string;
+                    readonly count?: number;
+                    readonly vehicleId?: string;
+                    readonly vehicleName?: string;
                 }[];
                 readonly price: components["schemas"]["Money"] | null;
             }[];
@@ -3008,6 +5608,106 @@ export interface components {
                 readonly from: string;
                 readonly to: string;
             }[];
+        };
+        readonly NewCheckCode: {
+            readonly code: string;
+            /** Format: date */
+            readonly madeOn: string;
+        };
+        readonly LicenceCheck: {
+            /** @enum {string} */
+            readonly how: "code" | "other";
+            readonly consent: boolean;
+            readonly seen?: string;
+            readonly licence: {
+                /** @enum {string} */
+                readonly issuedBy: "GB" | "NI" | "EEA" | "other";
+                /** Format: date */
+                readonly firstCarEntitlement: string;
+                readonly categories: readonly {
+                    /** @enum {string} */
+                    readonly category: "B" | "BE" | "C1" | "C1E" | "C";
+                    /** Format: date */
+                    readonly from: string;
+                    /** Format: date */
+                    readonly to: string;
+                }[];
+                /** Format: date */
+                readonly photocardTo?: string;
+                readonly endorsements: readonly {
+                    readonly code: string;
+                    /** Format: date */
+                    readonly offence: string;
+                    readonly points: number;
+                }[];
+                /** Format: date */
+                readonly checkedOn?: string;
+                readonly otherEvidence?: {
+                    readonly seen: string;
+                    readonly by: string;
+                };
+                /** Format: date */
+                readonly visitingSince?: string;
+            };
+        };
+        readonly DriverChecks: {
+            readonly drivers: readonly {
+                readonly driverId: string;
+                readonly name: string;
+                readonly mayDrive: ("yes" | "no" | "unchecked") | null;
+                /** Format: date */
+                readonly askFrom: string;
+                readonly hasCode: boolean;
+                readonly code: {
+                    /** Format: date */
+                    readonly madeOn: string;
+                    /** Format: date */
+                    readonly lastDay: string;
+                    readonly isUsable: boolean;
+                } | null;
+                readonly checks: readonly {
+                    /** @enum {string} */
+                    readonly how: "code" | "other";
+                    readonly by: string;
+                    readonly at: string;
+                    /** Format: date */
+                    readonly on: string;
+                    readonly seen: string | null;
+                    readonly licence: {
+                        /** @enum {string} */
+                        readonly issuedBy: "GB" | "NI" | "EEA" | "other";
+                        /** Format: date */
+                        readonly firstCarEntitlement: string;
+                        readonly categories: readonly {
+                            /** @enum {string} */
+                            readonly category: "B" | "BE" | "C1" | "C1E" | "C";
+                            /** Format: date */
+                            readonly from: string;
+                            /** Format: date */
+                            readonly to: string;
+                        }[];
+                        /** Format: date */
+                        readonly photocardTo?: string;
+                        readonly endorsements: readonly {
+                            readonly code: string;
+                            /** Format: date */
+                            readonly offence: string;
+                            readonly points: number;
+                        }[];
+                        /** Format: date */
+                        readonly checkedOn?: string;
+                        readonly otherEvidence?: {
+                            readonly seen: string;
+                            readonly by: string;
+                        };
+                        /** Format: date */
+                        readonly visitingSince?: string;
+                    };
+                }[];
+            }[];
+        };
+        readonly CheckCodeAnswer: {
+            readonly code: string;
         };
         readonly Faults: {
             readonly symptoms: readonly unknown[];
@@ -3068,6 +5768,223 @@ export interface components {
             readonly faults: components["schemas"]["Faults"];
             readonly readings: readonly unknown[];
         };
+        readonly Message: {
+            readonly id: string;
+            readonly hireId: string;
+            readonly reference: string;
+            readonly customer: string;
+            /** @enum {string} */
+            readonly kind: "booking" | "preHire" | "dayBefore" | "returnReminder" | "statement";
+            /** @enum {string} */
+            readonly language: "en" | "de" | "fr";
+            readonly to: string;
+            readonly subject: string;
+            readonly body: string;
+            readonly attachments: readonly ("quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack")[];
+            /** @enum {string} */
+            readonly state: "waiting" | "sending" | "sent" | "failed" | "bounced" | "unsure" | "withdrawn";
+            readonly dueAt: string;
+            readonly sentAt: string | null;
+            readonly reasonCode: string | null;
+            readonly reason: string | null;
+            readonly response: string | null;
+            readonly attempts: number;
+            readonly by: string | null;
+        };
+        readonly Outbox: {
+            readonly mailServer: string | null;
+            readonly hasFrom: boolean;
+            readonly messages: readonly components["schemas"]["Message"][];
+            readonly next: string | null;
+            readonly planned: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                /** @enum {string} */
+                readonly kind: "booking" | "preHire" | "dayBefore" | "returnReminder" | "statement";
+                readonly dueAt: string;
+            }[];
+        };
+        readonly MessagePreview: {
+            /** @enum {string} */
+            readonly kind: "booking" | "preHire" | "dayBefore" | "returnReminder" | "statement";
+            /** @enum {string} */
+            readonly language: "en" | "de" | "fr";
+            readonly isDraft: boolean;
+            readonly to: string;
+            readonly subject: string;
+            readonly body: string;
+            readonly attachments: readonly ("quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack")[];
+            readonly lacking: readonly {
+                /** @enum {string} */
+                readonly paper: "quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack";
+                readonly problems: readonly {
+                    readonly path: string;
+                    readonly expected: string;
+                }[];
+            }[];
+            readonly problems: readonly {
+                readonly path: string;
+                readonly expected: string;
+            }[];
+            readonly moment: string | null;
+        };
+        readonly SendMessage: {
+            /** Format: uuid */
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "booking" | "preHire" | "dayBefore" | "returnReminder" | "statement";
+            /**
+             * @default en
+             * @enum {string}
+             */
+            readonly language: "en" | "de" | "fr";
+            /**
+             * @default now
+             * @enum {string}
+             */
+            readonly when: "now" | "moment";
+            /** @default false */
+            readonly draftRead: boolean;
+        };
+        readonly MessageBounced: {
+            readonly why: string;
+        };
+        readonly MessageSettings: {
+            readonly fromName: string;
+            readonly fromAddress: string;
+            readonly replyTo: string;
+            readonly automatic: readonly ("booking" | "preHire" | "dayBefore" | "returnReminder" | "statement")[];
+            readonly version: number;
+        };
+        readonly PutMessageSettings: {
+            readonly fromName: string;
+            readonly fromAddress: string;
+            readonly replyTo: string;
+            readonly automatic: readonly ("booking" | "preHire" | "dayBefore" | "returnReminder" | "statement")[];
+            readonly version: number;
+        };
+        readonly Note: {
+            readonly id: string;
+            readonly hireId: string;
+            /** @enum {string} */
+            readonly kind: "note" | "promise";
+            readonly text: string;
+            readonly moment: ("preparing" | "counter" | "return" | "day") | null;
+            readonly on: string | null;
+            readonly owner: {
+                readonly id: string;
+                readonly name: string;
+            } | null;
+            readonly by: string;
+            readonly at: string;
+            readonly done: {
+                readonly by: string;
+                readonly at: string;
+            } | null;
+            readonly isDue: boolean;
+        };
+        readonly NewNote: {
+            /**
+             * @default note
+             * @enum {string}
+             */
+            readonly kind: "note" | "promise";
+            readonly text: string;
+            /** @enum {string} */
+            readonly moment?: "preparing" | "counter" | "return" | "day";
+            /** Format: date */
+            readonly on?: string;
+            readonly ownerId?: string;
+        };
+        readonly TickNote: {
+            readonly done: boolean;
+        };
+        readonly Payer: {
+            readonly name: string;
+            /** Format: email */
+            readonly email: string;
+            readonly address?: string;
+        };
+        readonly SetPayer: {
+            readonly payer: components["schemas"]["Payer"] | null;
+        };
+        readonly HireNotes: {
+            readonly notes: readonly components["schemas"]["Note"][];
+            readonly payer: components["schemas"]["Payer"] | null;
+            readonly people: readonly {
+                readonly id: string;
+                readonly name: string;
+            }[];
+        };
+        readonly Reminders: {
+            readonly notes: readonly {
+                readonly note: components["schemas"]["Note"];
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+            }[];
+            readonly askForCode: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly driver: string;
+                readonly driverId: string;
+                /** Format: date */
+                readonly from: string;
+                /** Format: date */
+                readonly keys: string;
+            }[];
+        };
+        readonly CheckTerms: {
+            readonly terms: components["schemas"]["Terms"];
+            /** Format: date */
+            readonly from: string;
+        };
+        readonly TermsPreview: {
+            readonly findings: readonly components["schemas"]["Finding"][];
+            readonly gaps: readonly {
+                readonly from: string;
+                readonly to: string;
+                readonly days: number;
+            }[];
+            readonly overlaps: readonly {
+                readonly from: string;
+                readonly to: string;
+                readonly days: number;
+                readonly wins: string;
+                readonly over: string;
+            }[];
+            readonly classes: readonly string[];
+            readonly days: readonly {
+                /** Format: date */
+                readonly date: string;
+                readonly season: string | null;
+                readonly under: readonly string[];
+                readonly minimumNights: number;
+                readonly nightPence: {
+                    readonly [key: string]: number;
+                };
+                readonly weekPence: {
+                    readonly [key: string]: number;
+                };
+            }[];
+        };
+        readonly TermsVersions: {
+            readonly versions: readonly {
+                readonly versionId: string;
+                readonly termsId: string;
+                /** Format: date */
+                readonly validFrom: string;
+                readonly writtenAt: string;
+                /** @enum {string} */
+                readonly when: "before" | "now" | "later";
+            }[];
+        };
+        readonly TermsVersion: {
+            readonly versionId: string;
+            readonly terms: components["schemas"]["Terms"];
+        };
         readonly Record: {
             readonly id: string;
         } & {
@@ -3106,6 +6023,130 @@ export interface components {
             readonly state: "kept" | "partial";
             readonly received: number;
             readonly again: boolean;
+        };
+        readonly Rule: {
+            readonly id: string;
+            readonly value: number | string | boolean;
+            readonly unit: string;
+            /** Format: date */
+            readonly validFrom: string;
+            /** Format: date */
+            readonly validTo?: string;
+            /** Format: date */
+            readonly readOn: string;
+            readonly source: string;
+            /** @enum {string} */
+            readonly confidence: "read" | "secondary" | "memory";
+            readonly country: string;
+            readonly when?: {
+                /** @enum {string} */
+                readonly mass?: "mam" | "technical" | "unladen";
+                readonly aboveKg?: number;
+                readonly toKg?: number;
+                /** @enum {string} */
+                readonly category?: "M1" | "N1";
+                readonly heightToM?: number;
+                readonly orHeightAboveM?: number;
+                readonly overhang?: boolean;
+                readonly plateLacksUk?: boolean;
+            };
+            readonly leadDays?: number;
+            readonly unsettled?: string;
+            readonly off?: string;
+            readonly note?: string;
+        };
+        readonly RuleLine: {
+            readonly id: string;
+            readonly country: string;
+            readonly topic: string;
+            readonly now: components["schemas"]["Rule"] | null;
+            readonly shipped: readonly components["schemas"]["Rule"][];
+            readonly own: readonly {
+                readonly rule: components["schemas"]["Rule"];
+                readonly by: string;
+                readonly at: string;
+            }[];
+            readonly readAgain: readonly {
+                /** Format: date */
+                readonly readOn: string;
+                readonly source: string;
+                readonly by: string;
+                readonly at: string;
+            }[];
+            readonly values: readonly string[] | null;
+            readonly off: string | null;
+            readonly due: {
+                readonly reasons: readonly ("unsettled" | "memory" | "beforeHires" | "old" | "ends")[];
+                /** Format: date */
+                readonly dueOn: string;
+                readonly firstHire: string | null;
+                readonly hires: number;
+            } | null;
+        };
+        readonly RulesAnswer: {
+            readonly bookId: string;
+            readonly rules: readonly components["schemas"]["RuleLine"][];
+            readonly countries: readonly string[];
+            readonly topics: readonly string[];
+            readonly counts: {
+                readonly all: number;
+                readonly due: number;
+                readonly overdue: number;
+                readonly own: number;
+            };
+        };
+        readonly CorrectRule: {
+            readonly value: number | string | boolean;
+            /** Format: date */
+            readonly validFrom: string;
+            /** Format: date */
+            readonly validTo?: string;
+            /** Format: date */
+            readonly readOn: string;
+            readonly source: string;
+            /** @enum {string} */
+            readonly confidence: "read" | "secondary" | "memory";
+            readonly unsettled?: string;
+            readonly note?: string;
+            readonly leadDays?: number;
+        };
+        readonly ConfirmRule: {
+            /** Format: date */
+            readonly readOn: string;
+            readonly source: string;
+        };
+        readonly WithdrawRule: {
+            /** Format: date */
+            readonly validFrom: string;
+        };
+        readonly MissingRules: {
+            readonly bookId: string;
+            readonly missing: readonly {
+                /** @enum {string} */
+                readonly kind: "gateNotChecked" | "findingNotChecked" | "countryNotInData" | "topicNotInData" | "ruleUnsettled" | "ruleFromMemory" | "ruleSwitchedOff";
+                /** @enum {string} */
+                readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+                readonly about: string;
+                readonly finding: components["schemas"]["Finding"] | null;
+                readonly source: string | null;
+            }[];
+        };
+        readonly InsurancePreview: {
+            readonly policy: components["schemas"]["InsurancePolicy"];
+        };
+        readonly InsurancePreviewAnswer: {
+            readonly drivers: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly from: string;
+                readonly driver: string;
+                readonly today: ("accept" | "refer" | "refuse") | null;
+                /** @enum {string} */
+                readonly proposed: "accept" | "refer" | "refuse";
+                readonly findings: readonly components["schemas"]["Finding"][];
+            }[];
+            readonly asked: number;
         };
         readonly SignIn: {
             readonly login: string;
@@ -3230,6 +6271,12 @@ export interface components {
             readonly cancellation: readonly {
                 readonly atLeastDaysBefore: number;
                 readonly keepPercent: number;
+            }[];
+            readonly discounts?: readonly {
+                readonly id: string;
+                readonly mostPercent: {
+                    readonly [key: string]: number;
+                };
             }[];
             readonly quoteDays: number;
             readonly tariff: {
@@ -3740,6 +6787,12 @@ export interface components {
             readonly signaturesNeeded: readonly string[];
             readonly briefing: unknown;
             readonly conditions: readonly components["schemas"]["Finding"][];
+            readonly defects: readonly {
+                readonly id: string;
+                readonly what: string;
+                readonly where: string;
+                readonly told: boolean;
+            }[];
             readonly done: boolean;
         };
         readonly YardJobs: {
@@ -6704,6 +9757,261 @@ export interface operations {
             };
         };
     };
+    readonly checkTerms: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["CheckTermsInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["TermsPreview"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly termsVersions: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["TermsVersions"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly termsVersion: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["TermsVersion"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
     readonly listHires: {
         readonly parameters: {
             readonly query?: {
@@ -7850,6 +11158,1045 @@ export interface operations {
             };
         };
     };
+    readonly enquiries: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Enquiries"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly putWaiting: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["WaitForInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly dropWaiting: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly takeHire: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["TakeHireInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly previewEnding: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["EndingPreview"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly listStock: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["StockList"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly addStockItem: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NewStockItemInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["StockHistory"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readStockItem: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["StockHistory"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly changeStockItem: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["ChangeStockItemInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["StockHistory"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readHireStock: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HireStock"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly setHireStock: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["SetHireStockInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HireStock"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly actOnHireStock: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+                readonly holdId: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["StockActInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HireStock"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
     readonly setTrip: {
         readonly parameters: {
             readonly query?: never;
@@ -8457,6 +12804,2353 @@ export interface operations {
             };
         };
     };
+    readonly listRules: {
+        readonly parameters: {
+            readonly query?: {
+                readonly q?: string;
+                readonly country?: string;
+                readonly topic?: string;
+                readonly due?: "true" | "false";
+                readonly months?: number;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["RulesAnswer"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly correctRule: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly ruleId: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["CorrectRuleInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["RuleLine"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly confirmRule: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly ruleId: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["ConfirmRuleInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["RuleLine"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly withdrawRule: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly ruleId: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["WithdrawRuleInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["RuleLine"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly missingRules: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["MissingRules"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly previewInsurance: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["InsurancePreviewInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["InsurancePreviewAnswer"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readNotes: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HireNotes"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly addNote: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NewNoteInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HireNotes"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly tickNote: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly noteId: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["TickNoteInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HireNotes"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly setPayer: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["SetPayerInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HireNotes"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly reminders: {
+        readonly parameters: {
+            readonly query?: {
+                readonly date?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Reminders"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readDriverChecks: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["DriverChecks"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly putCheckCode: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+                readonly driverId: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NewCheckCodeInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["DriverChecks"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readCheckCode: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+                readonly driverId: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["CheckCodeAnswer"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly checkDriver: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+                readonly driverId: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["LicenceCheckInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["DriverChecks"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readChanges: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HireChanges"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly confirmChange: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["ConfirmChangeInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly lookAtChange: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["ChangeEffects"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readChangePaper: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+                readonly change: string;
+                readonly paper: "letter" | "agreement";
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly listMessages: {
+        readonly parameters: {
+            readonly query?: {
+                readonly show?: "all" | "open" | "sent";
+                readonly hireId?: string;
+                readonly after?: string;
+                readonly limit?: number;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Outbox"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readMessageSettings: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["MessageSettings"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly putMessageSettings: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PutMessageSettingsInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["MessageSettings"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly previewMessage: {
+        readonly parameters: {
+            readonly query: {
+                readonly kind: "booking" | "preHire" | "dayBefore" | "returnReminder" | "statement";
+                readonly language?: "en" | "de" | "fr";
+            };
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["MessagePreview"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly sendMessage: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["SendMessageInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Message"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly retryMessage: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Message"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly withdrawMessage: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Message"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly bounceMessage: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["MessageBouncedInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Message"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
     readonly pay: {
         readonly parameters: {
             readonly query?: never;
@@ -8481,6 +15175,946 @@ export interface operations {
                     readonly "application/json": components["schemas"]["HirePage"];
                 };
             };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readHireMoney: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HireMoney"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly agreeParts: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PaymentPartsInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HireMoney"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly addCharge: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NewChargeInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HireMoney"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly refund: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NewRefundInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HireMoney"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly undoEntry: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["UndoEntryInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HireMoney"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly issueInvoice: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HireMoney"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly creditInvoice: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+                readonly invoiceId: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["CreditInvoiceInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HireMoney"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readInvoice: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+                readonly invoiceId: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readMoney: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["MoneyPage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly setFirmOnInvoices: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["FirmOnInvoicesInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["MoneyPage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly exportPostings: {
+        readonly parameters: {
+            readonly query: {
+                readonly from: string;
+                readonly to: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
             /** @description Default Response */
             readonly 400: {
                 headers: {
