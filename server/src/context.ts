@@ -1,4 +1,6 @@
 import type { PhotographFiles } from "./files/types.ts";
+import type { MailServer } from "./mail/mail-server.ts";
+import type { PaymentProvider } from "./money/payment-provider.ts";
 import type { Database } from "./store/types.ts";
 
 /** What the API needs from outside; tests hand in their own clock. */
@@ -6,6 +8,10 @@ export interface AppContext {
   readonly database: Database;
   readonly files: PhotographFiles;
   readonly now: () => Date;
+  /** the way out for mail; none where nobody set one */
+  readonly mailServer?: MailServer | null;
+  /** who moves money; a person, by hand, where nobody is named */
+  readonly payments?: PaymentProvider;
   /** origin of links, without a slash at the end, e.g. `https://hire.example.org` */
   readonly publicUrl: string;
   /** cookies only over TLS */

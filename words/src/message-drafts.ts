@@ -1,5 +1,6 @@
-import { type Catalogue, ENGLISH_CATALOGUE } from "./catalogue.ts";
+import type { Catalogue } from "./catalogue.ts";
 import GERMAN from "./de/messages.json" with { type: "json" };
+import { ENGLISH_CATALOGUE } from "./english.ts";
 import FRENCH from "./fr/messages.json" with { type: "json" };
 
 /**

@@ -1,5 +1,5 @@
 /** Messages to hirers, calendar links and listed vehicles, as the rest of the server sees them. */
-import type { JsonObject, Page, Paged, Scope } from "./types.ts";
+import type { JsonObject, Page, Paged, Scope } from "./basic-types.ts";
 
 export const MESSAGE_KINDS = ["booking", "preHire", "dayBefore", "returnReminder", "statement"] as const;
 export type MessageKind = (typeof MESSAGE_KINDS)[number];
@@ -68,6 +68,7 @@ export interface MessagesStore {
   /** Null where there is one with this key already. */
   add(message: NewMessage): Promise<MessageRow | null>;
   get(id: string): Promise<MessageRow | null>;
+  byKey(dedupeKey: string): Promise<MessageRow | null>;
   /** Newest first. */
   list(filter?: Page & { states?: readonly MessageState[]; hireId?: string }): Promise<Paged<MessageRow>>;
   /** Which keys are there already. */

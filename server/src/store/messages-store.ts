@@ -122,6 +122,14 @@ export function messagesStore(door: Door): MessagesStore {
       const row = await door.from("message").selectAll().where("id", "=", id).executeTakeFirst();
       return row === undefined ? null : read(row);
     },
+    async byKey(dedupeKey) {
+      const row = await door
+        .from("message")
+        .selectAll()
+        .where("dedupe_key", "=", dedupeKey)
+        .executeTakeFirst();
+      return row === undefined ? null : read(row);
+    },
     list: listMessages(door),
     async knownKeys(keys) {
       const known = new Set<string>();

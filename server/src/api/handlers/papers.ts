@@ -1,8 +1,7 @@
-import { asDocument } from "../../desk/documents.ts";
 import { readHireData } from "../../desk/hire-data.ts";
 import { daySheet } from "../../papers/day-sheet.ts";
+import { makePaper } from "../../papers/make-paper.ts";
 import { wordsFor } from "../../papers/paper-call.ts";
-import { COMPOSE } from "../../papers/papers.ts";
 import { renderPdf } from "../../papers/render-pdf.ts";
 import type { Handlers } from "../call.ts";
 import { readToday } from "./today.ts";
@@ -15,18 +14,7 @@ export const paperHandlers = {
     const { store } = signed;
     const data = await readHireData(store, params.id, context.now());
     const words = wordsFor(data);
-    const { name } = await store.firm.get();
-    const { telephone } = asDocument<{ telephone?: string }>(data.depot.document);
-    const content = await COMPOSE[params.paper]({ data, store, words, firm: name });
-    const pdf = await renderPdf(
-      {
-        title: words.t(`papers.title.${params.paper}`),
-        from: telephone === undefined ? name : `${name}, ${telephone}`,
-        reference: `${data.row.number}, ${words.dateText(data.now, "short")}`,
-        content,
-      },
-      words,
-    );
+    const pdf = await makePaper(store, data, params.paper, words);
     reply.header("cache-control", "private, no-store").header(...asPdf(`${data.row.number}-${params.paper}`));
     await reply.type("application/pdf").send(pdf);
     return undefined;
