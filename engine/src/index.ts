@@ -77,6 +77,7 @@ export * from "./rooms/settlement/settle-hire.ts";
 export * from "./rooms/settlement/types.ts";
 export * from "./rooms/situation.ts";
 export * from "./rooms/stock/assign-stock.ts";
+export * from "./rooms/stock/check-packing.ts";
 export * from "./rooms/stock/types.ts";
 export * from "./rooms/trip/index.ts";
 export * from "./rooms/upkeep/check-defects.ts";

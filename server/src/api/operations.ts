@@ -1,6 +1,7 @@
 import { abroadOperations } from "./operations/abroad.ts";
 import { afterHireOperations } from "./operations/after-hire.ts";
 import { changesOperations } from "./operations/changes.ts";
+import { calendarOperations } from "./operations/calendar.ts";
 import { dayOperations } from "./operations/day.ts";
 import { diaryOperations } from "./operations/diary.ts";
 import { driversOperations } from "./operations/drivers.ts";
@@ -39,6 +40,7 @@ export const operations = {
   ...driversOperations,
   ...changesOperations,
   ...messagesOperations,
+  ...calendarOperations,
   ...moneyOperations,
   ...papersOperations,
   ...afterHireOperations,

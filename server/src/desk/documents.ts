@@ -1,8 +1,10 @@
 import type {
   AbroadPapers,
   CrossingKind,
+  Discount,
   Driver,
   DueDate,
+  EndingCharge,
   GlassState,
   LoadPlan,
   MarkClass,
@@ -10,10 +12,12 @@ import type {
   Quote,
   RoomAnswer,
   Settlement,
+  StockAsk,
   Trip,
   TripForecast,
   VehicleDescription,
 } from "@setfair/engine";
+import type { LostReason } from "../api/schemas/enquiries.ts";
 import type { HirePartName, JsonObject } from "../store/types.ts";
 
 /** One dated version of a vehicle as this server keeps it. */
@@ -45,6 +49,8 @@ export interface QuoteDocument {
   readonly acceptedAt: string | null;
   readonly termsVersionId: string;
   readonly extras: readonly { readonly id: string; readonly count: number }[];
+  /** what somebody took off, within what the terms let their role give */
+  readonly discount?: (Discount & { readonly role: string; readonly by: string }) | null;
   readonly answer: RoomAnswer<Quote>;
   readonly frozenId: string | null;
 }
@@ -122,6 +128,27 @@ export interface LicenceChecksDocument {
   }[];
 }
 
+/** What the caller asked for beside party and dates. */
+export interface AskedDocument {
+  readonly countries: readonly string[];
+  readonly extras: readonly { readonly id: string; readonly count: number }[];
+  readonly drivers: number;
+}
+/** `since` null: not on the list any more. */
+export interface WaitingDocument {
+  readonly since: string | null;
+  readonly classes: readonly string[];
+  readonly flexDays: number;
+}
+/** How a hire ended, with the scale that it was accepted under as it was applied that day. */
+export interface EndingDocument {
+  readonly as: "lost" | "cancelled" | "noShow";
+  readonly code: LostReason | null;
+  readonly at: string;
+  readonly charge: EndingCharge | null;
+  readonly termsId: string | null;
+}
+
 /** The documents of a hire by the part of the store that holds them. */
 export interface PartDocuments {
   readonly party: Party;
@@ -136,6 +163,11 @@ export interface PartDocuments {
   readonly settlement: SettlementDocument;
   /** stays on its vehicle when the diary is tidied */
   readonly diary: { readonly pinned: boolean };
+  readonly asked: AskedDocument;
+  readonly waiting: WaitingDocument;
+  readonly ending: EndingDocument;
+  /** things that travel with it beside the extras of the quote */
+  readonly stock: { readonly asks: readonly StockAsk[] };
   /** part-payments agreed with the hirer; empty: the booking deposit and the balance of the terms */
   readonly money: { readonly agreed: readonly { readonly dueOn: string; readonly pence: number }[] };
   /** who pays, where it is not the hirer */

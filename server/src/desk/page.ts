@@ -2,6 +2,7 @@ import { withRules } from "@setfair/engine";
 import type { z } from "zod";
 import { Refusal } from "../api/refusal.ts";
 import type { hirePageSchema } from "../api/schemas/hires.ts";
+import { paymentsAnswer } from "../money/hire-money-answer.ts";
 import type { Store } from "../store/types.ts";
 import { conditionOf, settlementOf } from "./after-hire.ts";
 import { asDocument, type CustomerDocument, NO_SETTLEMENT } from "./documents.ts";
@@ -31,6 +32,7 @@ export async function hirePage(store: Store, id: string, now: Date): Promise<Hir
     hire: summaryOf(data, glass),
     version: data.row.version,
     wishes: partOf(data, "contact")?.wishes ?? null,
+    ...enquiryAnswer(data),
     customer: customerAnswer(data),
     party,
     vehicle: vehicleAnswer(data),
@@ -66,6 +68,20 @@ export async function pageAfterChange(store: Store, id: string, now: Date, by: s
   return hirePage(store, id, now);
 }
 
+function enquiryAnswer(data: HireData): Pick<HirePage, "asked" | "waiting" | "ending"> {
+  const asked = partOf(data, "asked");
+  const waiting = partOf(data, "waiting");
+  const ending = partOf(data, "ending");
+  return {
+    asked: asked === null ? null : { ...asked, countries: [...asked.countries], extras: [...asked.extras] },
+    waiting:
+      waiting === null || waiting.since === null
+        ? null
+        : { since: waiting.since, classes: [...waiting.classes], flexDays: waiting.flexDays },
+    ending: ending === null ? null : { ...ending },
+  };
+}
+
 function customerAnswer(data: HireData): HirePage["customer"] {
   const document = asDocument<Partial<CustomerDocument>>(data.customer?.document ?? {});
   const { telephone = "", email = "", address } = document;
@@ -95,22 +111,6 @@ function quoteState(data: HireData): HirePage["quote"] {
     findings: quote.answer.findings.map(plainFinding),
     total: quote.answer.result?.total ?? null,
   };
-}
-
-function paymentsAnswer(data: HireData, nameOf: (id: string) => string): HirePage["payments"] {
-  return data.payments.map(({ id, kind, pence, document, by, at }) => {
-    const { on, method, note } = asDocument<{ on?: string; method?: string; note?: string }>(document);
-    return {
-      id,
-      kind,
-      amount: { currency: "GBP", pence },
-      on: on ?? at.slice(0, 10),
-      method: method ?? "-",
-      note: note ?? null,
-      by: nameOf(by),
-      at,
-    };
-  });
 }
 
 /** The conditions as they were printed when the keys went. */

@@ -1,6 +1,7 @@
 import { addDays } from "@setfair/engine";
 import type { z } from "zod";
 import { NO_READINESS, toJson } from "../../desk/documents.ts";
+import { keepEnding } from "../../desk/end-hire.ts";
 import { listSummaries } from "../../desk/list-summaries.ts";
 import { checkPeriod, instantOf } from "../../desk/local-time.ts";
 import { hirePage, pageAfterChange } from "../../desk/page.ts";
@@ -60,6 +61,8 @@ export const hireHandlers = {
       await inner.hires.putPart(row.id, "party", toJson(body.party), 0, account.id);
       await inner.hires.putPart(row.id, "contact", toJson({ wishes: body.wishes ?? null }), 0, account.id);
       await inner.hires.putPart(row.id, "readiness", toJson(NO_READINESS), 0, account.id);
+      if (body.asked !== undefined)
+        await inner.hires.putPart(row.id, "asked", toJson(body.asked), 0, account.id);
       await inner.audit.add({ by: account.id, act: "hire.enquired", about: row.id });
       if (body.vehicleId !== undefined)
         await chooseVehicle(inner, row, body.vehicleId, account.id, context.now());
@@ -93,13 +96,15 @@ export const hireHandlers = {
 
   endHire: (call) =>
     changeHire(call, OPEN_STAGES, async (hire) => {
-      const { as, reason } = call.body;
+      const { as, reason, code } = call.body;
       const booked = hire.data.row.stage === "booked";
       if (booked === (as === "lost"))
         throw new Refusal("wrongStage", {
           problems: [{ path: "as", expected: booked ? "cancelled or noShow" : "lost" }],
         });
       await hire.store.bookings.release(hire.data.row.id);
+      await hire.store.stock.release(hire.data.row.id);
+      await keepEnding(hire, { as, code: code ?? null });
       await hire.update({ stage: as });
       await hire.audit(`hire.${as}`, { reason });
     }),

@@ -2,9 +2,12 @@ import { ENGINE_VERSION } from "../../desk/version.ts";
 import type { Handlers } from "../call.ts";
 import { abroadHandlers } from "./abroad.ts";
 import { afterHandlers } from "./after-return.ts";
+import { changeHandlers } from "./changes.ts";
+import { calendarHandlers } from "./calendar.ts";
 import { diaryHandlers } from "./diary.ts";
 import { diaryMoveHandlers } from "./diary-moves.ts";
 import { driverHandlers } from "./drivers.ts";
+import { enquiryHandlers } from "./enquiries.ts";
 import { glassHandlers } from "./glass.ts";
 import { guideHandlers } from "./guide.ts";
 import { helpHandlers } from "./help.ts";
@@ -16,10 +19,12 @@ import { noteHandlers } from "./notes.ts";
 import { paperHandlers } from "./papers.ts";
 import { photographHandlers } from "./photographs.ts";
 import { quoteHandlers } from "./quote-and-book.ts";
+import { rateHandlers } from "./rates.ts";
 import { recordHandlers } from "./records.ts";
 import { ruleHandlers } from "./rules.ts";
 import { sessionHandlers } from "./session.ts";
 import { setUpHandlers } from "./setup.ts";
+import { stockHandlers } from "./stock.ts";
 import { termsHandlers } from "./terms.ts";
 import { todayHandlers } from "./today.ts";
 import { tripHandlers } from "./trip-and-load.ts";
@@ -40,13 +45,18 @@ export const handlers: Handlers = {
   ...upkeepHandlers,
   ...hireHandlers,
   ...quoteHandlers,
+  ...enquiryHandlers,
+  ...stockHandlers,
+  ...rateHandlers,
   ...tripHandlers,
   ...abroadHandlers,
+  ...changeHandlers,
   ...ruleHandlers,
   ...noteHandlers,
   ...driverHandlers,
   ...glassHandlers,
   ...messageHandlers,
+  ...calendarHandlers,
   ...moneyHandlers,
   ...paperHandlers,
   ...keyHandlers,

@@ -4,6 +4,7 @@ import { asDocument, toJson } from "../../desk/documents.ts";
 import { dateOf, localOf } from "../../desk/local-time.ts";
 import type { Store } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
+import { refuseGaps } from "./rates.ts";
 
 async function termsNow(context: AppContext, store: Store) {
   const { timeZone } = await store.depot.get();
@@ -24,6 +25,7 @@ export const termsHandlers = {
   /** The versions before stay: a hire keeps the one that it was quoted under. */
   async putTerms({ context, signed, body }) {
     const { store, account } = signed;
+    if (body.hire !== undefined) await refuseGaps(context, store, body.hire);
     await store.within(async (inner) => {
       for (const [of, document] of Object.entries(body)) {
         if (document === undefined) continue;

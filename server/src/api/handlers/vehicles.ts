@@ -1,18 +1,10 @@
-import {
-  BadInput,
-  feasibleVehicles,
-  findTicketProblems,
-  parseVehicle,
-  type VehicleDescription,
-} from "@setfair/engine";
+import { BadInput, findTicketProblems, parseVehicle, type VehicleDescription } from "@setfair/engine";
 import type { z } from "zod";
 import type { AppContext } from "../../context.ts";
-import { asDocument, type DepotDocument, toJson, type VehicleDocument } from "../../desk/documents.ts";
-import { fleetVehicle } from "../../desk/fleet.ts";
-import { plainFinding } from "../../desk/glass.ts";
+import { answerEnquiry } from "../../desk/answer-enquiry.ts";
+import { asDocument, toJson, type VehicleDocument } from "../../desk/documents.ts";
 import { termsOf } from "../../desk/hire-data.ts";
 import { checkPeriod, dateOf, localOf } from "../../desk/local-time.ts";
-import { priceOf } from "../../desk/price-of.ts";
 import { type FleetView, vehiclePage, vehicleSummary } from "../../desk/vehicle-page.ts";
 import { vehicleVersions } from "../../desk/vehicle-versions.ts";
 import type { Store } from "../../store/types.ts";
@@ -32,8 +24,6 @@ async function pageOf(context: AppContext, store: Store, id: string) {
   if (version === null) throw new Refusal("notFound");
   return vehiclePage(store, version, view);
 }
-
-const laterDate = (a: string, b: string) => [a, b].sort().at(-1) ?? b;
 
 /** The class that the depot's terms price first. */
 async function firstClass(context: AppContext, store: Store): Promise<string | undefined> {
@@ -166,52 +156,16 @@ export const vehicleHandlers = {
     return pageOf(context, store, params.id);
   },
 
-  /** Each vehicle: possible, or why not and what would have to change; nearest first in what they cost. */
+  /** Each vehicle: possible, or why not and what would have to change. */
   async availability({ context, signed, body }) {
     const { store } = signed;
     const depot = await store.depot.get();
-    const { turnaroundMinutes } = asDocument<DepotDocument>(depot.document);
-    const today = dateOf(localOf(context.now().toISOString(), depot.timeZone));
-    const period = checkPeriod(body.from, body.to, depot.timeZone);
-    const versions = await store.vehicles.allOn(laterDate(dateOf(body.from), today));
-    const around = (instant: string, days: number) =>
-      new Date(Date.parse(instant) + days * 86_400_000).toISOString();
-    const bookings = await store.bookings.between(around(period.from, -30), around(period.to, 30));
-    const documents = versions.map(({ of, document }) => ({
-      id: of,
-      document: asDocument<VehicleDocument>(document),
-    }));
-    const answer = feasibleVehicles({
-      vehicles: documents.map(({ id, document }) =>
-        fleetVehicle(
-          document,
-          bookings.filter(({ vehicleId }) => vehicleId === id),
-          depot.timeZone,
-        ),
-      ),
-      party: body.party,
-      from: body.from,
-      to: body.to,
-      today,
-      turnaroundMinutes,
-      timeZone: depot.timeZone,
+    checkPeriod(body.from, body.to, depot.timeZone);
+    const { asked, ...rest } = body;
+    const answer = await answerEnquiry(store, depot, context.now(), {
+      ...rest,
+      ...(asked === undefined ? {} : { asked }),
     });
-    const vehicles = [];
-    for (const { vehicleId, possible, findings, nearestChanges } of answer.result.vehicles) {
-      const document = documents.find(
-        ({ id, document: each }) => id === vehicleId || each.description.id === vehicleId,
-      )?.document;
-      if (document === undefined) continue;
-      vehicles.push({
-        id: vehicleId,
-        name: document.description.name,
-        registration: document.description.registration,
-        possible,
-        findings: findings.map(plainFinding),
-        nearestChanges: nearestChanges.map((change) => ({ ...change })),
-        price: await priceOf(store, document.vehicleClass, body, today),
-      });
-    }
-    return { vehicles: vehicles.sort((a, b) => Number(b.possible) - Number(a.possible)) };
+    return { ...answer, vehicles: answer.vehicles.map(({ vehicleClass: _, ...line }) => line) };
   },
 } satisfies Partial<Handlers>;

@@ -1,6 +1,6 @@
 import { operation } from "../operation.ts";
 import * as s from "../schemas/index.ts";
-import { may } from "./shared.ts";
+import { byId, may } from "./shared.ts";
 
 export const termsOperations = {
   readTerms: operation({
@@ -19,5 +19,31 @@ export const termsOperations = {
     access: may("terms.write"),
     body: s.putTermsSchema,
     answer: s.termsAnswerSchema,
+  }),
+  checkTerms: operation({
+    method: "POST",
+    url: "/terms/check",
+    tag: "terms",
+    summary: "Gaps and overlaps of a rate card before it is kept, and the prices of a year",
+    access: may("terms.see"),
+    body: s.checkTermsSchema,
+    answer: s.termsPreviewSchema,
+  }),
+  termsVersions: operation({
+    method: "GET",
+    url: "/terms/versions",
+    tag: "terms",
+    summary: "The versions of the hire terms, the newest first",
+    access: may("terms.see"),
+    answer: s.termsVersionsSchema,
+  }),
+  termsVersion: operation({
+    method: "GET",
+    url: "/terms/versions/:id",
+    tag: "terms",
+    summary: "One version of the hire terms",
+    access: may("terms.see"),
+    params: byId,
+    answer: s.termsVersionSchema,
   }),
 } as const;

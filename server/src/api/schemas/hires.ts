@@ -22,8 +22,10 @@ import {
   roomResultSchema,
   textSchema,
 } from "./common.ts";
+import { discountSchema, endingPreviewSchema, lostReasonSchema } from "./enquiries.ts";
 import { paymentSchema } from "./money.ts";
 import { named } from "./named.ts";
+import { stockShortSchema } from "./stock.ts";
 
 named("Party", partySchema);
 named("Driver", driverSchema);
@@ -44,6 +46,19 @@ export const customerSchema = named(
   }),
 );
 
+/** What the caller asks for beside party and dates. */
+export const askedSchema = named(
+  "Asked",
+  z.strictObject({
+    /** where to, beside the depot's own country */
+    countries: z
+      .array(z.string().regex(/^[A-Z]{2}$/, "expected a two-letter country code (ISO 3166-1)"))
+      .max(20),
+    extras: z.array(z.strictObject({ id: idSchema, count: z.int().min(1).max(20) })).max(30),
+    drivers: z.int().min(1).max(6),
+  }),
+);
+
 export const newHireSchema = named(
   "NewHire",
   z.strictObject({
@@ -54,6 +69,7 @@ export const newHireSchema = named(
     /** in the customer's own words */
     wishes: z.string().max(2000).optional(),
     vehicleId: idSchema.optional(),
+    asked: askedSchema.optional(),
   }),
 );
 
@@ -209,6 +225,19 @@ export const hirePageSchema = named(
     hire: hireSummarySchema,
     version: z.int(),
     wishes: z.string().nullable(),
+    asked: askedSchema.nullable(),
+    /** waits for a vehicle */
+    waiting: z.object({ since: instantSchema, classes: z.array(z.string()), flexDays: z.int() }).nullable(),
+    /** how it ended, with the cancellation scale as it was applied */
+    ending: z
+      .object({
+        as: z.string(),
+        code: z.string().nullable(),
+        at: instantSchema,
+        charge: endingPreviewSchema.shape.charge,
+        termsId: z.string().nullable(),
+      })
+      .nullable(),
     /** empty texts once the person is erased */
     customer: z.object({
       name: z.string(),
@@ -282,7 +311,12 @@ export const hirePageSchema = named(
 
 export const availabilityQuerySchema = named(
   "AvailabilityQuery",
-  z.strictObject({ party: partySchema, from: localSchema, to: localSchema }),
+  z.strictObject({
+    party: partySchema,
+    from: localSchema,
+    to: localSchema,
+    asked: askedSchema.optional(),
+  }),
 );
 export const availabilitySchema = named(
   "Availability",
@@ -297,17 +331,33 @@ export const availabilitySchema = named(
         /** what would have to change for it to do */
         nearestChanges: z.array(
           z.object({
-            kind: z.enum(["shift", "smallerParty", "renewDue", "waivePets"]),
+            kind: z.enum([
+              "shift",
+              "smallerParty",
+              "renewDue",
+              "waivePets",
+              "otherLength",
+              "fewerExtras",
+              "otherVehicle",
+            ]),
             from: localSchema.optional(),
             to: localSchema.optional(),
             shiftHours: z.number().optional(),
             people: z.number().optional(),
+            /** of an extra of which there is not enough */
+            extra: z.string().optional(),
+            count: z.int().optional(),
+            /** one that can do it as asked, the nearest in price */
+            vehicleId: z.string().optional(),
+            vehicleName: z.string().optional(),
           }),
         ),
         /** price as it would be quoted; null where it cannot be priced */
         price: moneySchema.nullable(),
       }),
     ),
+    /** of which thing asked for there is not enough, who has the others and when one is back */
+    short: stockShortSchema.optional(),
   }),
 );
 
@@ -324,6 +374,8 @@ export const quoteRequestSchema = named(
       .array(z.strictObject({ id: idSchema, count: z.int().min(1).max(20) }))
       .max(30)
       .default([]),
+    /** within what the terms let this role give; recorded with its reason */
+    discount: z.optional(discountSchema),
     /** the customer accepted the quote as shown */
     accept: z.boolean().default(false),
   }),
@@ -348,7 +400,11 @@ export const gateCheckSchema = named(
 );
 export const endSchema = named(
   "EndHire",
-  z.strictObject({ as: z.enum(["lost", "cancelled", "noShow"]), reason: textSchema(500) }),
+  z.strictObject({
+    as: z.enum(["lost", "cancelled", "noShow"]),
+    reason: textSchema(500),
+    code: lostReasonSchema.optional(),
+  }),
 );
 export const hirerLinkSchema = named(
   "HirerLink",

@@ -1,6 +1,7 @@
 export * from "./abroad.ts";
 export * from "./after.ts";
 export * from "./changes.ts";
+export * from "./calendar.ts";
 export * from "./common.ts";
 export * from "./diary.ts";
 export * from "./drivers.ts";

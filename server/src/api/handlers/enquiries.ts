@@ -1,0 +1,67 @@
+import { acceptedTermsId, endingCharge } from "../../desk/end-hire.ts";
+import { enquiriesPage, waitingHires } from "../../desk/enquiries-page.ts";
+import { partOf, readHireData } from "../../desk/hire-data.ts";
+import { checkPeriod } from "../../desk/local-time.ts";
+import { pageAfterChange } from "../../desk/page.ts";
+import type { Handlers } from "../call.ts";
+import { Refusal } from "../refusal.ts";
+import { changeHire, openHire, requireStage } from "./change-hire.ts";
+import { chooseVehicle } from "./choose-vehicle.ts";
+import { bookHire, makeQuote } from "./quote-and-book.ts";
+
+export const enquiryHandlers = {
+  enquiries: ({ context, signed }) => enquiriesPage(signed.store, context.now()),
+
+  putWaiting: (call) =>
+    changeHire(call, ["enquiry", "quote"], async (hire) => {
+      const { classes, flexDays } = call.body;
+      const since = partOf(hire.data, "waiting")?.since ?? hire.data.now;
+      await hire.putPart("waiting", { since, classes, flexDays });
+      await hire.audit("hire.waits", { flexDays });
+    }),
+
+  dropWaiting: (call) =>
+    changeHire(call, ["enquiry", "quote"], async (hire) => {
+      const waiting = partOf(hire.data, "waiting");
+      if (waiting === null || waiting.since === null) throw new Refusal("notFound");
+      await hire.putPart("waiting", { ...waiting, since: null });
+      await hire.audit("hire.waitsNoMore");
+    }),
+
+  /** All in one transaction: where somebody else was first, nothing of it stays. */
+  async takeHire({ context, signed, params, body }) {
+    const { store, account } = signed;
+    const now = context.now();
+    await store.within(async (inner) => {
+      const read = () => readHireData(inner, params.id, now);
+      const before = await read();
+      requireStage(before, "enquiry", "quote");
+      const { from = before.from, to = before.to } = body;
+      const period = checkPeriod(from, to, before.depot.timeZone);
+      const moved = await inner.hires.update(params.id, period, before.row.version);
+      const row = await inner.hires.get(params.id);
+      if (!moved.ok || row === null) throw new Refusal("stale");
+      await chooseVehicle(inner, row, body.vehicleId, account.id, now);
+      const chosen = await read();
+      const extras = body.extras ?? partOf(chosen, "quote")?.extras ?? partOf(chosen, "asked")?.extras ?? [];
+      await makeQuote(openHire(inner, chosen, account.id), { extras: [...extras], accept: true });
+      await bookHire(openHire(inner, await read(), account.id));
+    });
+    return pageAfterChange(store, params.id, now, account.id);
+  },
+
+  async previewEnding({ context, signed, params }) {
+    const data = await readHireData(signed.store, params.id, context.now());
+    const waiting =
+      data.row.vehicleId === null ? [] : await waitingHires(signed.store, data.depot, context.now());
+    // whoever waits for days that this hire holds may be served once it is gone
+    const next = waiting.filter(
+      ({ from, to, hireId }) => hireId !== data.row.id && from < data.to && data.from < to,
+    );
+    return {
+      charge: endingCharge(data),
+      termsId: acceptedTermsId(data),
+      nextInLine: next.map(({ hireId, reference, customer }) => ({ hireId, reference, customer })),
+    };
+  },
+} satisfies Partial<Handlers>;
