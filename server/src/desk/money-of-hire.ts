@@ -1,6 +1,6 @@
 import { gbp, type Money } from "@setfair/engine";
+import { readHireMoney } from "../money/hire-money.ts";
 import type { HireData } from "./hire-data.ts";
-import { partOf } from "./hire-data.ts";
 
 export interface MoneyOfHire {
   readonly price: Money<"GBP">;
@@ -12,16 +12,12 @@ export interface MoneyOfHire {
 
 /** What the hire costs, what came in and what is held; whole pence. Owed is negative where too much was paid. */
 export function moneyOfHire(data: HireData): MoneyOfHire {
-  const quote = partOf(data, "quote")?.answer.result ?? null;
-  const sum = (...kinds: readonly string[]) =>
-    data.payments.filter(({ kind }) => kinds.includes(kind)).reduce((total, { pence }) => total + pence, 0);
-  const paid = sum("payment") - sum("refund");
-  const price = quote?.total.pence ?? 0;
+  const money = readHireMoney(data);
   return {
-    price: gbp(price),
-    paid: gbp(paid),
-    owed: gbp(price - paid),
-    depositDue: gbp(quote?.securityDeposit.pence ?? 0),
-    depositHeld: gbp(sum("depositHeld") - sum("depositReleased") - sum("depositCharged")),
+    price: gbp(money.pricePence),
+    paid: gbp(money.ledger.paid - money.ledger.refunded),
+    owed: gbp(money.owedPence),
+    depositDue: gbp(money.depositDuePence),
+    depositHeld: gbp(money.depositHeldPence),
   };
 }

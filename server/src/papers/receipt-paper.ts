@@ -1,4 +1,4 @@
-import type { Content } from "pdfmake/interfaces.js";
+import type { Content } from "pdfmake/interfaces";
 import { asDocument } from "../desk/documents.ts";
 import { moneyOfHire } from "../desk/money-of-hire.ts";
 import { hireFacts, type PaperCall } from "./paper-call.ts";
@@ -8,12 +8,13 @@ import { facts, heading, quiet, table } from "./pieces.ts";
 export function receiptPaper(call: PaperCall): Content[] {
   const { data, words } = call;
   const money = moneyOfHire(data);
-  const rows = data.payments.map(({ kind, pence, document, at }) => {
-    const { on, method } = asDocument<{ on?: string; method?: string }>(document);
+  const rows = data.payments.map(({ kind, pence, on, document }) => {
+    const { method = "-", note } = asDocument<{ method?: string; note?: string }>(document);
+    const how = `method.${method}`;
     return [
-      words.dateText(on ?? at.slice(0, 10), "short"),
-      words.t("papers.paymentKind", { kind }),
-      method === undefined ? "–" : words.t("papers.method", { method }),
+      words.dateText(on, "short"),
+      [words.t(`payment.${kind}`), note].filter((text) => text !== undefined).join(": "),
+      words.has(how) ? words.t(how) : method,
       words.moneyText({ currency: "GBP", pence }),
     ];
   });

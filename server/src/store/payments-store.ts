@@ -46,6 +46,9 @@ export function paymentsStore(door: Door): Store["payments"] {
       }
       return row;
     },
+    async lock(hireId) {
+      await door.lock(`ledger:${hireId}`);
+    },
     async between(from, to) {
       const rows = await door
         .from("payment")

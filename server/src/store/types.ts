@@ -189,6 +189,7 @@ export const HIRE_PARTS = {
   readiness: { personal: false },
   settlement: { personal: false },
   diary: { personal: false },
+  money: { personal: false },
   /** what the caller asked for beside party and dates: countries, extras */
   asked: { personal: false },
   /** waits for a vehicle: classes that would do, days that may give */
@@ -657,6 +658,8 @@ export interface Store {
     ): Promise<PaymentRow>;
     /** By the day on which they happened, both days with. */
     between(from: string, to: string): Promise<readonly PaymentRow[]>;
+    /** Keeps the ledger of a hire to this transaction until it ends, so that two refunds at once cannot both pass. */
+    lock(hireId: string): Promise<void>;
     ofHire(hireId: string): Promise<readonly PaymentRow[]>;
     ofHires(hireIds: readonly string[]): Promise<readonly PaymentRow[]>;
   };

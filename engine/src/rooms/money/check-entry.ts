@@ -6,9 +6,14 @@ const problem = (path: string, expected: string): readonly InputProblem[] => [{ 
 
 /**
  * Whether an entry may be added to these: the problems, each with its field; none where it may. No refund
- * above what came by its route, no release or charge above what is held, nothing undone twice.
+ * above what came by its route, no release or charge above what is held, nothing undone twice. `lapsed`: ids of
+ * holds on cards whose days are over, which can be charged no more.
  */
-export function checkEntry(entries: readonly LedgerEntry[], entry: NewEntry): readonly InputProblem[] {
+export function checkEntry(
+  entries: readonly LedgerEntry[],
+  entry: NewEntry,
+  lapsed: readonly string[] = [],
+): readonly InputProblem[] {
   if (!Number.isSafeInteger(entry.pence) || entry.pence < 1)
     return problem("pence", "expected whole pence, more than 0");
   if (entries.some(({ id }) => id === entry.id))
@@ -22,7 +27,7 @@ export function checkEntry(entries: readonly LedgerEntry[], entry: NewEntry): re
       return checkRefund(entries, entry);
     case "depositCharged":
     case "depositReleased":
-      return checkDeposit(entries, entry);
+      return checkDeposit(entries, entry, lapsed);
     case "failed":
     case "correction":
       return checkUndo(entries, entry);
@@ -54,12 +59,19 @@ function checkRefund(entries: readonly LedgerEntry[], entry: NewEntry): readonly
   return entry.pence > most ? problem("pence", `expected at most what came by this way, ${most}`) : [];
 }
 
-function checkDeposit(entries: readonly LedgerEntry[], entry: NewEntry): readonly InputProblem[] {
+function checkDeposit(
+  entries: readonly LedgerEntry[],
+  entry: NewEntry,
+  lapsed: readonly string[],
+): readonly InputProblem[] {
   const { holdings } = readLedger(entries);
+  if (entry.kind === "depositCharged" && entry.of !== null && lapsed.includes(entry.of))
+    return problem("of", "expected a hold that has not lapsed");
   const named = holdings.filter(({ id }) => id === entry.of);
   if (entry.of !== null && named.length === 0)
     return problem("of", "expected a deposit of this hire that is held");
-  const from = entry.of === null ? holdings : named;
+  const open = holdings.filter(({ id }) => entry.kind !== "depositCharged" || !lapsed.includes(id));
+  const from = entry.of === null ? open : named;
   const most = from.reduce((sum, { remaining }) => sum + remaining, 0);
   return entry.pence > most ? problem("pence", `expected at most what is held, ${most}`) : [];
 }

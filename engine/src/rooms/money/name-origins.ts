@@ -22,10 +22,15 @@ function originsOf(entries: readonly LedgerEntry[], entry: NewEntry): readonly O
 /**
  * The entry in parts that each name what they rest on, with ids `id`, `id.2`, `id.3` …; the entry itself where it
  * names it already or rests on nothing. The parts come to less than the entry where there is not enough:
- * `checkEntry` says so beforehand.
+ * `checkEntry` says so beforehand. Holds that have `lapsed` are not charged.
  */
-export function nameOrigins(entries: readonly LedgerEntry[], entry: NewEntry): readonly NewEntry[] {
-  const origins = entry.of === null ? originsOf(entries, entry) : null;
+export function nameOrigins(
+  entries: readonly LedgerEntry[],
+  entry: NewEntry,
+  lapsed: readonly string[] = [],
+): readonly NewEntry[] {
+  const found = entry.of === null ? originsOf(entries, entry) : null;
+  const origins = found?.filter(({ id }) => entry.kind !== "depositCharged" || !lapsed.includes(id)) ?? null;
   if (origins === null) return [entry];
   const parts: NewEntry[] = [];
   let left = entry.pence;

@@ -1,8 +1,18 @@
+import { type LedgerEntry, type NewEntry, type Route, readLedger } from "@setfair/engine";
+import { createWords } from "@setfair/words";
 import { toJson } from "../../desk/documents.ts";
 import { partOf } from "../../desk/hire-data.ts";
-import { moneyOfHire } from "../../desk/money-of-hire.ts";
+import { dateOf, localOf } from "../../desk/local-time.ts";
+import { addEntry, changeMoney, isThere, putMoneyPart, refuseEntry } from "../../money/change-money.ts";
+import { exportPostings } from "../../money/export-postings.ts";
+import { entriesOf, readHireMoney } from "../../money/hire-money.ts";
+import { hireMoneyAnswer } from "../../money/hire-money-answer.ts";
+import { creditInvoice, FIRM_TERMS, issueInvoice } from "../../money/invoices.ts";
+import { moneyPage } from "../../money/money-page.ts";
+import { recordedByHand } from "../../money/payment-provider.ts";
+import { sendInvoice } from "../../papers/invoice-paper.ts";
 import type { HireStage } from "../../store/types.ts";
-import type { Handlers } from "../call.ts";
+import type { Call, Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
 import { changeHire } from "./change-hire.ts";
 
@@ -13,43 +23,55 @@ const PAYING: readonly HireStage[] = [
   "onHire",
   "returned",
   "settled",
+  "closed",
   "cancelled",
   "noShow",
 ];
+
+const plain = (entry: Pick<NewEntry, "id" | "kind" | "pence" | "on"> & Partial<NewEntry>): NewEntry => ({
+  route: null,
+  of: null,
+  line: null,
+  note: null,
+  ...entry,
+});
+const answerOf = (call: Pick<Call<"refund">, "context" | "signed" | "params">) =>
+  hireMoneyAnswer(call.signed.store, call.params.id, call.context.now());
+
+/** The way by which a payment came, hence goes back. Refused where no such payment stands. */
+function routeOf(entries: readonly LedgerEntry[], of: string): Route {
+  const came = readLedger(entries).income.find(({ id }) => id === of);
+  if (came === undefined) throw badField("of", "expected a payment of this hire that stands");
+  return came.route;
+}
+
+/** Carries a refund out by whoever moves money, before it is written. */
+async function moveBack(call: Call<"refund">, route: Route) {
+  const { id, of, pence } = call.body;
+  const provider = call.context.payments ?? recordedByHand;
+  const origin = (await call.signed.store.payments.ofHire(call.params.id)).find((row) => row.id === of);
+  const ofReference = typeof origin?.document.reference === "string" ? origin.document.reference : null;
+  const what = { id, hireId: call.params.id, what: "refund", pence, currency: "GBP" } as const;
+  const moved = await provider.move({ ...what, route, of, ofReference });
+  if (!moved.ok) throw badField("of", `expected a payment that can be paid back: ${moved.why}`);
+  return { movedBy: provider.name, ...(moved.reference === null ? {} : { reference: moved.reference }) };
+}
 
 export const moneyHandlers = {
   /** Recorded by hand; the same id again records nothing twice. */
   pay: (call) =>
     changeHire(call, PAYING, async (hire) => {
-      const { id, kind, pence, on, method, note } = call.body;
-      const before = hire.data.payments.find((payment) => payment.id === id);
-      if (before !== undefined) {
-        if (before.kind !== kind || before.pence !== pence)
-          throw badField("id", "expected a new id: this one is another payment");
-        return;
-      }
-      const money = moneyOfHire(hire.data);
-      if (kind === "refund" && pence > money.paid.pence)
-        throw badField("pence", `expected at most what was paid, ${money.paid.pence}`);
-      if ((kind === "depositReleased" || kind === "depositCharged") && pence > money.depositHeld.pence) {
-        throw badField("pence", `expected at most what is held, ${money.depositHeld.pence}`);
-      }
-      const added = await hire.store.payments.add({
-        id,
-        hireId: hire.data.row.id,
-        kind,
-        currency: "GBP",
-        pence,
-        document: toJson({ on, method, ...(note === undefined ? {} : { note }) }),
-        by: hire.by,
-      });
-      if (added.hireId !== hire.data.row.id)
-        throw badField("id", "expected a new id: this one is another payment");
+      await hire.store.payments.lock(hire.data.row.id);
+      const { id, kind, pence, on, method, note, of } = call.body;
+      const entry = plain({ id, kind, pence, on, route: method, note: note ?? null, of: of ?? null });
+      if (isThere(entriesOf(await hire.store.payments.ofHire(hire.data.row.id)), entry)) return;
+      await addEntry(hire, entry);
       await hire.audit("hire.paid", { kind, pence });
     }),
 
   releaseDeposit: (call) =>
     changeHire(call, ["settled"], async (hire) => {
+      await hire.store.payments.lock(hire.data.row.id);
       const settlement = partOf(hire.data, "settlement");
       if (settlement === null || settlement.answer === null) {
         throw new Refusal("missing", { problems: [{ path: "settlement", expected: "a settlement" }] });
@@ -57,20 +79,137 @@ export const moneyHandlers = {
       if (settlement.releasedAt !== null) throw new Refusal("frozen");
       const { depositKept, depositReturned } = settlement.answer.result;
       const add = async (kind: "depositCharged" | "depositReleased", pence: number) => {
-        if (pence <= 0) return;
-        const document = toJson({ on: hire.data.today, method: "asHeld" });
-        await hire.store.payments.add({
-          hireId: hire.data.row.id,
-          kind,
-          currency: "GBP",
-          pence,
-          document,
-          by: hire.by,
-        });
+        const id = `${kind}-${hire.data.row.id}`;
+        if (pence > 0) await addEntry(hire, plain({ id, kind, pence, on: hire.data.today, route: "asHeld" }));
       };
       await add("depositCharged", depositKept.pence);
       await add("depositReleased", depositReturned.pence);
       await hire.putPart("settlement", { ...settlement, releasedAt: hire.data.now });
       await hire.audit("hire.depositReleased", { kept: depositKept.pence, returned: depositReturned.pence });
     }),
+
+  readHireMoney: (call) => answerOf(call),
+
+  async agreeParts(call) {
+    await changeMoney(call, ["quote", "booked", "onHire", "handedOver"], async (open) => {
+      const { agreed } = call.body;
+      const { pricePence } = readHireMoney(open.data);
+      const sum = agreed.reduce((total, { pence }) => total + pence, 0);
+      if (agreed.length > 0 && sum !== pricePence)
+        throw badField("agreed", `expected parts that sum to the price, ${pricePence}, not ${sum}`);
+      await putMoneyPart(open, "money", { agreed });
+      await open.store.audit.add({
+        by: open.by,
+        act: "hire.partsAgreed",
+        about: open.data.row.id,
+        document: { agreed },
+      });
+    });
+    return answerOf(call);
+  },
+
+  async addCharge(call) {
+    await changeMoney(call, PAYING, async (open) => {
+      const { id, kind, line, pence, on, note } = call.body;
+      const entry = plain({ id, kind, line, pence, on, note });
+      if (isThere(entriesOf(open.data.payments), entry)) return;
+      await addEntry(open, entry);
+      const document = { line, pence };
+      await open.store.audit.add({
+        by: open.by,
+        act: kind === "charge" ? "hire.charged" : "hire.creditGiven",
+        about: open.data.row.id,
+        document,
+      });
+    });
+    return answerOf(call);
+  },
+
+  async refund(call) {
+    const { id, of, pence, on, reason } = call.body;
+    const entry = plain({ id, kind: "refund", of, pence, on, note: reason });
+    // refused before anybody moves money; null: recorded already
+    const route = await changeMoney(call, PAYING, async (open) => {
+      const entries = entriesOf(open.data.payments);
+      if (isThere(entries, entry)) return null;
+      const way = routeOf(entries, of);
+      refuseEntry(open, entries, { ...entry, route: way });
+      return way;
+    });
+    if (route === null) return answerOf(call);
+    const moved = await moveBack(call, route);
+    await changeMoney(call, PAYING, async (open) => {
+      if (isThere(entriesOf(open.data.payments), entry)) return;
+      await addEntry(open, { ...entry, route }, moved);
+      const document = { pence, of };
+      await open.store.audit.add({ by: open.by, act: "hire.refunded", about: open.data.row.id, document });
+    });
+    return answerOf(call);
+  },
+
+  async undoEntry(call) {
+    await changeMoney(call, PAYING, async (open) => {
+      const { id, entryId, kind, on, reason } = call.body;
+      const target = open.data.payments.find((row) => row.id === entryId);
+      if (target === undefined) throw badField("entryId", "expected an entry of this hire");
+      const entry = plain({ id, kind, pence: target.pence, on, of: entryId, note: reason });
+      if (isThere(entriesOf(open.data.payments), entry)) return;
+      await addEntry(open, entry);
+      await open.store.audit.add({
+        by: open.by,
+        act: kind === "failed" ? "hire.paymentFailed" : "hire.entryCorrected",
+        about: open.data.row.id,
+        document: { pence: target.pence, of: entryId },
+      });
+    });
+    return answerOf(call);
+  },
+
+  async issueInvoice(call) {
+    await changeMoney(call, PAYING, issueInvoice);
+    return answerOf(call);
+  },
+
+  async creditInvoice(call) {
+    await changeMoney(call, PAYING, (open) => creditInvoice(open, call.params.invoiceId, call.body.reason));
+    return answerOf(call);
+  },
+
+  readInvoice: ({ context, signed, params, reply }) => sendInvoice(context, signed.store, params, reply),
+
+  readMoney: ({ context, signed }) => moneyPage(signed.store, context.now()),
+
+  async setFirmOnInvoices({ context, signed, body }) {
+    const { store, account } = signed;
+    const { timeZone } = await store.depot.get();
+    const today = dateOf(localOf(context.now().toISOString(), timeZone));
+    await store.within(async (inner) => {
+      await inner.terms.put({ of: FIRM_TERMS, validFrom: today, document: toJson(body) });
+      await inner.audit.add({ by: account.id, act: "firm.onInvoices", about: FIRM_TERMS });
+    });
+    return moneyPage(store, context.now());
+  },
+
+  async exportPostings({ signed, query, reply }) {
+    const { from, to } = query;
+    if (to < from) throw badField("to", `expected ${from} or a later day`);
+    const { timeZone } = await signed.store.depot.get();
+    const csv = await exportPostings(
+      signed.store,
+      from,
+      to,
+      createWords("en-GB", undefined, () => timeZone),
+    );
+    await signed.store.audit.add({
+      by: signed.account.id,
+      act: "money.exported",
+      about: "postings",
+      document: { from, to },
+    });
+    reply
+      .header("cache-control", "private, no-store")
+      .header("content-disposition", `attachment; filename="postings-${from}-${to}.csv"`);
+    await reply.type("text/csv; charset=utf-8").send(csv);
+    return undefined;
+  },
 } satisfies Partial<Handlers>;

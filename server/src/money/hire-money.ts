@@ -1,0 +1,153 @@
+import {
+  BALANCE_DAYS_BEFORE,
+  type ChargedBy,
+  checkMoney,
+  type Finding,
+  type HoldLife,
+  type Instalment,
+  type Ledger,
+  type LedgerEntry,
+  LINE_KINDS,
+  lifeOfHolds,
+  planPayments,
+  ROUTES,
+  readLedger,
+  type Terms,
+} from "@setfair/engine";
+import { asDocument } from "../desk/documents.ts";
+import { type HireData, partOf } from "../desk/hire-data.ts";
+import { dateOf, localOf } from "../desk/local-time.ts";
+import type { PaymentRow } from "../store/types.ts";
+
+interface EntryDocument {
+  readonly method?: string;
+  readonly note?: string;
+  readonly line?: string;
+}
+
+const among = <T extends string>(list: readonly T[], value: string | undefined): T | null =>
+  list.find((each) => each === value) ?? null;
+
+/** The rows of the ledger as the money room takes them. */
+export const entriesOf = (rows: readonly PaymentRow[]): readonly LedgerEntry[] =>
+  rows.map(({ id, kind, pence, on, at, of, document }) => {
+    const { method, note, line } = asDocument<EntryDocument>(document);
+    return {
+      id,
+      kind,
+      pence,
+      on,
+      at,
+      of,
+      route: among(ROUTES, method),
+      line: among(LINE_KINDS, line),
+      note: note ?? null,
+    };
+  });
+
+/** What a hire is charged by, as accepted and as settled. */
+export function chargedBy(data: HireData): ChargedBy {
+  const quote = partOf(data, "quote");
+  const settled = partOf(data, "settlement");
+  return {
+    quote: data.row.stage === "lost" || quote?.acceptedAt == null ? null : quote.answer.result,
+    settlement: settled?.frozenAt == null ? null : (settled.answer?.result ?? null),
+    entries: entriesOf(data.payments),
+  };
+}
+
+/** Everything about the money of a hire, computed from its ledger, quote, settlement and terms; whole pence. */
+export interface HireMoney {
+  readonly ledger: Ledger;
+  readonly pricePence: number;
+  /** price, undisputed settlement, charges less credits */
+  readonly duePence: number;
+  /** came in less what went back, with what was kept from the deposit */
+  readonly settledPence: number;
+  /** negative where too much was paid */
+  readonly owedPence: number;
+  readonly depositDuePence: number;
+  /** as money, or by holds that have not lapsed */
+  readonly depositHeldPence: number;
+  readonly holds: readonly HoldLife[];
+  readonly instalments: readonly Instalment[];
+}
+
+const HOLD_TERMS = { authorisationDays: 28, releaseWorkingDays: 5 };
+const securityOf = (terms: Terms | undefined) => terms?.security ?? HOLD_TERMS;
+
+function holdsOf(data: HireData, ledger: Ledger): readonly HoldLife[] {
+  const { authorisationDays, releaseWorkingDays } = securityOf(data.terms?.document);
+  const { holdings } = ledger;
+  return lifeOfHolds({
+    holdings,
+    to: dateOf(data.to),
+    today: data.today,
+    authorisationDays,
+    releaseWorkingDays,
+  });
+}
+
+/** Holds on cards whose days are over: they hold nothing and cannot be charged. */
+export const lapsedHolds = (data: HireData): readonly string[] =>
+  holdsOf(data, readLedger(entriesOf(data.payments)))
+    .filter(({ state }) => state === "lapsed")
+    .map(({ id }) => id);
+
+function instalmentsOf(data: HireData, pence: Pick<HireMoney, "duePence" | "settledPence">) {
+  const quote = partOf(data, "quote");
+  const result = quote?.answer.result;
+  if (quote?.acceptedAt == null || result == null) return [];
+  return planPayments({
+    duePence: pence.duePence,
+    pricePence: result.total.pence,
+    bookingDepositPence: result.bookingDeposit.pence,
+    acceptedOn: dateOf(localOf(quote.acceptedAt, data.depot.timeZone)),
+    from: dateOf(data.from),
+    today: data.today,
+    balanceDaysBefore: BALANCE_DAYS_BEFORE,
+    agreed: partOf(data, "money")?.agreed ?? [],
+    paidPence: pence.settledPence,
+  });
+}
+
+export function readHireMoney(data: HireData): HireMoney {
+  const ledger = readLedger(entriesOf(data.payments));
+  const quote = partOf(data, "quote")?.answer.result ?? null;
+  const { settlement } = chargedBy(data);
+  const pricePence = data.row.stage === "lost" ? 0 : (quote?.total.pence ?? 0);
+  const settled = settlement === null ? 0 : settlement.total.pence - settlement.disputed.pence;
+  const duePence = pricePence + settled + ledger.charged;
+  const settledPence = ledger.paid - ledger.refunded + ledger.fromDeposit;
+  const holds = holdsOf(data, ledger);
+  const standing = holds.filter(({ state }) => state !== "lapsed");
+  return {
+    ledger,
+    pricePence,
+    duePence,
+    settledPence,
+    owedPence: duePence - settledPence,
+    depositDuePence: quote?.securityDeposit.pence ?? 0,
+    depositHeldPence: ledger.heldMoney + standing.reduce((sum, { pence }) => sum + pence, 0),
+    holds,
+    instalments: instalmentsOf(data, { duePence, settledPence }),
+  };
+}
+
+/** The gate of money. */
+export function moneyGate(data: HireData): readonly Finding[] {
+  const money = readHireMoney(data);
+  const { authorisationDays, releaseWorkingDays } = securityOf(data.terms?.document);
+  return checkMoney({
+    owedPence: partOf(data, "quote")?.acceptedAt == null ? null : money.owedPence,
+    depositDuePence: money.depositDuePence,
+    depositHeldPence: money.depositHeldPence,
+    instalments: money.instalments,
+    holds: money.holds,
+    from: dateOf(data.from),
+    to: dateOf(data.to),
+    authorisationDays,
+    releaseWorkingDays,
+    termsId: data.terms?.document.id ?? "practice",
+  });
+}
