@@ -11,6 +11,10 @@ const FAR_KM = 75;
 /** clearness where no station near has one (polar night: nothing is lost by it) */
 const NO_CLEARNESS = 0.3;
 
+/** what was worked out for a place stays so: a trip is forecast again and again */
+const MOST_KNOWN = 256;
+const KNOWN_YEARS = new Map<string, PlaceYear>();
+
 interface PlaceYear {
   readonly normals: readonly ClimateNormal[];
   readonly mean: readonly number[];
@@ -27,7 +31,8 @@ interface PlaceYear {
 export function liveWeather(days: readonly DayPlace[], options: WeatherOptions): TripWeather {
   const { runs } = options;
   if (!Number.isInteger(runs) || runs < 1) throw new RangeError(`liveWeather: ${runs} runs`);
-  const years = new Map<string, PlaceYear>();
+  const years = KNOWN_YEARS;
+  if (years.size > MOST_KNOWN) years.clear();
   const drawn = drawDays(
     days.map((day) => weatherDay(day, placeYear(years, day))),
     options,

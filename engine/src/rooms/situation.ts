@@ -72,6 +72,8 @@ export const placeSchema = z.strictObject({
 });
 export type Place = z.infer<typeof placeSchema>;
 
+const settingSchema = z.record(z.string(), z.union([z.number(), z.string(), z.boolean()]));
+
 export const stopSchema = z.strictObject({
   place: placeSchema,
   arrive: isoLocalSchema,
@@ -90,6 +92,10 @@ export const stopSchema = z.strictObject({
   acts: z.array(
     z.enum(["plugIn", "fillWater", "emptyWaste", "emptyCassette", "exchangeLpg", "fillFuel", "fillDef"]),
   ),
+  /** settings while here, by the id of the fitted system, over those of the trip */
+  settings: z.optional(z.record(z.string(), settingSchema)),
+  /** fresh water to leave with, L: filled no further and drained down to it before driving; the tank as it is where left out */
+  leaveWithWaterL: z.optional(between(0, 400)),
 });
 export type Stop = z.infer<typeof stopSchema>;
 
@@ -107,7 +113,7 @@ export const tripSchema = z.strictObject({
     between(0, 1),
   ),
   /** settings by the id of the fitted system, as the hirer is told to set them */
-  settings: z.record(z.string(), z.record(z.string(), z.union([z.number(), z.string(), z.boolean()]))),
+  settings: z.record(z.string(), settingSchema),
 });
 export type Trip = z.infer<typeof tripSchema>;
 

@@ -1,11 +1,13 @@
 import { STORE_IDS, STORES, type StoreId } from "./stores.ts";
 
 const COUNT = STORE_IDS.length;
-export const storeIndex: ReadonlyMap<StoreId, number> = new Map(STORE_IDS.map((id, index) => [id, index]));
+const PLACE_OF = Object.fromEntries(STORE_IDS.map((id, index) => [id, index])) as Readonly<
+  Record<StoreId, number>
+>;
 
 /** Index of a store in the arrays of an {@link Ensemble}. */
 export function indexOf(store: StoreId): number {
-  return storeIndex.get(store)!;
+  return PLACE_OF[store];
 }
 
 /**
@@ -62,8 +64,10 @@ export function createEnsemble(n: number, held: ReadonlyMap<StoreId, StoreAtStar
 export function beginStep(e: Ensemble): void {
   for (let s = 0; s < COUNT; s++) {
     if (!e.present[s]) continue;
-    if (e.supply[s]) e.level[s]!.fill(0);
-    e.atStart[s]!.set(e.level[s]!);
+    const level = e.level[s]!;
+    const start = e.atStart[s]!;
+    if (e.supply[s]) for (let i = 0; i < e.n; i++) start[i] = level[i] = 0;
+    else for (let i = 0; i < e.n; i++) start[i] = level[i]!;
   }
 }
 

@@ -95,6 +95,7 @@ export function settleRunning(compiled: CompiledRunning, e: Ensemble): void {
   // what cannot be met stays in the demand, so that a system may be settled again later in the step
   const left = running.demand;
   const { n } = e;
+  if (!isAnyWanted(left, n)) return;
   if (granted !== null) for (let i = 0; i < n; i++) granted[i] = granted[i]! + left[i]!;
   for (const { limit, first, second, gift } of modes) {
     settleMode(left, limit, first, second, gift, n);
@@ -133,6 +134,11 @@ export function returnUnused(
   granted.fill(0);
 }
 
+function isAnyWanted(demand: Float64Array, n: number): boolean {
+  for (let i = 0; i < n; i++) if (demand[i]! > 0) return true;
+  return false;
+}
+
 /** The inner loop of the whole forecast: one pass over the lives. Longer than most functions, so that it stays one loop. */
 function settleMode(
   left: Float64Array,
@@ -142,9 +148,9 @@ function settleMode(
   gift: Port,
   n: number,
 ): void {
-  const { amount: need1, level: level1, bound: floor1, booked: out1 } = first;
-  const { amount: need2, level: level2, bound: floor2, booked: out2 } = second;
-  const { amount: give3, level: level3, bound: ceil3, booked: in3 } = gift;
+  const { amount: need1, level: level1, bound: floor1, booked: out1, store: store1 } = first;
+  const { amount: need2, level: level2, bound: floor2, booked: out2, store: store2 } = second;
+  const { amount: give3, level: level3, bound: ceil3, booked: in3, store: store3 } = gift;
   let sum1 = 0;
   let sum2 = 0;
   let sum3 = 0;
@@ -153,36 +159,46 @@ function settleMode(
     const allowed = limit[i]!;
     let a = Math.min(wanted, allowed);
     if (!(a > 0)) continue;
-    const before1 = level1[i]!;
-    const before2 = level2[i]!;
-    const before3 = level3[i]!;
-    const has1 = before1 - floor1[i]!;
-    if (a * need1[i]! > has1) a = has1 > 0 ? has1 / need1[i]! : 0;
-    const has2 = before2 - floor2[i]!;
-    if (a * need2[i]! > has2) a = has2 > 0 ? has2 / need2[i]! : 0;
-    const room = ceil3[i]! - before3;
-    if (a * give3[i]! > room) a = room > 0 ? room / give3[i]! : 0;
+    // how much of it the stores allow; a port that is not there asks nothing
+    if (store1 >= 0) {
+      const has = level1[i]! - floor1[i]!;
+      if (a * need1[i]! > has) a = has > 0 ? has / need1[i]! : 0;
+    }
+    if (store2 >= 0) {
+      const has = level2[i]! - floor2[i]!;
+      if (a * need2[i]! > has) a = has > 0 ? has / need2[i]! : 0;
+    }
+    if (store3 >= 0) {
+      const room = ceil3[i]! - level3[i]!;
+      if (a * give3[i]! > room) a = room > 0 ? room / give3[i]! : 0;
+    }
     if (!(a > 0)) continue;
-    let after1 = before1 - a * need1[i]!;
-    let after2 = before2 - a * need2[i]!;
-    let after3 = before3 + a * give3[i]!;
-    // rounding only: the activity was bounded by what is there
-    if (after1 < floor1[i]!) after1 = floor1[i]!;
-    if (after2 < floor2[i]!) after2 = floor2[i]!;
-    if (after3 > ceil3[i]!) after3 = ceil3[i]!;
-    const drawn1 = before1 - after1;
-    const drawn2 = before2 - after2;
-    const given3 = after3 - before3;
-    level1[i] = after1;
-    level2[i] = after2;
-    level3[i] = after3;
-    out1[i] = out1[i]! + drawn1;
-    out2[i] = out2[i]! + drawn2;
-    in3[i] = in3[i]! + given3;
+    // past the bound by rounding only: the activity was bounded by what is there
+    if (store1 >= 0) {
+      const before = level1[i]!;
+      let after = before - a * need1[i]!;
+      if (after < floor1[i]!) after = floor1[i]!;
+      level1[i] = after;
+      out1[i] = out1[i]! + (before - after);
+      sum1 += before - after;
+    }
+    if (store2 >= 0) {
+      const before = level2[i]!;
+      let after = before - a * need2[i]!;
+      if (after < floor2[i]!) after = floor2[i]!;
+      level2[i] = after;
+      out2[i] = out2[i]! + (before - after);
+      sum2 += before - after;
+    }
+    if (store3 >= 0) {
+      const before = level3[i]!;
+      let after = before + a * give3[i]!;
+      if (after > ceil3[i]!) after = ceil3[i]!;
+      level3[i] = after;
+      in3[i] = in3[i]! + (after - before);
+      sum3 += after - before;
+    }
     left[i] = wanted - a;
-    sum1 += drawn1;
-    sum2 += drawn2;
-    sum3 += given3;
   }
   sums[0] = sum1;
   sums[1] = sum2;

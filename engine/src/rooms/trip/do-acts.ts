@@ -59,6 +59,18 @@ export function doActs(trip: Trip, timeline: Timeline, step: number, ensemble: E
     const full = STORES[store].trouble === "empty";
     for (let i = 0; i < ensemble.n; i++) setLevel(ensemble, s, i, full ? ensemble.capacity[s]![i]! : 0);
   }
+  if (at.why === "leave") drainWater(stop, ensemble);
+}
+
+/** Water that the next legs do not need is not driven about: it is let out before leaving, and where there is a tap filled up to that. */
+function drainWater(stop: Stop, ensemble: Ensemble): void {
+  const water = indexOf("freshWater");
+  const to = stop.leaveWithWaterL;
+  if (to === undefined || !ensemble.present[water]) return;
+  const fills = stop.acts.includes("fillWater") && isOffered(stop, "fillWater");
+  for (let i = 0; i < ensemble.n; i++) {
+    if (fills || ensemble.level[water]![i]! > to) setLevel(ensemble, water, i, to);
+  }
 }
 
 /** a drive begins with its own need and a fifth more above the reserve, else the tank is filled first: practice */

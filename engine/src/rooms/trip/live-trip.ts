@@ -1,23 +1,16 @@
 import { keyedNormal, purposeKey } from "../../base/random.ts";
-import type { WeatherNote } from "../../climate/trip-weather.ts";
+import type { TripWeather, WeatherNote } from "../../climate/trip-weather.ts";
 import { liveWeather } from "../../climate/weather.ts";
 import { cabinCapacityWh, cabinHeatWh, startCabin } from "../../stores/cabin.ts";
-import {
-  beginStep,
-  bookLoss,
-  boundStep,
-  createEnsemble,
-  type Ensemble,
-  indexOf,
-  type StoreAtStart,
-} from "../../stores/ensemble.ts";
-import { type CompiledRunning, compileRunning, returnUnused, settleRunning } from "../../stores/settle.ts";
+import { createEnsemble, type Ensemble, indexOf, type StoreAtStart } from "../../stores/ensemble.ts";
+import { type CompiledRunning, compileRunning } from "../../stores/settle.ts";
 import type { StoreId } from "../../stores/stores.ts";
-import type { Keeping } from "../../systems/contract.ts";
+import type { PhysicsContext } from "../../systems/contract.ts";
 import type { VehicleDescription } from "../../vehicle/description.ts";
 import type { Trip } from "../situation.ts";
 import { doActs, fillOnTheWay, type Restart, restartLevels } from "./do-acts.ts";
 import { type FittedPhysics, startSystem } from "./fit-systems.ts";
+import { type AtWork, layOut, runStep, type Variant, type Without, withoutOf } from "./run-step.ts";
 import { SETTLES_AGAIN } from "./settlement-order.ts";
 import { SharedStep, SystemView } from "./step-view.ts";
 import type { Timeline } from "./timeline.ts";
@@ -28,6 +21,8 @@ export interface LiveOptions {
   readonly seed: number;
   readonly spread: boolean;
   readonly restarts: readonly Restart[];
+  /** the weather of these days and runs, where it has been drawn before; a search lives the same weather again and again */
+  readonly weather?: TripWeather;
 }
 
 /** Called at every boundary of steps, before the acts that are done there and after them. */
@@ -55,6 +50,7 @@ export interface Lived {
   readonly ensemble: Ensemble;
   readonly totals: readonly SystemTotals[];
   readonly weather: readonly WeatherNote[];
+  readonly without: readonly Without[];
 }
 
 /** sd of the logarithm of the cabin's loss between lives: wind, doors, how the maker's figure is met (practice) */
@@ -62,15 +58,6 @@ const LOSS_SD = 0.1;
 const START_CABIN_C = 15;
 /** after a reading that the forecast did not expect, the systems at that store are this much less certain */
 const WIDENED = 2;
-
-interface AtWork {
-  readonly fitted: FittedPhysics | null;
-  readonly view: SystemView;
-  readonly running: readonly CompiledRunning[];
-  readonly keeping: Keeping | null;
-  readonly again: boolean;
-  readonly lost: Float64Array;
-}
 
 /** Levels and capacities at departure, by what holds each store and how full the hire says it is. */
 export function storesAtStart(
@@ -107,7 +94,7 @@ export function liveTrip(
 ): Lived {
   const { runs, seed, spread } = options;
   const ensemble = createEnsemble(runs, storesAtStart(vehicle, systems, trip));
-  const weather = liveWeather(timeline.days, { runs, seed, spread });
+  const weather = options.weather ?? liveWeather(timeline.days, { runs, seed, spread });
   const lossKey = purposeKey("body.loss");
   const factor = new Float64Array(runs).map((_, i) =>
     spread ? Math.exp(LOSS_SD * keyedNormal(seed, i, 0, lossKey)) : 1,
@@ -115,6 +102,12 @@ export function liveTrip(
   const cabin = startCabin(vehicle.body, runs, timeline.dtH, factor);
   const shared = new SharedStep(ensemble, timeline.dtH, cabin, seed, spread);
   const work = setToWork(vehicle, systems, trip, shared, options, cabin);
+  const stopAt = stopsBySteps(timeline);
+  const without = work.flatMap((each) => withoutOf(each, runs, trip.stops.length));
+  const road = layOut(work, -1, without);
+  const atStops = trip.stops.map((_, stop) =>
+    work.some(({ byStop }) => byStop.has(stop)) ? layOut(work, stop, without) : road,
+  );
   const cabinHeat = ensemble.level[indexOf("cabinHeat")]!;
   cabin.temperature(cabinHeat, shared.cabinC);
   weather.fill(timeline.day[0]!, timeline.clockH[0]!, timeline.dtH, shared.outsideC, shared.irradianceWm2);
@@ -133,10 +126,11 @@ export function liveTrip(
       shared.outsideC,
       shared.irradianceWm2,
     );
-    runStep(work, ensemble);
+    const stop = stopAt[step]!;
+    runStep(stop < 0 ? road : atStops[stop]!, ensemble, stop < 0 ? trip.stops.length : stop);
     cabin.temperature(cabinHeat, shared.cabinC);
   }
-  return { ensemble, totals: work.map(total), weather: weather.notes };
+  return { ensemble, totals: work.map(total), weather: weather.notes, without };
 }
 
 function setToWork(
@@ -163,6 +157,7 @@ function setToWork(
     view: new SystemView(shared, "body", 1),
     running: [compileRunning(cabin.running, ensemble)],
     keeping: cabin.keeping,
+    byStop: new Map(),
     again: false,
     lost: new Float64Array(ensemble.level.length),
   };
@@ -180,11 +175,37 @@ function setToWork(
         view: new SystemView(shared, fitted.id, touches ? WIDENED : 1),
         running: running.map((one) => compileRunning(one, ensemble)),
         keeping,
+        byStop: variantsOf(fitted, context, trip, ensemble),
         again: SETTLES_AGAIN.has(fitted.kind),
         lost: new Float64Array(ensemble.level.length),
       };
     }),
   ];
+}
+
+/** The same system once more for each stop where it is set otherwise; its draws are keyed by its id and stay the same. */
+function variantsOf(
+  fitted: FittedPhysics,
+  context: Omit<PhysicsContext, "setting">,
+  trip: Trip,
+  ensemble: Ensemble,
+): ReadonlyMap<number, Variant> {
+  const found = new Map<number, Variant>();
+  trip.stops.forEach(({ settings }, stop) => {
+    const here = settings?.[fitted.id];
+    if (here === undefined) return;
+    const { running, keeping } = startSystem(fitted, context, { ...trip.settings[fitted.id], ...here });
+    found.set(stop, { running: running.map((one) => compileRunning(one, ensemble)), keeping });
+  });
+  return found;
+}
+
+function stopsBySteps({ steps, stops }: Timeline): Int16Array {
+  const at = new Int16Array(steps).fill(-1);
+  stops.forEach(({ arrive, leave }, stop) => {
+    at.fill(stop, arrive, leave);
+  });
+  return at;
 }
 
 function fillStep(shared: SharedStep, timeline: Timeline, step: number): void {
@@ -197,33 +218,10 @@ function fillStep(shared: SharedStep, timeline: Timeline, step: number): void {
   shared.postAmperes = timeline.postAmperes[step]!;
 }
 
-/** One step of the whole ensemble: everybody prepares on the state at its start, then all settle in their order. */
-function runStep(work: readonly AtWork[], ensemble: Ensemble): void {
-  beginStep(ensemble);
-  const { scratchA, scratchB, n } = ensemble;
-  for (const { running, view, keeping } of work) {
-    for (const { running: one } of running) one.prepare(view);
-    if (keeping?.limit === undefined) continue;
-    keeping.limit(view, scratchA, scratchB);
-    boundStep(ensemble, indexOf(keeping.store), scratchA, scratchB);
-  }
-  for (const { running } of work) for (const one of running) settleRunning(one, ensemble);
-  for (const { running, again } of work) if (again) for (const one of running) settleRunning(one, ensemble);
-  for (const { running } of work) for (const one of running) returnUnused(one, ensemble);
-  for (const { keeping, view, lost } of work) {
-    if (keeping?.lose === undefined) continue;
-    const s = indexOf(keeping.store);
-    const level = ensemble.level[s]!;
-    const start = ensemble.atStart[s]!;
-    for (let i = 0; i < n; i++) scratchA[i] = level[i]! - start[i]!;
-    keeping.lose(view, scratchA, scratchB);
-    lost[s] = lost[s]! + bookLoss(ensemble, s, scratchB);
-  }
-}
-
-function total({ fitted, running, lost }: AtWork): SystemTotals {
+function total({ fitted, running, byStop, lost }: AtWork): SystemTotals {
+  const all = [running, ...[...byStop.values()].map((variant) => variant.running)].flat();
   const sum = (pick: (one: CompiledRunning) => Float64Array) =>
-    lost.map((_, s) => running.reduce((all, one) => all + pick(one)[s]!, 0));
+    lost.map((_, s) => all.reduce((sofar, one) => sofar + pick(one)[s]!, 0));
   const drawn = sum(({ drawSum }) => drawSum).map((value, s) => value + lost[s]!);
   return {
     id: fitted?.id ?? "body",

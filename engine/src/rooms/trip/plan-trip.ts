@@ -22,11 +22,17 @@ export function planTrip(raw: TripInput): TripPlan {
   const input = parseWith<ParsedTrip>(tripInputSchema as z.ZodMiniType<ParsedTrip>, raw);
   const systems = fitSystems(input.vehicle);
   const ids = new Set(input.vehicle.systems.map(({ id }) => id));
-  const strange = Object.keys(input.trip.settings).filter((id) => !ids.has(id));
+  const named = [
+    ...Object.keys(input.trip.settings).map((id) => ({ id, path: `trip.settings.${id}` })),
+    ...input.trip.stops.flatMap(({ settings }, k) =>
+      Object.keys(settings ?? {}).map((id) => ({ id, path: `trip.stops.${k}.settings.${id}` })),
+    ),
+  ];
+  const strange = named.filter(({ id }) => !ids.has(id));
   if (strange.length > 0) {
     throw new BadInput(
-      strange.map((id) => ({
-        path: `trip.settings.${id}`,
+      strange.map(({ path }) => ({
+        path,
         expected: `expected the id of a fitted system: ${[...ids].join(", ")}`,
       })),
     );

@@ -34,11 +34,15 @@ export class StoreRecord {
   readonly used: number[] = [];
   readonly arrive: LevelAt[] = [];
   readonly leave: (LevelAt | null)[] = [];
+  readonly index: number;
+  readonly isFullTrouble: boolean;
 
   constructor(
     readonly store: StoreId,
     n: number,
   ) {
+    this.index = indexOf(store);
+    this.isFullTrouble = STORES[store].trouble === "full";
     this.troubleH = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
   }
 }
@@ -52,6 +56,9 @@ export class TripRecorder implements Recorder {
   readonly coldest: readonly Float64Array[];
   readonly cabinLeast: Float64Array;
   private readonly perHour: number;
+  /** index of the stop whose night the end of a step belongs to; −1 by day and on the road */
+  private readonly nightOf: Int16Array;
+  private readonly edges: ReadonlySet<number>;
 
   constructor(
     tracked: readonly StoreId[],
@@ -65,16 +72,19 @@ export class TripRecorder implements Recorder {
     this.coldest = timeline.stops.map(() => new Float64Array(n).fill(Number.POSITIVE_INFINITY));
     this.cabinLeast = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
     this.perHour = Math.round(1 / timeline.dtH);
+    this.nightOf = nightsOf(timeline);
+    this.edges = new Set(timeline.stops.flatMap(({ arrive, leave }) => [arrive, leave]));
   }
 
   before(step: number, live: LiveState): void {
     if (step % this.perHour === 0 || step === this.timeline.steps) this.mark(step, live);
     for (const record of this.stores) this.watch(record, step, live);
     this.watchCold(step, live);
-    this.timeline.stops.forEach(({ arrive }, stop) => {
-      if (arrive === step)
-        for (const record of this.stores) record.arrive[stop] = this.levelAt(record.store, live);
-    });
+    if (this.edges.has(step))
+      this.timeline.stops.forEach(({ arrive }, stop) => {
+        if (arrive === step)
+          for (const record of this.stores) record.arrive[stop] = this.levelAt(record.store, live);
+      });
     if (step === this.timeline.steps) {
       for (const record of this.stores) record.arrive.push(this.levelAt(record.store, live));
     }
@@ -85,20 +95,20 @@ export class TripRecorder implements Recorder {
       if (restart.step !== step) continue;
       this.stores.find(({ store }) => store === restart.store)?.troubleH.fill(Number.POSITIVE_INFINITY);
     }
-    this.timeline.stops.forEach(({ leave }, stop) => {
-      if (leave === step)
-        for (const record of this.stores) record.leave[stop] = this.levelAt(record.store, live);
-    });
+    if (this.edges.has(step))
+      this.timeline.stops.forEach(({ leave }, stop) => {
+        if (leave === step)
+          for (const record of this.stores) record.leave[stop] = this.levelAt(record.store, live);
+      });
   }
 
   private mark(step: number, live: LiveState): void {
     this.hours.push(step * this.timeline.dtH);
     this.push(this.outside, live.outsideC);
     this.push(this.cabin, live.cabinC);
-    for (const { store, band, used } of this.stores) {
-      this.push(band, live.ensemble.level[indexOf(store)]!);
-      const moved = STORES[store].trouble === "full" ? live.ensemble.into : live.ensemble.outOf;
-      used.push(this.spread.mean(moved[indexOf(store)]!));
+    for (const { index, isFullTrouble, band, used } of this.stores) {
+      this.push(band, live.ensemble.level[index]!);
+      used.push(this.spread.mean((isFullTrouble ? live.ensemble.into : live.ensemble.outOf)[index]!));
     }
   }
 
@@ -114,29 +124,40 @@ export class TripRecorder implements Recorder {
     return { p10: p10!, p50: p50!, p90: p90! };
   }
 
-  private watch({ store, troubleH }: StoreRecord, step: number, { ensemble }: LiveState): void {
-    const level = ensemble.level[indexOf(store)]!;
-    const capacity = ensemble.capacity[indexOf(store)]![0]!;
+  private watch(
+    { index, isFullTrouble, troubleH }: StoreRecord,
+    step: number,
+    { ensemble }: LiveState,
+  ): void {
+    const level = ensemble.level[index]!;
+    const capacity = ensemble.capacity[index]![0]!;
     const hour = step * this.timeline.dtH;
-    const sign = STORES[store].trouble === "full" ? -1 : 1;
-    const edge =
-      STORES[store].trouble === "full" ? -(1 - TROUBLE_SHARE) * capacity : TROUBLE_SHARE * capacity;
-    for (let i = 0; i < level.length; i++) {
-      if (sign * level[i]! <= edge && hour < troubleH[i]!) troubleH[i] = hour;
+    const edge = (isFullTrouble ? 1 - TROUBLE_SHARE : TROUBLE_SHARE) * capacity;
+    const { n } = ensemble;
+    if (isFullTrouble) {
+      for (let i = 0; i < n; i++) if (level[i]! >= edge && hour < troubleH[i]!) troubleH[i] = hour;
+    } else {
+      for (let i = 0; i < n; i++) if (level[i]! <= edge && hour < troubleH[i]!) troubleH[i] = hour;
     }
   }
 
   private watchCold(step: number, { outsideC, cabinC }: LiveState): void {
-    for (let i = 0; i < cabinC.length; i++)
-      if (cabinC[i]! < this.cabinLeast[i]!) this.cabinLeast[i] = cabinC[i]!;
-    if (step === 0) return;
-    const clock = this.timeline.clockH[step - 1]!;
-    if (clock < NIGHT_FROM_H && clock >= NIGHT_TO_H) return;
-    const stop = this.timeline.stops.findIndex(({ arrive, leave }) => step > arrive && step <= leave);
+    const { cabinLeast } = this;
+    for (let i = 0; i < cabinC.length; i++) if (cabinC[i]! < cabinLeast[i]!) cabinLeast[i] = cabinC[i]!;
+    const stop = this.nightOf[step]!;
     if (stop < 0) return;
     const least = this.coldest[stop]!;
     for (let i = 0; i < least.length; i++) if (outsideC[i]! < least[i]!) least[i] = outsideC[i]!;
   }
+}
+
+function nightsOf({ steps, stops, clockH }: Timeline): Int16Array {
+  return Int16Array.from({ length: steps + 1 }, (_, step) => {
+    if (step === 0) return -1;
+    const clock = clockH[step - 1]!;
+    if (clock < NIGHT_FROM_H && clock >= NIGHT_TO_H) return -1;
+    return stops.findIndex(({ arrive, leave }) => step > arrive && step <= leave);
+  });
 }
 
 /** The points as plain rounded numbers: thousandths carry no meaning and cost bytes. */

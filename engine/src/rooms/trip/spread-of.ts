@@ -27,20 +27,28 @@ export class SpreadOf {
   }
 
   mean(values: Float64Array): number {
+    const { n, weights } = this;
     let sum = 0;
-    for (let i = 0; i < this.n; i++)
-      sum += values[i]! * (this.weights === null ? 1 / this.n : this.weights[i]!);
+    if (weights === null) for (let i = 0; i < n; i++) sum += values[i]! / n;
+    else for (let i = 0; i < n; i++) sum += values[i]! * weights[i]!;
     return sum;
   }
 
   private plain(values: Float64Array, shares: readonly number[]): number[] {
-    this.sorted.set(values);
-    this.sorted.sort();
+    const { n, sorted } = this;
+    if (isAllOne(values)) return shares.map(() => values[0]!);
+    sorted.set(values);
+    let from = 0;
     return shares.map((share) => {
-      const at = share * (this.n - 1);
+      const at = share * (n - 1);
       const k = Math.floor(at);
-      const low = this.sorted[k]!;
-      const high = this.sorted[Math.min(k + 1, this.n - 1)]!;
+      // only as far in order as the shares ask, each from where the one before ended
+      bringInPlace(sorted, from, n - 1, k);
+      const next = Math.min(k + 1, n - 1);
+      const low = sorted[k]!;
+      let high = sorted[next]!;
+      for (let i = next + 1; i < n; i++) if (sorted[i]! < high) high = sorted[i]!;
+      from = k;
       // infinite where that share of the lives never gets there
       return low === high || at === k ? low : low + (at - k) * (high - low);
     });
@@ -65,5 +73,35 @@ export class SpreadOf {
       }
     }
     return found;
+  }
+}
+
+function isAllOne(values: Float64Array): boolean {
+  const first = values[0]!;
+  for (let i = 1; i < values.length; i++) if (values[i]! !== first) return false;
+  return true;
+}
+
+/** Puts the k-th smallest value between two places into place k, smaller ones before it, larger ones after (Hoare 1961). */
+function bringInPlace(values: Float64Array, first: number, last: number, k: number): void {
+  let low = first;
+  let high = last;
+  while (low < high) {
+    const pivot = values[(low + high) >> 1]!;
+    let i = low;
+    let j = high;
+    while (i <= j) {
+      while (values[i]! < pivot) i++;
+      while (values[j]! > pivot) j--;
+      if (i > j) break;
+      const swapped = values[i]!;
+      values[i] = values[j]!;
+      values[j] = swapped;
+      i++;
+      j--;
+    }
+    if (k <= j) high = j;
+    else if (k >= i) low = i;
+    else return;
   }
 }

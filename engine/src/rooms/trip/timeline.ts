@@ -189,7 +189,12 @@ function markDrives(trip: Trip, stops: readonly StopSteps[], steps: number, dtH:
   return { driving, distanceKm, driveKm };
 }
 
-function markPosts(trip: Trip, stops: readonly StopSteps[], steps: number): Float64Array {
+/** What the post gives in each step, A. */
+export function markPosts(
+  trip: Pick<Trip, "stops">,
+  stops: readonly StopSteps[],
+  steps: number,
+): Float64Array {
   const posts = new Float64Array(steps);
   trip.stops.forEach((stop, index) => {
     if (stop.acts.includes("plugIn"))

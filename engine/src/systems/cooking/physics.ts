@@ -36,7 +36,7 @@ function startCooking(spec: CookingSpec, { n, dtH, people, setting }: PhysicsCon
   const perDayWh = hours * burnerHourWh(spec);
   const perWh = spec.energy === "gas" ? 1 / (LPG_NET_KWH_KG * 1000) : 1;
   const factor = habitFactor(n, "cooking", 0.25, 0.25);
-  return createRunning(n, modes, (view, demand) => {
+  const running = createRunning(n, modes, (view, demand) => {
     const share = view.driving ? 0 : shareOfDay(MEALS, view.clockH, dtH);
     demand.fill(share > 0 ? 1 : 0);
     if (share === 0) return;
@@ -49,6 +49,8 @@ function startCooking(spec: CookingSpec, { n, dtH, people, setting }: PhysicsCon
       }
     }
   });
+  // gas that is out shows as gas; a post or an inverter that is not there shows nowhere else
+  return spec.energy === "gas" ? running : { ...running, goesWithout: "meals" };
 }
 
 /** Cooking by habit, never while driving; an induction hob on the post, else on the inverter. Settings of the hire: `burnerHoursPerDay`. */
