@@ -32,7 +32,8 @@ export function briefingFor(
   });
 }
 
-function situationOf(
+/** What the briefing is told of the hire in hand. */
+export function situationOf(
   data: HireData,
   party: Party,
   forecast: RoomAnswer<TripForecast> | null,

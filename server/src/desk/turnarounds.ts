@@ -15,7 +15,7 @@ import { dateOf, localOf } from "./local-time.ts";
 import { walkFacts, wholeRecords } from "./record-facts.ts";
 
 type Turnaround = z.input<typeof turnaroundSchema>;
-interface Open {
+export interface OpenTurnaround {
   readonly data: HireData;
   readonly jobs: readonly TurnaroundJob[];
   readonly done: ReadonlySet<string>;
@@ -26,15 +26,25 @@ interface Open {
 const LOOK_BACK_DAYS = 3;
 const BACK: readonly string[] = ["returned", "settled", "closed"];
 /** people of each skill in a day: a default until the depot enters its shifts (common practice, no source) */
-const CREW = { cleaner: 2, yard: 2, technician: 1 } as const;
+export const CREW = { cleaner: 2, yard: 2, technician: 1 } as const;
 /** the keys' hour: the vehicle is to be ready before it, minutes */
-const HANDOVER_MINUTES = 60;
+export const HANDOVER_MINUTES = 60;
 
 /** Chain of the records of a turnaround; each job done is a `look` with the job's id. */
 export const turnaroundChain = (hireId: string): string => `${hireId}.turnaround`;
 
 /** Vehicles that came back in the last days and are not out again, with what is to be done to each and when. */
 export async function readTurnarounds(store: Store, depot: DepotRow, now: Date): Promise<Turnaround[]> {
+  const open = await openTurnarounds(store, depot, now);
+  return planned(open, asDocument<DepotDocument>(depot.document), localOf(now.toISOString(), depot.timeZone));
+}
+
+/** Likewise without putting the jobs in time. */
+export async function openTurnarounds(
+  store: Store,
+  depot: DepotRow,
+  now: Date,
+): Promise<readonly OpenTurnaround[]> {
   const nowLocal = localOf(now.toISOString(), depot.timeZone);
   const today = dateOf(nowLocal);
   const rows = await store.hires.all({
@@ -53,7 +63,7 @@ export async function readTurnarounds(store: Store, depot: DepotRow, now: Date):
       .map((row) => [row.vehicleId, row] as const),
   );
   const back = await readRows(store, [...lastBack.values()], depot, now);
-  const open: Open[] = [];
+  const open: OpenTurnaround[] = [];
   for (const data of back) {
     if (data.vehicle === null) continue;
     const next = rows
@@ -70,7 +80,7 @@ export async function readTurnarounds(store: Store, depot: DepotRow, now: Date):
       nextOut: next === undefined ? null : localOf(next, depot.timeZone),
     });
   }
-  return planned(open, asDocument<DepotDocument>(depot.document), nowLocal);
+  return open;
 }
 
 async function differencesOf(store: Store, data: HireData): Promise<readonly Difference[]> {
@@ -89,7 +99,7 @@ function doneOf({ records, row }: HireData): ReadonlySet<string> {
 const minutesOf = (time: string) => Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5));
 
 /** One order for the whole yard: what goes out first is ready first. */
-function planned(open: readonly Open[], depot: DepotDocument, nowLocal: string): Turnaround[] {
+function planned(open: readonly OpenTurnaround[], depot: DepotDocument, nowLocal: string): Turnaround[] {
   const opens = minutesOf(depot.opens);
   const today = dateOf(nowLocal);
   const start = Math.max(0, minutesOf(nowLocal.slice(11)) - opens);

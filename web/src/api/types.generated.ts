@@ -1344,6 +1344,75 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/calendar/{token}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The calendar that a secret link opens, as iCalendar */
+        readonly get: operations["readCalendar"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/calendar-feeds": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Secret links to calendars, the ended ones too */
+        readonly get: operations["listCalendarFeeds"];
+        readonly put?: never;
+        /** Make a secret link; it is shown once */
+        readonly post: operations["makeCalendarFeed"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/calendar-feeds/{id}/end": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** End a link: it opens nothing from now on */
+        readonly post: operations["endCalendarFeed"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/vehicles/{id}/calendar": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Take in a calendar file as periods off the road: first a dry run, then all of it at once */
+        readonly post: operations["importCalendar"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/hires/{id}/payments": {
         readonly parameters: {
             readonly query?: never;
@@ -2096,6 +2165,63 @@ export interface components {
                 } | null;
             }[];
         };
+        readonly CalendarFeedInput: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "depot" | "vehicle" | "hire";
+            readonly about: string | null;
+            readonly withNames: boolean;
+            readonly by: string;
+            readonly at: string;
+            readonly revokedAt: string | null;
+        };
+        readonly CalendarFeedsInput: {
+            readonly feeds: readonly components["schemas"]["CalendarFeedInput"][];
+        };
+        readonly NewCalendarFeedInput: {
+            /** @enum {string} */
+            readonly kind: "depot" | "vehicle" | "hire";
+            readonly about?: string;
+            /** @default false */
+            readonly withNames: boolean;
+        };
+        readonly CalendarFeedMadeInput: {
+            readonly feed: components["schemas"]["CalendarFeedInput"];
+            readonly url: string;
+        };
+        readonly CalendarImportInput: {
+            readonly text: string;
+            /** @enum {string} */
+            readonly kind: "mot" | "service" | "repair" | "layUp" | "other";
+            readonly confirm?: {
+                readonly added: number;
+                readonly rejected: number;
+            };
+        };
+        readonly CalendarImportAnswerInput: {
+            readonly done: boolean;
+            readonly from: string;
+            readonly until: string;
+            readonly added: readonly {
+                readonly title: string;
+                readonly from: string;
+                readonly to: string;
+                readonly allDay: boolean;
+            }[];
+            readonly skipped: number;
+            readonly past: number;
+            readonly cancelled: number;
+            readonly floating: number;
+            readonly endless: readonly string[];
+            readonly rejected: readonly {
+                readonly title: string;
+                /** @enum {string} */
+                readonly why: "unknownZone" | "noLength" | "noStart" | "tooMany" | "broken" | "taken";
+                readonly zone: string;
+                readonly from: string | null;
+                readonly to: string | null;
+            }[];
+        };
         readonly DiscountInput: {
             readonly kind: string;
             readonly percent?: number;
@@ -2642,6 +2768,12 @@ export interface components {
                     readonly lpgExchange: boolean;
                 };
                 readonly acts: readonly ("plugIn" | "fillWater" | "emptyWaste" | "emptyCassette" | "exchangeLpg" | "fillFuel" | "fillDef")[];
+                readonly settings?: {
+                    readonly [key: string]: {
+                        readonly [key: string]: number | string | boolean;
+                    };
+                };
+                readonly leaveWithWaterL?: number;
             }[];
             readonly departWith: {
                 readonly [key: string]: number;
@@ -4600,6 +4732,63 @@ export interface components {
                 } | null;
             }[];
         };
+        readonly CalendarFeed: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "depot" | "vehicle" | "hire";
+            readonly about: string | null;
+            readonly withNames: boolean;
+            readonly by: string;
+            readonly at: string;
+            readonly revokedAt: string | null;
+        };
+        readonly CalendarFeeds: {
+            readonly feeds: readonly components["schemas"]["CalendarFeed"][];
+        };
+        readonly NewCalendarFeed: {
+            /** @enum {string} */
+            readonly kind: "depot" | "vehicle" | "hire";
+            readonly about?: string;
+            /** @default false */
+            readonly withNames: boolean;
+        };
+        readonly CalendarFeedMade: {
+            readonly feed: components["schemas"]["CalendarFeed"];
+            readonly url: string;
+        };
+        readonly CalendarImport: {
+            readonly text: string;
+            /** @enum {string} */
+            readonly kind: "mot" | "service" | "repair" | "layUp" | "other";
+            readonly confirm?: {
+                readonly added: number;
+                readonly rejected: number;
+            };
+        };
+        readonly CalendarImportAnswer: {
+            readonly done: boolean;
+            readonly from: string;
+            readonly until: string;
+            readonly added: readonly {
+                readonly title: string;
+                readonly from: string;
+                readonly to: string;
+                readonly allDay: boolean;
+            }[];
+            readonly skipped: number;
+            readonly past: number;
+            readonly cancelled: number;
+            readonly floating: number;
+            readonly endless: readonly string[];
+            readonly rejected: readonly {
+                readonly title: string;
+                /** @enum {string} */
+                readonly why: "unknownZone" | "noLength" | "noStart" | "tooMany" | "broken" | "taken";
+                readonly zone: string;
+                readonly from: string | null;
+                readonly to: string | null;
+            }[];
+        };
         readonly Discount: {
             readonly kind: string;
             readonly percent?: number;
@@ -5146,6 +5335,12 @@ export interface components {
                     readonly lpgExchange: boolean;
                 };
                 readonly acts: readonly ("plugIn" | "fillWater" | "emptyWaste" | "emptyCassette" | "exchangeLpg" | "fillFuel" | "fillDef")[];
+                readonly settings?: {
+                    readonly [key: string]: {
+                        readonly [key: string]: number | string | boolean;
+                    };
+                };
+                readonly leaveWithWaterL?: number;
             }[];
             readonly departWith: {
                 readonly [key: string]: number;
@@ -11160,7 +11355,9 @@ export interface operations {
     };
     readonly enquiries: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly part?: "waiting" | "all";
+            };
             readonly header?: never;
             readonly path?: never;
             readonly cookie?: never;
@@ -14303,7 +14500,11 @@ export interface operations {
             };
             readonly cookie?: never;
         };
-        readonly requestBody?: never;
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["HireChangeInput"];
+            };
+        };
         readonly responses: {
             /** @description Default Response */
             readonly 200: {
@@ -15084,6 +15285,426 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["Message"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readCalendar: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly token: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly listCalendarFeeds: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["CalendarFeeds"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly makeCalendarFeed: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["NewCalendarFeedInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["CalendarFeedMade"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly endCalendarFeed: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Done"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly importCalendar: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["CalendarImportInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["CalendarImportAnswer"];
                 };
             };
             /** @description Default Response */

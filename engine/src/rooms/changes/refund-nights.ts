@@ -2,8 +2,8 @@ import { BadInput } from "../../base/bad-input.ts";
 import { gbp, type Money, roundPence } from "../../base/money.ts";
 import type { Quote } from "../quote/types.ts";
 
-export const CAUSES = ["ours", "theirs", "unknown"] as const;
-export type Cause = (typeof CAUSES)[number];
+export const INCIDENT_CAUSES = ["ours", "theirs", "unknown"] as const;
+export type IncidentCause = (typeof INCIDENT_CAUSES)[number];
 
 export interface NightsRefund {
   /** the share of the price of the nights that was lost, whoever caused it */
@@ -22,7 +22,7 @@ const NIGHT_LINES: readonly string[] = ["nights", "longHire", "longerPeriod"];
 export function refundNights(
   quote: Pick<Quote, "lines" | "nights">,
   nightsLost: number,
-  cause: Cause,
+  cause: IncidentCause,
 ): NightsRefund {
   const nights = quote.nights.value;
   if (!Number.isInteger(nightsLost) || nightsLost < 0 || nightsLost > nights)

@@ -22,7 +22,8 @@ interface HireCall {
   readonly params: { readonly id: string };
 }
 
-function openHire(store: Store, data: HireData, by: string): OpenHire {
+/** Opens a hire that was read inside a transaction. */
+export function openHire(store: Store, data: HireData, by: string): OpenHire {
   let version = data.row.version;
   const must = (answer: { readonly ok: boolean }) => {
     if (!answer.ok) throw new Refusal("stale");

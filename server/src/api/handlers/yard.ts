@@ -8,6 +8,7 @@ import { knownMarks } from "../../desk/known-marks.ts";
 import { dateOf, localOf } from "../../desk/local-time.ts";
 import { missingSignatures } from "../../desk/paper-gates.ts";
 import { type Direction, directionOf, walkFacts, wholeRecords } from "../../desk/record-facts.ts";
+import { comfortDefects } from "../../desk/told-defects.ts";
 import type { Store } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
 import type { yardJobSchema } from "../schemas/yard.ts";
@@ -15,13 +16,19 @@ import type { yardJobSchema } from "../schemas/yard.ts";
 type YardJob = z.input<typeof yardJobSchema>;
 const AWAY: readonly string[] = ["handedOver", "onHire", "returned"];
 
+/** Each vehicle that a hire is to go with has a walk-round of its own: another chain on the device. */
+function walkChain({ row, changes }: HireData, walk: Direction): string {
+  const before = changes.filter(({ kind }) => kind === "vehicle").length;
+  return before === 0 ? `${row.id}.${walk}` : `${row.id}~${before}.${walk}`;
+}
+
 async function jobOf(store: Store, data: HireData, walk: Direction): Promise<YardJob | null> {
   if (data.vehicle === null) return null;
   const { version, document } = data.vehicle;
   const forecast = await forecastOf(store, data);
   const own = wholeRecords(data.records);
   return {
-    id: `${data.row.id}.${walk}`,
+    id: walkChain(data, walk),
     walk,
     due: walk === "out" ? data.from : data.to,
     hireId: data.row.id,
@@ -46,6 +53,7 @@ async function jobOf(store: Store, data: HireData, walk: Direction): Promise<Yar
           : ["condition"],
     briefing: walk === "out" ? (briefingFor(data, forecast?.answer ?? null)?.result ?? null) : null,
     conditions: walk === "out" ? glassOf(data, forecast?.answer ?? null).conditions.map(plainFinding) : [],
+    defects: walk === "out" ? comfortDefects(data.upkeep, data.disclosures) : [],
     done: walkFacts(data.records, walk).finished,
   };
 }

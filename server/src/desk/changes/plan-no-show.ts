@@ -1,0 +1,45 @@
+import { chargeOnEnding, figure, gbp } from "@setfair/engine";
+import { type HireData, partOf } from "../hire-data.ts";
+import { moneyOfHire } from "../money-of-hire.ts";
+import { type EffectTask, line, NOTHING, type Plan, type Planner, task } from "./types.ts";
+
+const pence = (value: number) => figure(value, "pence", "-", {}, "computed");
+
+/** Nobody came: the vehicle is free, and what is kept follows the scale of the quote that was accepted. */
+export const planNoShow: Planner<"noShow"> = async ({ data, change }) => {
+  const { money, toDo } = charge(data);
+  return {
+    effects: {
+      ...NOTHING,
+      stops: data.now < data.row.from ? [line("notYetDue", { from: data.from })] : [],
+      toDo: [task(data, "ringNoShow", data.nowLocal), ...toDo],
+      money,
+      says: [line("freeAtOnce"), line("keepOnlyLoss")],
+    },
+    write: async (hire) => {
+      await hire.store.bookings.release(data.row.id);
+      await hire.update({ stage: "noShow" });
+      await hire.audit("hire.noShow", { reason: change.reason });
+      return {};
+    },
+  };
+};
+
+function charge(data: HireData): {
+  readonly money: Plan["effects"]["money"];
+  readonly toDo: readonly EffectTask[];
+} {
+  const quote = partOf(data, "quote")?.answer.result ?? null;
+  if (quote === null) return { money: null, toDo: [] };
+  const { keep, refund, owed } = chargeOnEnding({
+    cancellation: quote.cancellation,
+    totalPence: quote.total.pence,
+    paidPence: Math.max(0, moneyOfHire(data).paid.pence),
+    startsOn: data.from.slice(0, 10),
+    endedOn: data.today,
+  });
+  return {
+    money: { before: quote.total, after: keep, hirer: gbp(owed.pence - refund.pence), ours: gbp(0) },
+    toDo: refund.pence > 0 ? [task(data, "refund", null, { amount: pence(refund.pence) })] : [],
+  };
+}
