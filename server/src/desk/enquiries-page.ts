@@ -23,10 +23,10 @@ const SHOWN = 60;
 const LOOKED = 25;
 
 /** Who waits and could be served now, and what was lost, cancelled or not taken, and why. */
-export async function enquiriesPage(store: Store, now: Date): Promise<EnquiriesPage> {
+export async function enquiriesPage(store: Store, now: Date, withEnded: boolean): Promise<EnquiriesPage> {
   const depot = await store.depot.get();
   const today = dateOf(localOf(now.toISOString(), depot.timeZone));
-  const ended = await endedHires(store, depot);
+  const ended = withEnded ? await endedHires(store, depot) : [];
   const counts = new Map<string, { as: string; code: string; count: number }>();
   for (const { as, code } of ended) {
     const key = `${as} ${code}`;

@@ -10,7 +10,7 @@ import { chooseVehicle } from "./choose-vehicle.ts";
 import { bookHire, makeQuote } from "./quote-and-book.ts";
 
 export const enquiryHandlers = {
-  enquiries: ({ context, signed }) => enquiriesPage(signed.store, context.now()),
+  enquiries: ({ context, signed, query }) => enquiriesPage(signed.store, context.now(), query.part === "all"),
 
   putWaiting: (call) =>
     changeHire(call, ["enquiry", "quote"], async (hire) => {

@@ -9,6 +9,7 @@ export const enquiriesOperations = {
     tag: "enquiries",
     summary: "Who waits for a vehicle and could be served now; what was lost or cancelled, and why",
     access: may("hire.see"),
+    query: s.enquiriesQuerySchema,
     answer: s.enquiriesSchema,
   }),
   putWaiting: operation({

@@ -77,6 +77,10 @@ export const enquiriesSchema = named(
     reasons: z.array(z.object({ as: z.string(), code: z.string(), count: z.int() })),
   }),
 );
+export const enquiriesQuerySchema = z.object({
+  /** the waiting list alone, or with what ended */
+  part: z.enum(["waiting", "all"]).default("all"),
+});
 export const waitSchemaBody = named(
   "WaitFor",
   z.strictObject({
