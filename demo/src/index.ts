@@ -9,8 +9,9 @@ import {
   type Store,
   toJson,
 } from "@setfair/server";
+import type { DemoDepot } from "./demo-depot.ts";
 import { keptDays, workedHires } from "./hires.ts";
-import { type DemoDepot, putHire } from "./put-hire.ts";
+import { putHire } from "./put-hire.ts";
 import { daysAroundToday, makeSeason } from "./season/make-season.ts";
 import { DEMO_SIGN_INS } from "./sign-ins.ts";
 import { demoInsurance, demoTerms } from "./terms.ts";

@@ -1,32 +1,9 @@
-import {
-  type InsurancePolicy,
-  quoteHire,
-  type Terms,
-  toInstant,
-  type VehicleDescription,
-} from "@setfair/engine";
-import { NO_READINESS, type QuoteDocument, type Store, toJson } from "@setfair/server";
+import { quoteHire, toInstant, type VehicleDescription } from "@setfair/engine";
+import { NO_READINESS, type QuoteDocument, toJson } from "@setfair/server";
+import type { DemoDepot, PutPart } from "./demo-depot.ts";
 import type { DemoCustomer, DemoHire } from "./demo-hire.ts";
 import { settleDemoHire } from "./settle-demo-hire.ts";
-import type { DemoVehicle } from "./vehicles.ts";
 import { walkedRecords } from "./walked.ts";
-
-export interface DemoDepot {
-  readonly store: Store;
-  readonly by: string;
-  readonly now: Date;
-  readonly today: string;
-  readonly timeZone: string;
-  readonly turnaroundMinutes: number;
-  readonly terms: Terms;
-  readonly termsVersionId: string;
-  readonly insurance: InsurancePolicy;
-  readonly vehicles: ReadonlyMap<string, DemoVehicle>;
-  /** customers that have a row, for those who come again */
-  readonly customerIds: Map<DemoCustomer, string>;
-  /** hires whose vehicle is free again once all are in */
-  readonly over: string[];
-}
 
 const PRICED: readonly DemoHire["stage"][] = [
   "quote",
@@ -108,7 +85,6 @@ export async function putHire(depot: DemoDepot, hire: DemoHire): Promise<void> {
   await store.audit.add({ by, act: "hire.enquired", about: row.id });
 }
 
-export type PutPart = (part: Parameters<Store["hires"]["putPart"]>[1], document: object) => Promise<void>;
 interface Period {
   readonly from: string;
   readonly to: string;

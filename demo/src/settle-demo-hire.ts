@@ -10,8 +10,8 @@ import {
 import type { DepotRecord } from "@setfair/records";
 import { isErased } from "@setfair/records";
 import { NO_SETTLEMENT, type QuoteDocument, toJson } from "@setfair/server";
+import type { DemoDepot, PutPart } from "./demo-depot.ts";
 import type { DemoHire } from "./demo-hire.ts";
-import type { DemoDepot, PutPart } from "./put-hire.ts";
 
 interface ToSettle {
   readonly depot: DemoDepot;

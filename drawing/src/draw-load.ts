@@ -147,7 +147,13 @@ function drawBox(box: LoadBox, vehicle: VehicleDescription, frame: Frame): SvgNo
         "stroke-width": box.isOpen || box.isOver ? 4 : 2,
         "stroke-dasharray": box.massKg > 0 || box.isOpen ? undefined : "6 6",
       }),
-      words(frame.x(left + width / 2), frame.y(top + height / 2) + 9, box.label, width < 0.6 ? 17 : 26, stroke),
+      words(
+        frame.x(left + width / 2),
+        frame.y(top + height / 2) + 9,
+        box.label,
+        width < 0.6 ? 17 : 26,
+        stroke,
+      ),
     ],
   );
 }

@@ -3,7 +3,7 @@ import type { DepotRow, Store } from "../store/types.ts";
 import { asDocument, type DepotDocument, type VehicleDocument } from "./documents.ts";
 import { fleetVehicle } from "./fleet.ts";
 import { dateOf, localOf } from "./local-time.ts";
-import { withBook } from "./upkeep.ts";
+import { withBook } from "./vehicle-upkeep.ts";
 
 export interface TakeQuestion {
   readonly party: Party;

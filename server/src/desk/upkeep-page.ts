@@ -4,15 +4,15 @@ import type { vehicleUpkeepSchema } from "../api/schemas/upkeep.ts";
 import type { DatedVersion, Store } from "../store/types.ts";
 import { asDocument, type VehicleDocument } from "./documents.ts";
 import { accountNames } from "./names.ts";
+import { lastOdometer } from "./upkeep.ts";
 import {
   type DefectDocument,
   type DoneDocument,
   dueBook,
-  lastOdometer,
   NO_UPKEEP,
   readUpkeep,
   type VehicleUpkeep,
-} from "./upkeep.ts";
+} from "./vehicle-upkeep.ts";
 
 export type VehicleUpkeepPage = z.input<typeof vehicleUpkeepSchema>;
 type PageLine = VehicleUpkeepPage["due"][number];

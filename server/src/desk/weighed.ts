@@ -6,7 +6,7 @@ import {
 } from "@setfair/engine";
 import type { DatedVersion, Store, TicketRow } from "../store/types.ts";
 import { asDocument, type VehicleDocument } from "./documents.ts";
-import { withBook } from "./upkeep.ts";
+import { withBook } from "./vehicle-upkeep.ts";
 
 interface When {
   /** the day up to which tickets count */

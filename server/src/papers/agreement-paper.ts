@@ -1,5 +1,5 @@
 import type { Finding } from "@setfair/engine";
-import type { Content } from "pdfmake/interfaces.js";
+import type { Content } from "pdfmake/interfaces";
 import { Refusal } from "../api/refusal.ts";
 import { asDocument } from "../desk/documents.ts";
 import { forecastOf } from "../desk/forecast.ts";

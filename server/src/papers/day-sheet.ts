@@ -1,5 +1,5 @@
 import type { Words } from "@setfair/words";
-import type { Content } from "pdfmake/interfaces.js";
+import type { Content } from "pdfmake/interfaces";
 import type { z } from "zod";
 import type { todaySchema } from "../api/schemas/today.ts";
 import { heading, quiet, table } from "./pieces.ts";

@@ -1,4 +1,4 @@
-import type { Content } from "pdfmake/interfaces.js";
+import type { Content } from "pdfmake/interfaces";
 import { agreementPaper } from "./agreement-paper.ts";
 import { countryPaper } from "./country-paper.ts";
 import type { PaperCall } from "./paper-call.ts";

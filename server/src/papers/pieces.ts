@@ -1,6 +1,6 @@
 import type { Finding } from "@setfair/engine";
 import type { Words } from "@setfair/words";
-import type { Content, TableCell } from "pdfmake/interfaces.js";
+import type { Content, TableCell } from "pdfmake/interfaces";
 
 /** Pieces of which the papers are made; text comes from the words, figures with their unit. */
 export const heading = (text: string): Content => ({ text, style: "heading" });

@@ -1,6 +1,6 @@
 import type { Quote, QuoteLine } from "@setfair/engine";
 import type { Words } from "@setfair/words";
-import type { Content } from "pdfmake/interfaces.js";
+import type { Content } from "pdfmake/interfaces";
 import { Refusal } from "../api/refusal.ts";
 import { partOf } from "../desk/hire-data.ts";
 import { hireFacts, type PaperCall } from "./paper-call.ts";

@@ -2,7 +2,7 @@ import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
 import type { Words } from "@setfair/words";
 import pdfmake from "pdfmake";
-import type { Content, TDocumentDefinitions } from "pdfmake/interfaces.js";
+import type { Content, TDocumentDefinitions } from "pdfmake/interfaces";
 
 const folder = dirname(
   createRequire(import.meta.url).resolve("@expo-google-fonts/atkinson-hyperlegible-next/package.json"),

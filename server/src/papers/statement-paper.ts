@@ -1,6 +1,6 @@
 import type { Settlement, SettlementLine } from "@setfair/engine";
 import type { Words } from "@setfair/words";
-import type { Content } from "pdfmake/interfaces.js";
+import type { Content } from "pdfmake/interfaces";
 import { settlementOf } from "../desk/after-hire.ts";
 import { hireFacts, type PaperCall } from "./paper-call.ts";
 import { facts, findingList, heading, quiet, table } from "./pieces.ts";

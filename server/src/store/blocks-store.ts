@@ -1,21 +1,9 @@
-import { BadInput, type BlockKind } from "@setfair/engine";
+import { BadInput } from "@setfair/engine";
 import { uuidv7 } from "uuidv7";
 import { toInstantText } from "./codec.ts";
 import type { Door } from "./door.ts";
-import type { VehicleBlockTable } from "./tables.ts";
-import type { BlockRow, Store } from "./types.ts";
-import { findHolders } from "./vehicle-holders.ts";
-
-export const readBlock = (row: VehicleBlockTable): BlockRow => ({
-  id: row.id,
-  vehicleId: row.vehicle_id,
-  kind: row.kind as BlockKind, // written from a BlockKind only
-  note: row.note,
-  from: row.from_at,
-  to: row.to_at,
-  by: row.by_id,
-  at: row.at,
-});
+import type { Store } from "./types.ts";
+import { findHolders, readBlock } from "./vehicle-holders.ts";
 
 type NewBlock = Parameters<Store["blocks"]["add"]>[0];
 

@@ -1,17 +1,8 @@
 import { BadInput } from "@setfair/engine";
 import { toInstantText } from "./codec.ts";
 import type { Door } from "./door.ts";
-import type { BookingTable } from "./tables.ts";
 import type { BookingAnswer, BookingRow, Store } from "./types.ts";
-import { findHolders } from "./vehicle-holders.ts";
-
-export const readBooking = (row: BookingTable): BookingRow => ({
-  hireId: row.hire_id,
-  vehicleId: row.vehicle_id,
-  from: row.from_at,
-  to: row.to_at,
-  turnaroundMinutes: row.turnaround_minutes,
-});
+import { findHolders, readBooking } from "./vehicle-holders.ts";
 
 /**
  * No vehicle is booked twice: the vehicle is locked first, then what holds it is read, then it is taken.

@@ -1,10 +1,24 @@
 import { sql } from "kysely";
 import { readCursor, rowsOf, toInstantText, writeCursor } from "./codec.ts";
 import type { Door } from "./door.ts";
-import { readHire } from "./hires-store.ts";
 import type { HireTable } from "./tables.ts";
 import type { HireFilter, HireRow, HireSearch, HireStage, Paged } from "./types.ts";
 import { beginningsOf, endOfBeginning } from "./words.ts";
+
+export const readHire = (row: HireTable): HireRow => ({
+  id: row.id,
+  number: row.number,
+  stage: row.stage as HireStage, // written from a HireStage only
+  customerId: row.customer_id,
+  customerName: row.customer_name,
+  vehicleId: row.vehicle_id,
+  registration: row.registration,
+  from: row.from_at,
+  to: row.to_at,
+  version: row.version,
+  createdAt: row.created_at,
+  updatedAt: row.updated_at,
+});
 
 /** One walk along an index for each stage: asked for several at once, SQLite reads every hire of the depot instead. */
 export async function listHires(

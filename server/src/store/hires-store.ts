@@ -2,25 +2,10 @@ import { BadInput } from "@setfair/engine";
 import { uuidv7 } from "uuidv7";
 import { fromText, toInstantText, toText } from "./codec.ts";
 import type { Door } from "./door.ts";
-import { allHires, countStages, endingHires, listHires, searchHires } from "./hire-lists.ts";
-import type { HirePartTable, HireTable } from "./tables.ts";
-import type { HireChange, HirePart, HirePartName, HireRow, HireStage, Store } from "./types.ts";
+import { allHires, countStages, endingHires, listHires, readHire, searchHires } from "./hire-lists.ts";
+import type { HirePartTable } from "./tables.ts";
+import type { HireChange, HirePart, HirePartName, HireRow, Store } from "./types.ts";
 import { indexWords } from "./words.ts";
-
-export const readHire = (row: HireTable): HireRow => ({
-  id: row.id,
-  number: row.number,
-  stage: row.stage as HireStage, // written from a HireStage only
-  customerId: row.customer_id,
-  customerName: row.customer_name,
-  vehicleId: row.vehicle_id,
-  registration: row.registration,
-  from: row.from_at,
-  to: row.to_at,
-  version: row.version,
-  createdAt: row.created_at,
-  updatedAt: row.updated_at,
-});
 
 const readPart = (row: HirePartTable): HirePart => ({
   name: row.name as HirePartName, // written from a HirePartName only

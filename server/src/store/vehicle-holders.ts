@@ -1,7 +1,26 @@
-import { readBlock } from "./blocks-store.ts";
-import { readBooking } from "./bookings-store.ts";
+import type { BlockKind } from "@setfair/engine";
 import type { Door } from "./door.ts";
+import type { BookingTable, VehicleBlockTable } from "./tables.ts";
 import type { BlockRow, BookingRow } from "./types.ts";
+
+export const readBooking = (row: BookingTable): BookingRow => ({
+  hireId: row.hire_id,
+  vehicleId: row.vehicle_id,
+  from: row.from_at,
+  to: row.to_at,
+  turnaroundMinutes: row.turnaround_minutes,
+});
+
+export const readBlock = (row: VehicleBlockTable): BlockRow => ({
+  id: row.id,
+  vehicleId: row.vehicle_id,
+  kind: row.kind as BlockKind, // written from a BlockKind only
+  note: row.note,
+  from: row.from_at,
+  to: row.to_at,
+  by: row.by_id,
+  at: row.at,
+});
 
 export interface Asked {
   /** instants as the tables hold them */

@@ -1,24 +1,17 @@
-import type { ProposedCheck, SymptomOnVehicle } from "@setfair/engine/diagnosis";
+import type { ProposedCheck } from "@setfair/engine/diagnosis";
 import { storesNow } from "@setfair/engine/diagnosis";
 import { useEffect, useMemo } from "react";
-import type { Guide } from "../offline/database.ts";
 import { aboutMinutes, answerText, faultCheckText, symptomText } from "../parts/finder/fault-words.ts";
 import { type Faults, type Finder, faultsIn, helpContent, useFinder } from "../parts/finder/use-finder.ts";
 import { ScrollMain } from "../parts/scroll-main.tsx";
 import { t } from "../parts/words.ts";
 import { CallLink } from "./call-link.tsx";
 import { FaultEnd } from "./fault-end.tsx";
+import type { FaultProps } from "./fault-props.ts";
 import { civilNow } from "./local-time.ts";
 import { StopPage } from "./stop-page.tsx";
-import type { HirerGuide } from "./use-guide.ts";
 
 const ANSWERS = ["fixed", "found", "notIt", "cannotTell"] as const;
-
-export interface FaultProps {
-  readonly hirer: HirerGuide;
-  readonly guide: Guide;
-  readonly on: SymptomOnVehicle;
-}
 
 /** One fault looked into on this phone, with or without signal. */
 export function FaultPage({ hirer, guide, symptom }: Omit<FaultProps, "on"> & { readonly symptom: string }) {

@@ -4,7 +4,7 @@ import { ScrollMain } from "../parts/scroll-main.tsx";
 import { t } from "../parts/words.ts";
 import { CallLink } from "./call-link.tsx";
 import { Kept } from "./fault-end.tsx";
-import type { FaultProps } from "./fault-page.tsx";
+import type { FaultProps } from "./fault-props.ts";
 
 /** What can hurt someone: whom to ring stands first, nothing is looked for. */
 export function StopPage({ hirer, guide, on }: FaultProps) {

@@ -1,16 +1,15 @@
 import type { CountriesResult } from "@setfair/engine";
 import { useQuery } from "@tanstack/react-query";
-import { client, type Schemas } from "../../../api/client.ts";
+import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
 import { FindingsList, Loading } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import type { PartProps } from "../use-hire.ts";
+import type { AbroadState } from "./abroad-form.ts";
 import { CountryCardView } from "./country-card-view.tsx";
 import { GotTogether } from "./got-together.tsx";
 import "./abroad.css";
-
-export type AbroadState = Schemas["AbroadState"];
 
 /** The countries of the route: what still stops the hire there, what was got together, and a card for each country. */
 export default function AbroadPart({ page }: PartProps) {

@@ -2,7 +2,7 @@ import { CROSSINGS } from "@setfair/engine";
 import { problemAt } from "../../../api/failure.ts";
 import { Button, DateField, SelectField, TickField } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
-import type { Abroad, AbroadFormProps } from "./got-together.tsx";
+import type { Abroad, AbroadFormProps } from "./abroad-form.ts";
 
 type Crossing = Abroad["crossings"][number];
 

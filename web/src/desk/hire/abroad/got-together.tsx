@@ -1,20 +1,13 @@
 import { COUNTRIES_KNOWN, type CountriesResult } from "@setfair/engine";
-import { client, type Schemas } from "../../../api/client.ts";
+import { client } from "../../../api/client.ts";
 import { problemAt, take } from "../../../api/failure.ts";
 import { Button, DateField, NumberField, TickField } from "../../../parts/index.ts";
 import { dateText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { useDraft } from "../../use-draft.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
-import type { AbroadState } from "./abroad-part.tsx";
+import type { Abroad, AbroadFormProps, AbroadState } from "./abroad-form.ts";
 import { Crossings } from "./crossings.tsx";
-
-export type Abroad = Schemas["Abroad"];
-export interface AbroadFormProps {
-  readonly value: Abroad;
-  readonly set: (value: Abroad) => void;
-  readonly error: unknown;
-}
 
 /** A list with one entry put in or taken out. */
 const toggled = (list: readonly string[], entry: string, isIn: boolean): string[] =>
