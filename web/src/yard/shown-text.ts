@@ -2,6 +2,7 @@ import type { Finding, MarkKind } from "@setfair/engine";
 import type { YardJob } from "../offline/database.ts";
 import { cardsToRead, cardsToShow, cardTitle } from "../parts/cards.ts";
 import { dateText, findingText, t } from "../parts/words.ts";
+import { openDefectsOf } from "./defects-page.tsx";
 import { checkWords, measureWords, sizeWords, viewWords } from "./names.ts";
 import type { Purpose } from "./pages-after.ts";
 import type { WalkActs } from "./use-walk.ts";
@@ -59,7 +60,17 @@ function conditionLines(job: YardJob, { walk, round }: WalkActs): readonly strin
     ...readings,
     ...wet,
     ...missing,
+    ...defectLines(job),
     t("yard.text.whoPays"),
+  ];
+}
+
+function defectLines(job: YardJob): readonly string[] {
+  const defects = openDefectsOf(job);
+  if (defects.length === 0) return [];
+  return [
+    t("evidence.tell.inText", { n: defects.length }),
+    ...defects.map(({ what, where }) => `– ${t("evidence.tell.line", { what, where })}`),
   ];
 }
 

@@ -4,6 +4,7 @@ import type { YardJob } from "../offline/database.ts";
 import { SvgView } from "../parts/svg-view.tsx";
 import { t } from "../parts/words.ts";
 import { BriefingPage } from "./briefing-page.tsx";
+import { DefectsPage, openDefectsOf } from "./defects-page.tsx";
 import { OutboxLine } from "./outbox-line.tsx";
 import { RainLock } from "./rain-lock.tsx";
 import { SidePage } from "./side-page.tsx";
@@ -44,6 +45,7 @@ function Inside({ job, acts }: { readonly job: YardJob; readonly acts: WalkActs 
   const { page } = acts.place;
   if (page === "summary") return <SummaryPage job={job} acts={acts} />;
   if (page === "briefing") return <BriefingPage job={job} acts={acts} />;
+  if (page === "condition" && openDefectsOf(job).length > 0) return <DefectsPage job={job} acts={acts} />;
   if (page === "agreement" || page === "condition") return <SignPage job={job} acts={acts} purpose={page} />;
   const step = acts.round.steps[page];
   if (step === undefined) return <SummaryPage job={job} acts={acts} />;

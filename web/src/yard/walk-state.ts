@@ -30,6 +30,8 @@ export interface Walk {
   readonly marks: readonly MarkSeen[];
   readonly passed: ReadonlySet<string>;
   readonly briefed: ReadonlyMap<string, string>;
+  /** ids of the defects that the hirer was told of */
+  readonly told: ReadonlySet<string>;
   readonly finished: boolean;
   /** `<purpose>.<role>` of the signatures given */
   readonly signed: ReadonlySet<string>;
@@ -48,6 +50,7 @@ export function readWalk(records: readonly AnyRecord[]): Walk {
   const passed = new Set<string>();
   const briefed = new Map<string, string>();
   const signed = new Set<string>();
+  const told = new Set<string>();
   let finished = false;
   for (const record of records) {
     if (!("content" in record)) continue;
@@ -57,6 +60,7 @@ export function readWalk(records: readonly AnyRecord[]): Walk {
       photographs.set(about, [...(photographs.get(about) ?? []), textOf(content.sha256) ?? ""]);
     else if (kind === "mark") marks.push(markOf(record));
     else if (kind === "briefed") briefed.set(about, textOf(content.how) ?? "");
+    else if (kind === "note" && about.startsWith("defect.")) told.add(about.slice("defect.".length));
     else if (kind === "walkFinished") finished = true;
     else if (kind === "signature") signed.add(`${textOf(content.purpose)}.${textOf(content.role)}`);
     else if (kind === "look" && about.startsWith("view.")) passed.add(about.slice(5));
@@ -64,7 +68,7 @@ export function readWalk(records: readonly AnyRecord[]): Walk {
       answers.set(textOf(content.checkId) ?? about, answerOf(record));
     }
   }
-  return { answers, photographs, marks, passed, briefed, finished, signed };
+  return { answers, photographs, marks, passed, briefed, told, finished, signed };
 }
 
 function answerOf({ id, content }: DepotRecord): Answer {

@@ -1,4 +1,5 @@
-import { checkRecord, eraseRecord } from "@setfair/records";
+import { checkRecord, type DepotRecord, eraseRecord } from "@setfair/records";
+import { keepToldDefects } from "../../desk/told-defects.ts";
 import type { Store } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
@@ -6,6 +7,7 @@ import { appendRecords } from "./append-records.ts";
 
 export const recordHandlers = {
   async addRecords({ signed, body }) {
+    const checked: DepotRecord[] = [];
     for (const [k, sent] of body.records.entries()) {
       const { record, problems } = checkRecord(sent);
       if (record === null)
@@ -13,8 +15,11 @@ export const recordHandlers = {
           problems: problems.map(({ path, expected }) => ({ path: `records.${k}.${path}`, expected })),
         });
       await checkRefs(signed.store, record.refs, k);
+      checked.push(record);
     }
-    return appendRecords(signed.store, body.records);
+    const answer = await appendRecords(signed.store, body.records);
+    await keepToldDefects(signed.store, checked, signed.account.id);
+    return answer;
   },
 
   async exportRecords({ context, signed, params }) {

@@ -35,6 +35,8 @@ export const yardJobSchema = named(
     briefing: roomResultSchema,
     /** what goes with the vehicle, printed and signed */
     conditions: z.array(findingSchema),
+    /** for the walk out: open defects of comfort that the hirer is told of and signs for */
+    defects: z.array(z.object({ id: idSchema, what: z.string(), where: z.string(), told: z.boolean() })),
     done: z.boolean(),
   }),
 );

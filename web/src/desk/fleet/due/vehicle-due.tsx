@@ -1,15 +1,14 @@
-import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
+import { useQuery } from "@tanstack/react-query";
 import { useState } from "react";
 import { Link } from "wouter";
-import { client, type Schemas } from "../../../api/client.ts";
+import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
 import { Button, ChoiceField, Loading, SelectField, TextField } from "../../../parts/index.ts";
 import { dateText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { dueText, dutyText, lastText } from "./due-text.ts";
-
-type Upkeep = Schemas["VehicleUpkeep"];
-const keyOf = (id: string) => ["upkeep", "vehicle", id];
+import { Readings } from "./readings.tsx";
+import { keyOf, type PieceProps, useKeep } from "./use-keep.ts";
 
 /** Due-date book, defects, damp, water and frost of one vehicle. */
 export function VehicleDue({ id }: { readonly id: string }) {
@@ -23,26 +22,9 @@ export function VehicleDue({ id }: { readonly id: string }) {
     <>
       <Book id={id} upkeep={upkeep.data} />
       <Defects id={id} upkeep={upkeep.data} />
-      <Readings upkeep={upkeep.data} />
+      <Readings id={id} upkeep={upkeep.data} />
     </>
   );
-}
-
-interface PieceProps {
-  readonly id: string;
-  readonly upkeep: Upkeep;
-}
-
-/** Shows what the server answers with, and lets every other list be asked again. */
-function useKeep<Body>(id: string, send: (body: Body) => Promise<Upkeep>) {
-  const queries = useQueryClient();
-  return useMutation({
-    mutationFn: send,
-    onSuccess: (page) => {
-      queries.setQueryData(keyOf(id), page);
-      void queries.invalidateQueries({ predicate: ({ queryKey }) => queryKey[1] !== "vehicle" });
-    },
-  });
 }
 
 function Book({ id, upkeep }: PieceProps) {
@@ -232,30 +214,5 @@ function NoteDefect({ id }: { readonly id: string }) {
         </Button>
       </div>
     </details>
-  );
-}
-
-function Readings({ upkeep }: { readonly upkeep: Upkeep }) {
-  const { damp, water, frost } = upkeep;
-  return (
-    <section className="card stack" aria-labelledby="damp-title">
-      <h2 id="damp-title">{t("upkeep.damp")}</h2>
-      {damp.length === 0 && <p className="quiet">{t("upkeep.noDamp")}</p>}
-      <ul>
-        {damp.slice(0, 8).map(({ id, on, position, percent, band }) => (
-          <li key={id}>{t("upkeep.dampLine", { on: dateText(on, "short"), position, percent, band })}</li>
-        ))}
-      </ul>
-      <h2>{t("upkeep.waterAndFrost")}</h2>
-      {water.length === 0 && frost === null && <p className="quiet">{t("upkeep.noWater")}</p>}
-      <ul>
-        {water.slice(0, 4).map(({ id, on, act, who }) => (
-          <li key={id}>{t("upkeep.waterLine", { on: dateText(on, "short"), act, who })}</li>
-        ))}
-      </ul>
-      {frost !== null && (
-        <p>{t("upkeep.frostLine", { on: dateText(frost.on, "short"), state: frost.state })}</p>
-      )}
-    </section>
   );
 }

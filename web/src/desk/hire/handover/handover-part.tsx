@@ -9,6 +9,7 @@ import { placeOfHire } from "../../where.ts";
 import { PapersCard } from "../papers-card.tsx";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import { WalkCard } from "../walk-card.tsx";
+import { DefectsCard } from "./defects-card.tsx";
 import { HirerLinkCard } from "./hirer-link-card.tsx";
 import { type PaperPurpose, paperText } from "./paper-text.ts";
 import { SignDialog } from "./sign-dialog.tsx";
@@ -20,6 +21,7 @@ export default function HandoverPart({ page }: PartProps) {
   return (
     <>
       <Papers page={page} />
+      <DefectsCard page={page} />
       <WalkCard title={t("handover.walkOut")} walk={page.records.out} />
       <Keys page={page} />
       <HirerLinkCard page={page} />
