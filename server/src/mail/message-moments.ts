@@ -14,7 +14,8 @@ export function momentOf(kind: DatedKind, hire: HireRow, timeZone: string): IsoI
   const end = kind === "returnReminder" ? hire.to : hire.from;
   const days = kind === "preHire" ? PACK_DAYS_BEFORE : 1;
   const day = addDays(dateOf(localOf(end, timeZone)), -days);
-  return instantOf(`${day}T${MORNING}`, timeZone, "from");
+  // with milliseconds, as instants are kept, so that text order is time order
+  return new Date(instantOf(`${day}T${MORNING}`, timeZone, "from")).toISOString();
 }
 
 /** After this it is of no use any more; null where it always is. */

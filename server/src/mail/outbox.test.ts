@@ -70,8 +70,9 @@ describe.each(testedStores())("the outbox on $kind", ({ kind }) => {
   afterAll(() => depot.close());
 
   test("nothing goes out by itself until a manager turned it on, and then only what comes after", async () => {
-    await bookedHire("Ada Invented", "2026-07-10T14:00", "2026-07-14T10:00");
+    await bookedHire("Ada Invented", "2026-07-10T14:00", "2026-07-17T10:00");
     expect(await planMessages(depot.store, now(), true)).toBe(0);
+    later(60);
     const automatic = ["booking", "preHire", "dayBefore", "returnReminder", "statement"];
     expect((await depot.call("desk", "PUT", "/message-settings", { ...settings, version: 0 })).status).toBe(
       403,
@@ -90,7 +91,7 @@ describe.each(testedStores())("the outbox on $kind", ({ kind }) => {
   });
 
   test("a booking is confirmed once, with the hire's facts and its quote, by however many processes look", async () => {
-    const id = await bookedHire("Jürgen Invented", "2026-08-10T14:00", "2026-08-14T10:00");
+    const id = await bookedHire("Jürgen Invented", "2026-08-10T14:00", "2026-08-17T10:00");
     const wrote = await Promise.all([1, 2, 3].map(() => planMessages(depot.store, now(), true)));
     expect(wrote.reduce((a, b) => a + b, 0)).toBe(1);
     await Promise.all([run(), run()]);
@@ -121,7 +122,7 @@ describe.each(testedStores())("the outbox on $kind", ({ kind }) => {
   });
 
   test("a mail server that is down is tried again, longer apart each time, for days, and nothing is lost", async () => {
-    const id = await bookedHire("Bo Invented", "2026-09-10T14:00", "2026-09-14T10:00");
+    const id = await bookedHire("Bo Invented", "2026-09-10T14:00", "2026-09-17T10:00");
     const { body } = await send(id, { kind: "booking" });
     state.answer = { outcome: "later", reason: "connect ECONNREFUSED" };
     let rounds = 0;
@@ -141,7 +142,7 @@ describe.each(testedStores())("the outbox on $kind", ({ kind }) => {
   });
 
   test("after three days it is given up, seen, and can be tried again by a person", async () => {
-    const id = await bookedHire("Cleo Invented", "2026-10-10T14:00", "2026-10-14T10:00");
+    const id = await bookedHire("Cleo Invented", "2026-10-10T14:00", "2026-10-17T10:00");
     const { body } = await send(id, { kind: "booking" });
     state.answer = { outcome: "later", reason: "greeting never received" };
     for (let n = 0; n < 90; n++) {
@@ -164,7 +165,7 @@ describe.each(testedStores())("the outbox on $kind", ({ kind }) => {
   });
 
   test("a process stopped in the middle of sending leaves it unsure, and no other process sends it again", async () => {
-    const id = await bookedHire("Dee Invented", "2026-11-10T14:00", "2026-11-14T10:00");
+    const id = await bookedHire("Dee Invented", "2026-11-10T14:00", "2026-11-17T10:00");
     const { body } = await send(id, { kind: "booking" });
     state.answer = "dies";
     await run();
@@ -177,7 +178,7 @@ describe.each(testedStores())("the outbox on $kind", ({ kind }) => {
   });
 
   test("pressed twice it is one message; a draft language goes only where a person read it; a stage that does not fit is refused", async () => {
-    const id = await bookedHire("Eve Invented", "2026-12-10T14:00", "2026-12-14T10:00");
+    const id = await bookedHire("Eve Invented", "2026-12-10T14:00", "2026-12-17T10:00");
     const press = { id: "018f0000-0000-7000-8000-00000000ffff", kind: "booking", language: "de" };
     const path = `/hires/${id}/messages`;
     expect(await depot.call("desk", "POST", path, press)).toMatchObject({
@@ -205,7 +206,7 @@ describe.each(testedStores())("the outbox on $kind", ({ kind }) => {
   });
 
   test("an address that is none is refused by its name at the hire and at the sender; erased is erased here too", async () => {
-    const id = await bookedHire("Flo Invented", "2027-01-10T14:00", "2027-01-14T10:00", "flo@example.org");
+    const id = await bookedHire("Flo Invented", "2027-01-10T14:00", "2027-01-17T10:00", "flo@example.org");
     const { body } = await send(id, { kind: "booking", when: "now" });
     const hire = await depot.store.hires.get(id);
     await depot.store.customers.erase(hire?.customerId ?? "", "test");
@@ -226,7 +227,7 @@ describe.each(testedStores())("the outbox on $kind", ({ kind }) => {
 
   test("without a mail server messages wait, can be read, and go once there is one", async () => {
     (depot.context as { mailServer?: MailServer | null }).mailServer = null;
-    const id = await bookedHire("Gus Invented", "2027-02-10T14:00", "2027-02-14T10:00");
+    const id = await bookedHire("Gus Invented", "2027-02-10T14:00", "2027-02-17T10:00");
     const { body } = await send(id, { kind: "booking" });
     await planMessages(depot.store, now(), false);
     await run();

@@ -192,6 +192,12 @@ export async function eraseMessagesOf(door: Door, hireIds: readonly string[]): P
     .where("hire_id", "in", [...hireIds])
     .execute();
   await door
+    .change("calendar_feed", { revoked_at: door.now() })
+    .where("kind", "=", "hire")
+    .where("about", "in", [...hireIds])
+    .where("revoked_at", "is", null)
+    .execute();
+  await door
     .change("message", { state: "withdrawn", reason: null })
     .where("hire_id", "in", [...hireIds])
     .where("state", "in", ["waiting", "failed"])
