@@ -22,6 +22,8 @@ const NewVehiclePage = lazy(() => import("./fleet/new-vehicle-page.tsx"));
 const EditVehiclePage = lazy(() => import("./fleet/edit-vehicle-page.tsx"));
 const VersionsPage = lazy(() => import("./fleet/versions-page.tsx"));
 const DuePage = lazy(() => import("./fleet/due/due-page.tsx"));
+const RulesPage = lazy(() => import("./rules/rules-page.tsx"));
+const InsurancePage = lazy(() => import("./insurance/insurance-page.tsx"));
 const VehiclePage = lazy(() => import("./fleet/vehicle-page.tsx"));
 
 /** The pages of the desk, each loaded when it is first opened. */
@@ -37,6 +39,8 @@ function Pages() {
       </Route>
       <Route path="/help" component={HelpPage} />
       <Route path="/help/:id">{({ id }) => <HelpHirePage key={id} id={id} />}</Route>
+      <Route path="/rules" component={RulesPage} />
+      <Route path="/insurance" component={InsurancePage} />
       <Route path="/fleet" component={FleetPage} />
       <Route path="/fleet/due" component={DuePage} />
       <Route path="/fleet/new" component={NewVehiclePage} />

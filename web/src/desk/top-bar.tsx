@@ -61,6 +61,12 @@ export function TopBar({ session }: { readonly session: Session }) {
         <BarLink to="/fleet" under="/fleet/*?">
           {t("desk.nav.fleet")}
         </BarLink>
+        <BarLink to="/rules" under="/rules/*?">
+          {t("desk.nav.rules")}
+        </BarLink>
+        <BarLink to="/insurance" under="/insurance/*?">
+          {t("desk.nav.insurance")}
+        </BarLink>
         <a href="/yard" className="bar-link">
           {t("desk.nav.yard")}
         </a>

@@ -15,6 +15,7 @@ const PARTS = {
   trip: lazy(() => import("./trip/trip-part.tsx")),
   load: lazy(() => import("./load/load-part.tsx")),
   abroad: lazy(() => import("./abroad/abroad-part.tsx")),
+  notes: lazy(() => import("./notes/notes-part.tsx")),
   briefing: lazy(() => import("./briefing/briefing-part.tsx")),
   money: lazy(() => import("./money/money-part.tsx")),
   handover: lazy(() => import("./handover/handover-part.tsx")),

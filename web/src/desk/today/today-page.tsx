@@ -5,6 +5,7 @@ import { take } from "../../api/failure.ts";
 import { Button, LinkButton, Loading } from "../../parts/index.ts";
 import { dateText, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
+import { Reminders } from "../hire/notes/reminders.tsx";
 import { useSignedIn } from "../session.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { BackList, OnTheRoad, OutList, Waiting } from "./day-lists.tsx";
@@ -83,6 +84,7 @@ function Day({ today, isToday }: { readonly today: Today; readonly isToday: bool
     <>
       <RoadOfTheDay today={today} isToday={isToday} />
       <HoldingUp blockers={today.blockers} now={today.now} />
+      <Reminders date={today.date} />
       <div className="today-lists">
         <OutList hires={today.out} date={today.date} />
         <div className="stack">

@@ -2,6 +2,8 @@ import { lazy, Suspense } from "react";
 import type { Schemas } from "../../../api/client.ts";
 import { FindingText, Loading } from "../../../parts/index.ts";
 import { dateText, has, say, t } from "../../../parts/words.ts";
+import { MissingCard } from "../../rules/missing-card.tsx";
+import { DueNotes } from "../notes/due-notes.tsx";
 import type { PartProps } from "../use-hire.ts";
 import { GateCard } from "./gate-card.tsx";
 import { History } from "./history.tsx";
@@ -54,6 +56,7 @@ export default function NowPart({ page }: PartProps) {
   const rest = gates.filter(({ state }) => state === "clear" || state === "later");
   return (
     <>
+      <DueNotes page={page} />
       <Conditions page={page} />
       {page.waits.length > 0 && <Waits waits={page.waits} />}
       {page.wishes !== null && page.wishes !== "" && (
@@ -77,6 +80,7 @@ export default function NowPart({ page }: PartProps) {
           <WillItLast page={page} isShort />
         </Suspense>
       )}
+      {page.glass !== null && <MissingCard hireId={page.hire.id} version={page.version} />}
       {rest.length > 0 && (
         <details className="card">
           <summary className="fold">{t("hire.gatesRest", { n: rest.length })}</summary>

@@ -60,6 +60,14 @@ export function DriverFields(props: DriverFieldsProps) {
           error={at("licence.firstCarEntitlement")}
         />
       </div>
+      {driver.licence.issuedBy === "other" && (
+        <DateField
+          label={t("people.visitingSince")}
+          value={driver.licence.visitingSince ?? ""}
+          onChange={(visitingSince) => setLicence(visitingSince === "" ? {} : { visitingSince })}
+          error={at("licence.visitingSince")}
+        />
+      )}
       <Categories {...props} setLicence={setLicence} />
       <Endorsements {...props} setLicence={setLicence} />
       <div className="sheet-fields">

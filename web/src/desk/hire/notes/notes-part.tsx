@@ -1,0 +1,122 @@
+import { useMutation, useQuery } from "@tanstack/react-query";
+import { client, type Schemas } from "../../../api/client.ts";
+import { problemAt, take } from "../../../api/failure.ts";
+import { Button, Empty, Loading, TextField } from "../../../parts/index.ts";
+import { t } from "../../../parts/words.ts";
+import { FailureNote } from "../../failure-note.tsx";
+import { queries } from "../../query-client.ts";
+import { useDraft } from "../../use-draft.ts";
+import type { PartProps } from "../use-hire.ts";
+import { NewNoteForm } from "./new-note-form.tsx";
+import { NoteLine } from "./note-line.tsx";
+import "./notes.css";
+
+type HireNotes = Schemas["HireNotes"];
+
+/** The notes of a hire, and what shows them, after one changed. */
+export function notesChanged(hireId: string, notes: HireNotes): void {
+  queries.setQueryData(["notes", hireId], notes);
+  for (const kind of ["reminders", "hire"]) void queries.invalidateQueries({ queryKey: [kind] });
+}
+
+export function useNotes(id: string) {
+  return useQuery({
+    queryKey: ["notes", id],
+    queryFn: () => take(client.GET("/api/hires/{id}/notes", { params: { path: { id } } })),
+  });
+}
+
+/** Notes and promises, each with the moment at which it must reappear; and who pays. */
+export default function NotesPart({ page }: PartProps) {
+  const { id } = page.hire;
+  const notes = useNotes(id);
+  if (notes.isPending) return <Loading />;
+  if (notes.isError) return <FailureNote failure={notes.error} onAgain={() => void notes.refetch()} />;
+  const open = notes.data.notes.filter(({ done }) => done === null);
+  return (
+    <>
+      <section className="card stack" aria-labelledby="notes-title">
+        <h2 id="notes-title">{t("notes.title", { n: open.length })}</h2>
+        {notes.data.notes.length === 0 ? (
+          <Empty>{t("notes.none")}</Empty>
+        ) : (
+          <ul className="notes">
+            {notes.data.notes.map((note) => (
+              <NoteLine key={note.id} note={note} />
+            ))}
+          </ul>
+        )}
+        <NewNoteForm id={id} people={notes.data.people} />
+      </section>
+      <PayerCard id={id} payer={notes.data.payer} />
+    </>
+  );
+}
+
+interface PayerProps {
+  readonly id: string;
+  readonly payer: HireNotes["payer"];
+}
+
+const NOBODY = { name: "", email: "", address: "" };
+
+/** Who pays, where it is not the hirer. */
+function PayerCard({ id, payer }: PayerProps) {
+  const draft = useDraft(`payer.${id}`, { ...NOBODY, ...payer });
+  const { value, set } = draft;
+  const save = useMutation({
+    mutationFn: (next: HireNotes["payer"]) =>
+      take(client.PUT("/api/hires/{id}/payer", { params: { path: { id } }, body: { payer: next } })),
+    onSuccess: (notes) => {
+      draft.done();
+      notesChanged(id, notes);
+    },
+  });
+  const at = (field: string) => problemAt(save.error, `payer.${field}`);
+  const { address, ...rest } = value;
+  return (
+    <section className="card sheet" aria-labelledby="payer-title">
+      <h2 id="payer-title">{t("notes.payer")}</h2>
+      <p className="quiet">{payer === null ? t("notes.payerIsHirer") : t("notes.payerNote")}</p>
+      <details open={payer !== null || draft.isDirty}>
+        <summary className="fold">{t("notes.payerOther")}</summary>
+        <div className="sheet-fields">
+          <TextField
+            label={t("notes.payerName")}
+            value={value.name}
+            onChange={(name) => set({ ...value, name })}
+            error={at("name")}
+          />
+          <TextField
+            label={t("notes.payerMail")}
+            type="email"
+            value={value.email}
+            onChange={(email) => set({ ...value, email })}
+            error={at("email")}
+          />
+          <TextField
+            label={t("notes.payerAddress")}
+            value={address}
+            onChange={(next) => set({ ...value, address: next })}
+            error={at("address")}
+          />
+        </div>
+        <FailureNote failure={save.error} />
+        <div className="row">
+          <Button
+            onPress={() => save.mutate(address.trim() === "" ? rest : value)}
+            isPending={save.isPending}
+            isDisabled={!draft.isDirty || value.name.trim() === "" || value.email.trim() === ""}
+          >
+            {t("notes.keepPayer")}
+          </Button>
+          {payer !== null && (
+            <Button look="quiet" onPress={() => save.mutate(null)}>
+              {t("notes.payerBack")}
+            </Button>
+          )}
+        </div>
+      </details>
+    </section>
+  );
+}

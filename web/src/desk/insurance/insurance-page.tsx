@@ -1,0 +1,86 @@
+import { useMutation, useQuery } from "@tanstack/react-query";
+import { client, type Schemas } from "../../api/client.ts";
+import { take } from "../../api/failure.ts";
+import { Button, Empty, Loading } from "../../parts/index.ts";
+import { dateText, t } from "../../parts/words.ts";
+import { FailureNote } from "../failure-note.tsx";
+import { queries } from "../query-client.ts";
+import { useSignedIn } from "../session.ts";
+import { useDraft } from "../use-draft.ts";
+import { usePageTitle } from "../use-page-title.ts";
+import { PolicyForm } from "./policy-form.tsx";
+import { PreviewTable } from "./preview-table.tsx";
+import "../hires/hires.css";
+
+export type Policy = Schemas["InsurancePolicy"];
+
+/** The insurer's criteria: as they stand, a new version from a day, and whom of the booked drivers it would touch. */
+export default function InsurancePage() {
+  usePageTitle(t("insurance.title"));
+  const terms = useQuery({ queryKey: ["terms"], queryFn: () => take(client.GET("/api/terms")) });
+  if (terms.isPending) return <Loading />;
+  if (terms.isError) return <FailureNote failure={terms.error} onAgain={() => void terms.refetch()} />;
+  const { insurance } = terms.data;
+  return (
+    <>
+      <div className="page-head">
+        <h1>{t("insurance.title")}</h1>
+        <p className="quiet">{t("insurance.lead")}</p>
+      </div>
+      {insurance === null ? (
+        <Empty>{t("insurance.none")}</Empty>
+      ) : (
+        <Criteria key={insurance.versionId} kept={insurance.policy} />
+      )}
+    </>
+  );
+}
+
+function Criteria({ kept }: { readonly kept: Policy }) {
+  const { user } = useSignedIn();
+  const draft = useDraft<Policy>("insurance", kept);
+  const policy = draft.value;
+  const look = useMutation({
+    mutationFn: () => take(client.POST("/api/insurance/preview", { body: { policy } })),
+  });
+  const keep = useMutation({
+    mutationFn: () => take(client.PUT("/api/terms", { body: { insurance: policy } })),
+    onSuccess: () => {
+      draft.done();
+      for (const kind of ["terms", "hire", "today", "hires"])
+        void queries.invalidateQueries({ queryKey: [kind] });
+    },
+  });
+  const isManager = user.role === "manager";
+  return (
+    <section className="card sheet" aria-label={t("insurance.title")}>
+      <PolicyForm policy={policy} set={draft.set} error={keep.error ?? look.error} />
+      <FailureNote failure={keep.error ?? look.error} />
+      {!isManager && <p className="quiet">{t("rules.managerOnly")}</p>}
+      {isManager && (
+        <div className="row">
+          <Button onPress={() => look.mutate()} isPending={look.isPending}>
+            {t("insurance.look")}
+          </Button>
+          <Button
+            look="main"
+            onPress={() => keep.mutate()}
+            isPending={keep.isPending}
+            isDisabled={!draft.isDirty}
+          >
+            {t("insurance.keep")}
+          </Button>
+          {draft.isDirty && (
+            <Button look="quiet" onPress={draft.done}>
+              {t("desk.dropChanges")}
+            </Button>
+          )}
+        </div>
+      )}
+      <div aria-live="polite">
+        {keep.isSuccess && <p>{t("insurance.kept", { on: dateText(policy.validFrom, "full") })}</p>}
+        {look.data !== undefined && <PreviewTable answer={look.data} />}
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,58 @@
+import type { Schemas } from "../../api/client.ts";
+import { dateText, figureText, has, say, t } from "../../parts/words.ts";
+
+export type RuleLine = Schemas["RuleLine"];
+export type Rule = Schemas["Rule"];
+
+const BY_COUNTRY: readonly string[] = ["speed", "kit", "zone", "toll", "night", "lpgFiller", "alcohol"];
+
+export const countryName = (country: string): string =>
+  country === "EU" ? t("rules.europe") : t("country.name", { country });
+export const topicName = (topic: string): string =>
+  has(`rules.topic.${topic}`) ? say(`rules.topic.${topic}`) : topic;
+
+/** A rule in words: a name of its own, or its topic and the thing in it; its id where neither is written. */
+export function ruleName(id: string): string {
+  if (has(`rules.name.${id}`)) return say(`rules.name.${id}`);
+  const [topic = "", , ...rest] = id.split(".");
+  if (!BY_COUNTRY.includes(topic)) return id;
+  const part = rest.join(".");
+  if (part === "") return topicName(topic);
+  if (topic === "kit") return t("country.thing", { thing: part });
+  return has(`rules.part.${part}`) ? `${topicName(topic)}, ${say(`rules.part.${part}`)}` : id;
+}
+
+/** The value of a rule in words and units. */
+export function valueText(id: string, value: Rule["value"], unit: string): string {
+  const topic = id.split(".")[0];
+  if (typeof value === "boolean") return t(value ? "rules.yes" : "rules.no");
+  if (typeof value === "number") return figureText({ value, unit: unit === "month" ? "months" : unit });
+  if (unit === "date") return dateText(value, "full");
+  if (topic === "kit") return t("country.kit.value", { value });
+  if (topic === "zone") return t("country.zone", { value });
+  if (topic === "toll") return t("country.toll", { value });
+  if (topic === "night") return t("country.night", { value });
+  if (topic === "lpgFiller")
+    return value
+      .split(",")
+      .map((adaptor) => t("country.adaptor", { adaptor }))
+      .join(", ");
+  return value.replaceAll(",", ", ");
+}
+
+export const readText = ({ confidence, readOn }: Pick<Rule, "confidence" | "readOn">): string =>
+  t("rules.readOn", { how: confidence, on: dateText(readOn, "full") });
+
+export const holdsText = ({ validFrom, validTo }: Pick<Rule, "validFrom" | "validTo">): string =>
+  validTo === undefined
+    ? t("rules.from", { from: dateText(validFrom, "full") })
+    : t("rules.fromTo", { from: dateText(validFrom, "full"), to: dateText(validTo, "full") });
+
+/** For which vehicles a rule holds; null for all. */
+export function whenText({ when }: Pick<Rule, "when">): string | null {
+  if (when === undefined) return null;
+  if (when.mass === undefined) return t("rules.when.other");
+  const kg = (value: number | undefined) =>
+    value === undefined ? "none" : figureText({ value, unit: "kg" });
+  return t("rules.when", { mass: when.mass, above: kg(when.aboveKg), to: kg(when.toKg) });
+}
