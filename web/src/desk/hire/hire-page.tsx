@@ -20,6 +20,7 @@ const PARTS = {
   money: lazy(() => import("./money/money-part.tsx")),
   handover: lazy(() => import("./handover/handover-part.tsx")),
   back: lazy(() => import("./back/back-part.tsx")),
+  change: lazy(() => import("./change/change-part.tsx")),
 } as const;
 type PartId = keyof typeof PARTS;
 const PART_IDS = Object.keys(PARTS) as PartId[];
