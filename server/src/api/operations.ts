@@ -9,6 +9,7 @@ import { enquiriesOperations } from "./operations/enquiries.ts";
 import { guideOperations } from "./operations/guide.ts";
 import { helpOperations } from "./operations/help.ts";
 import { hiresOperations } from "./operations/hires.ts";
+import { importOperations } from "./operations/import.ts";
 import { messagesOperations } from "./operations/messages.ts";
 import { moneyOperations } from "./operations/money.ts";
 import { notesOperations } from "./operations/notes.ts";
@@ -41,6 +42,7 @@ export const operations = {
   ...changesOperations,
   ...messagesOperations,
   ...calendarOperations,
+  ...importOperations,
   ...moneyOperations,
   ...papersOperations,
   ...afterHireOperations,

@@ -12,6 +12,7 @@ import { glassHandlers } from "./glass.ts";
 import { guideHandlers } from "./guide.ts";
 import { helpHandlers } from "./help.ts";
 import { hireHandlers } from "./hires.ts";
+import { importHandlers } from "./import.ts";
 import { keyHandlers } from "./keys.ts";
 import { messageHandlers } from "./messages.ts";
 import { moneyHandlers } from "./money.ts";
@@ -57,6 +58,7 @@ export const handlers: Handlers = {
   ...glassHandlers,
   ...messageHandlers,
   ...calendarHandlers,
+  ...importHandlers,
   ...moneyHandlers,
   ...paperHandlers,
   ...keyHandlers,

@@ -9,6 +9,7 @@ export * from "./enquiries.ts";
 export * from "./guide.ts";
 export * from "./help.ts";
 export * from "./hires.ts";
+export * from "./import.ts";
 export * from "./messages.ts";
 export * from "./money.ts";
 export * from "./notes.ts";
