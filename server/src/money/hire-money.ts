@@ -17,7 +17,7 @@ import {
 import { asDocument } from "../desk/documents.ts";
 import { type HireData, partOf } from "../desk/hire-data.ts";
 import { dateOf, localOf } from "../desk/local-time.ts";
-import type { PaymentRow } from "../store/types.ts";
+import type { HireStage, PaymentRow } from "../store/types.ts";
 
 interface EntryDocument {
   readonly method?: string;
@@ -45,12 +45,22 @@ export const entriesOf = (rows: readonly PaymentRow[]): readonly LedgerEntry[] =
     };
   });
 
+const DID_NOT_TAKE_PLACE: readonly HireStage[] = ["lost", "cancelled", "noShow"];
+
+/** Of a hire that did not take place: what is kept under the scale that was accepted, nothing where none was applied. Null of any other. */
+function keptOf(data: HireData): number | null {
+  if (!DID_NOT_TAKE_PLACE.includes(data.row.stage)) return null;
+  return partOf(data, "ending")?.charge?.keep.pence ?? 0;
+}
+
 /** What a hire is charged by, as accepted and as settled. */
 export function chargedBy(data: HireData): ChargedBy {
   const quote = partOf(data, "quote");
+  const keptPence = keptOf(data);
   const settled = partOf(data, "settlement");
   return {
-    quote: data.row.stage === "lost" || quote?.acceptedAt == null ? null : quote.answer.result,
+    quote: quote?.acceptedAt == null ? null : quote.answer.result,
+    keptPence,
     settlement: settled?.frozenAt == null ? null : (settled.answer?.result ?? null),
     entries: entriesOf(data.payments),
   };
@@ -94,13 +104,13 @@ export const lapsedHolds = (data: HireData): readonly string[] =>
     .filter(({ state }) => state === "lapsed")
     .map(({ id }) => id);
 
-function instalmentsOf(data: HireData, pence: Pick<HireMoney, "duePence" | "settledPence">) {
+function instalmentsOf(data: HireData, pence: Pick<HireMoney, "pricePence" | "duePence" | "settledPence">) {
   const quote = partOf(data, "quote");
   const result = quote?.answer.result;
   if (quote?.acceptedAt == null || result == null) return [];
   return planPayments({
     duePence: pence.duePence,
-    pricePence: result.total.pence,
+    pricePence: pence.pricePence,
     bookingDepositPence: result.bookingDeposit.pence,
     acceptedOn: dateOf(localOf(quote.acceptedAt, data.depot.timeZone)),
     from: dateOf(data.from),
@@ -115,7 +125,7 @@ export function readHireMoney(data: HireData): HireMoney {
   const ledger = readLedger(entriesOf(data.payments));
   const quote = partOf(data, "quote")?.answer.result ?? null;
   const { settlement } = chargedBy(data);
-  const pricePence = data.row.stage === "lost" ? 0 : (quote?.total.pence ?? 0);
+  const pricePence = keptOf(data) ?? quote?.total.pence ?? 0;
   const settled = settlement === null ? 0 : settlement.total.pence - settlement.disputed.pence;
   const duePence = pricePence + settled + ledger.charged;
   const settledPence = ledger.paid - ledger.refunded + ledger.fromDeposit;
@@ -130,7 +140,7 @@ export function readHireMoney(data: HireData): HireMoney {
     depositDuePence: quote?.securityDeposit.pence ?? 0,
     depositHeldPence: ledger.heldMoney + standing.reduce((sum, { pence }) => sum + pence, 0),
     holds,
-    instalments: instalmentsOf(data, { duePence, settledPence }),
+    instalments: instalmentsOf(data, { pricePence, duePence, settledPence }),
   };
 }
 

@@ -17,6 +17,7 @@ const HiresPage = lazy(() => import("./hires/hires-page.tsx"));
 const HirePage = lazy(() => import("./hire/hire-page.tsx"));
 const HelpPage = lazy(() => import("./help/help-page.tsx"));
 const HelpHirePage = lazy(() => import("./help/help-hire-page.tsx"));
+const MoneyPage = lazy(() => import("./money/money-page.tsx"));
 const FleetPage = lazy(() => import("./fleet/fleet-page.tsx"));
 const NewVehiclePage = lazy(() => import("./fleet/new-vehicle-page.tsx"));
 const EditVehiclePage = lazy(() => import("./fleet/edit-vehicle-page.tsx"));
@@ -41,6 +42,7 @@ function Pages() {
       <Route path="/help/:id">{({ id }) => <HelpHirePage key={id} id={id} />}</Route>
       <Route path="/rules" component={RulesPage} />
       <Route path="/insurance" component={InsurancePage} />
+      <Route path="/money" component={MoneyPage} />
       <Route path="/fleet" component={FleetPage} />
       <Route path="/fleet/due" component={DuePage} />
       <Route path="/fleet/new" component={NewVehiclePage} />

@@ -10,6 +10,8 @@ import type { InvoiceLine, LedgerEntry, LineKind } from "./types.ts";
 export interface ChargedBy {
   readonly quote: Quote | null;
   readonly settlement: Settlement | null;
+  /** of a hire that did not take place: what is kept under the scale, instead of the price */
+  readonly keptPence?: number | null;
   readonly entries: readonly LedgerEntry[];
 }
 
@@ -120,9 +122,12 @@ function entryLines(entries: readonly LedgerEntry[], on: IsoDate): InvoiceLine[]
 }
 
 /** All that is charged for a hire, line by line with its VAT, as it stands on a day; whole pence with VAT inside. */
-export function chargedLines({ quote, settlement, entries }: ChargedBy, on: IsoDate): readonly InvoiceLine[] {
+export function chargedLines(by: ChargedBy, on: IsoDate): readonly InvoiceLine[] {
+  const { quote, settlement, entries, keptPence = null } = by;
+  const kept = { key: "ending", line: "cancellation", text: "lineKind.cancellation", facts: {} } as const;
   return [
-    ...(quote === null ? [] : quoteLines(quote, on)),
+    ...(keptPence === null || keptPence === 0 ? [] : [invoiceLine({ ...kept, grossPence: keptPence }, on)]),
+    ...(quote === null || keptPence !== null ? [] : quoteLines(quote, on)),
     ...(settlement === null ? [] : settlementLines(settlement, on)),
     ...entryLines(entries, on),
   ];

@@ -1,13 +1,18 @@
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
-import { Button, ScrollX } from "../../../parts/index.ts";
-import { dateText, moneyText, say, t } from "../../../parts/words.ts";
+import { Button, Loading } from "../../../parts/index.ts";
+import { moneyText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { PapersCard } from "../papers-card.tsx";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import { EndHire } from "./end-hire.tsx";
+import { InvoicesCard } from "./invoices-card.tsx";
+import { LedgerCard } from "./ledger-card.tsx";
 import { PaymentForm } from "./payment-form.tsx";
 import { QuoteCard } from "./quote-card.tsx";
+import { ScheduleCard } from "./schedule-card.tsx";
+import { type HireMoney, useMoney } from "./use-money.ts";
+import "../../money/money.css";
 
 /** What it costs, what was paid, what is held. */
 export default function MoneyPart({ page }: PartProps) {
@@ -39,49 +44,46 @@ function Book({ page }: PartProps) {
   );
 }
 
-function Paid({ page }: PartProps) {
-  const { money, payments } = page;
+function Sums({ money }: { readonly money: HireMoney }) {
+  const { due, price } = money;
+  const rows = [
+    "price",
+    ...(due.pence === price.pence ? [] : (["due"] as const)),
+    "settled",
+    "owed",
+    "depositDue",
+    "depositHeld",
+  ] as const;
   return (
-    <section className="card sheet" aria-labelledby="paid-title">
-      <h2 id="paid-title">{t("money.title")}</h2>
-      <dl className="sums">
-        {(["price", "paid", "owed", "depositDue", "depositHeld"] as const).map((id) => (
-          <div key={id}>
-            <dt>{t(`money.${id}`)}</dt>
-            <dd>{moneyText(money[id])}</dd>
-          </div>
-        ))}
-      </dl>
-      {payments.length > 0 && (
-        <ScrollX label={t("money.title")}>
-          <table className="dense amounts">
-            <thead>
-              <tr>
-                <th>{t("money.when")}</th>
-                <th>{t("money.kind")}</th>
-                <th>{t("money.method")}</th>
-                <th>{t("money.by")}</th>
-                <th>{t("money.amount")}</th>
-              </tr>
-            </thead>
-            <tbody>
-              {payments.map((payment) => (
-                <tr key={payment.id}>
-                  <td className="nowrap">{dateText(payment.on, "short")}</td>
-                  <td>
-                    {t(`payment.${payment.kind}`)}
-                    {payment.note !== null && <span className="quiet"> {payment.note}</span>}
-                  </td>
-                  <td>{say(`method.${payment.method}`)}</td>
-                  <td>{payment.by}</td>
-                  <td>{moneyText(payment.amount)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </ScrollX>
-      )}
-      <PaymentForm page={page} />
-    </section>
+    <dl className="sums">
+      {rows.map((id) => (
+        <div key={id}>
+          <dt>{t(`money.${id}`)}</dt>
+          <dd>{moneyText(money[id])}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+const MAY_AGREE = ["quote", "booked", "handedOver", "onHire"];
+
+/** Sums, schedule, ledger and invoices; each computed from the entries. */
+function Paid({ page }: PartProps) {
+  const { id, stage } = page.hire;
+  const money = useMoney(id);
+  if (money.isPending) return <Loading />;
+  if (money.isError) return <FailureNote failure={money.error} onAgain={() => void money.refetch()} />;
+  return (
+    <>
+      <section className="card sheet" aria-labelledby="paid-title">
+        <h2 id="paid-title">{t("money.title")}</h2>
+        <Sums money={money.data} />
+        <PaymentForm page={page} />
+      </section>
+      <ScheduleCard hireId={id} money={money.data} canAgree={MAY_AGREE.includes(stage)} />
+      <LedgerCard hireId={id} money={money.data} />
+      <InvoicesCard hireId={id} money={money.data} />
+    </>
   );
 }

@@ -7,6 +7,7 @@ import { FailureNote } from "../../failure-note.tsx";
 import { useSignedIn } from "../../session.ts";
 import { useDraft } from "../../use-draft.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
+import { newId } from "./use-money.ts";
 
 type NewPayment = Schemas["NewPayment"];
 const KINDS = [
@@ -14,7 +15,6 @@ const KINDS = [
   "depositHeld",
   "depositReleased",
   "depositCharged",
-  "refund",
 ] as const satisfies readonly NewPayment["kind"][];
 const METHODS = ["card", "transfer", "cash", "cardHold"] as const satisfies readonly NewPayment["method"][];
 
@@ -27,9 +27,6 @@ interface PaymentDraft {
   readonly on: string;
   readonly note: string;
 }
-
-const newId = (): string =>
-  `pay-${Array.from(crypto.getRandomValues(new Uint8Array(12)), (byte) => byte.toString(16).padStart(2, "0")).join("")}`;
 
 /** What to record next: what is owed, else the deposit that is not held yet. */
 function suggest(page: PartProps["page"], today: string, id: string): PaymentDraft {
