@@ -69,7 +69,8 @@ module.exports = {
       name: "nothing-unresolved",
       severity: "error",
       from: {},
-      to: { couldNotResolve: true, pathNot: "^virtual:" },
+      // pdfmake/interfaces is a file of types in another package: nothing of it is there when it runs
+      to: { couldNotResolve: true, pathNot: "^virtual:|^pdfmake/interfaces$" },
     },
   ],
   options: {

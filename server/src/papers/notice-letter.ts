@@ -1,4 +1,4 @@
-import type { Content } from "pdfmake/interfaces.js";
+import type { Content } from "pdfmake/interfaces";
 import type { ChangeOf } from "../desk/changes/types.ts";
 import { asDocument, type CustomerDocument } from "../desk/documents.ts";
 import { driversOf, partOf } from "../desk/hire-data.ts";
