@@ -18,6 +18,8 @@ export interface RunningServer {
   readonly trust: readonly string[];
   readonly readyMs: number;
   stop(): Promise<void>;
+  /** ends the process as a power cut does, with no chance to tidy up, and starts it again on the same data and port */
+  killAndStartAgain(): Promise<void>;
 }
 
 /** A certificate for the loopback address. */
@@ -50,25 +52,78 @@ function keyHash(certificate: string): string {
   return createHash("sha256").update(key).digest("base64");
 }
 
+export interface StartOptions {
+  readonly tls?: boolean;
+  /** a data folder that is there already; it then stays after the end */
+  readonly dataDir?: string;
+  /** PostgreSQL instead of the embedded file */
+  readonly databaseUrl?: string;
+  /** the command to run where it is not the built one */
+  readonly command?: readonly string[];
+}
+
 /** Starts the built command as a stranger would, on a free loopback port with an empty data folder. */
-export async function startServer(options: { tls?: boolean } = {}): Promise<RunningServer> {
+export async function startServer(options: StartOptions = {}): Promise<RunningServer> {
   const port = await freePort();
-  const dataDir = mkdtempSync(join(tmpdir(), "setfair-e2e-"));
+  const dataDir = options.dataDir ?? mkdtempSync(join(tmpdir(), "setfair-e2e-"));
   const pair = options.tls === true ? await makeCertificate(dataDir) : null;
   const tls = pair === null ? [] : ["--cert", pair.cert, "--key", pair.key];
   const started = performance.now();
-  const child: ChildProcess = spawn(process.execPath, ["cli/bin/setfair.mjs", "serve", ...tls], {
+  const scheme = pair === null ? "http" : "https";
+  const url = `${scheme}://127.0.0.1:${port}`;
+  const run = { url, port, dataDir, tls, options };
+  let running = await startProcess(run);
+  return {
+    url,
+    dataDir,
+    trust: pair === null ? [] : [`--ignore-certificate-errors-spki-list=${keyHash(pair.cert)}`],
+    readyMs: performance.now() - started,
+    printed: () => running.printed(),
+    stop: async () => {
+      await end(running.child, "SIGTERM");
+      if (options.dataDir === undefined) rmSync(dataDir, { recursive: true, force: true });
+    },
+    killAndStartAgain: async () => {
+      await end(running.child, "SIGKILL");
+      running = await startProcess(run);
+    },
+  };
+}
+
+async function end(child: ChildProcess, signal: "SIGTERM" | "SIGKILL"): Promise<void> {
+  if (child.exitCode !== null || child.signalCode !== null) return;
+  const ended = new Promise((resolve) => child.once("exit", resolve));
+  child.kill(signal);
+  await ended;
+}
+
+interface Run {
+  readonly url: string;
+  readonly port: number;
+  readonly dataDir: string;
+  readonly tls: readonly string[];
+  readonly options: StartOptions;
+}
+
+/** Starts the process and waits until it answers. */
+async function startProcess({ url, port, dataDir, tls, options }: Run) {
+  const started = performance.now();
+  const command = options.command ?? ["cli/bin/setfair.mjs"];
+  const child: ChildProcess = spawn(process.execPath, [...command, "serve", ...tls], {
     cwd: root,
-    env: { ...process.env, PORT: String(port), SETFAIR_DATA: dataDir },
+    env: {
+      ...process.env,
+      PORT: String(port),
+      SETFAIR_DATA: dataDir,
+      ...(options.databaseUrl === undefined ? {} : { SETFAIR_DATABASE_URL: options.databaseUrl }),
+    },
     stdio: ["ignore", "pipe", "pipe"],
   });
   let text = "";
   child.stdout?.on("data", (chunk) => (text += chunk));
   child.stderr?.on("data", (chunk) => (text += chunk));
-  const scheme = pair === null ? "http" : "https";
-  const url = `${scheme}://127.0.0.1:${port}`;
   const isReady = async () => {
-    if (scheme === "https") return /https:\/\//.test(text);
+    if (url.startsWith("https")) return /https:\/\//.test(text);
     return fetch(`${url}/api/health`).then(
       (answer) => answer.ok,
       () => false,
@@ -76,21 +131,8 @@ export async function startServer(options: { tls?: boolean } = {}): Promise<Runn
   };
   for (;;) {
     if (child.exitCode !== null) throw new Error(`the server ended with ${child.exitCode}:\n${text}`);
-    if (await isReady()) break;
-    if (performance.now() - started > 30_000) throw new Error(`the server is not ready after 30 s:\n${text}`);
+    if (await isReady()) return { child, printed: () => text };
+    if (performance.now() - started > 60_000) throw new Error(`the server is not ready after 60 s:\n${text}`);
     await new Promise((resolve) => setTimeout(resolve, 20));
   }
-  return {
-    url,
-    dataDir,
-    trust: pair === null ? [] : [`--ignore-certificate-errors-spki-list=${keyHash(pair.cert)}`],
-    readyMs: performance.now() - started,
-    printed: () => text,
-    stop: async () => {
-      const ended = new Promise((resolve) => child.once("exit", resolve));
-      child.kill("SIGTERM");
-      await ended;
-      rmSync(dataDir, { recursive: true, force: true });
-    },
-  };
 }

@@ -13,6 +13,9 @@ const fieldPath = (pointer: string) =>
     .filter((part) => part !== "")
     .join(".");
 
+/** The disk is full, as the file system, SQLite and PostgreSQL say it. */
+const NO_ROOM = new Set(["ENOSPC", "EDQUOT", "SQLITE_FULL", "53100"]);
+
 /** Turns whatever was thrown into a refusal; null for a bug of ours. */
 export function refusalOf(error: unknown): Refusal | null {
   if (error instanceof Refusal) return error;
@@ -25,7 +28,8 @@ export function refusalOf(error: unknown): Refusal | null {
       })),
     });
   }
-  const { statusCode = 500, message = "" } = error as Partial<FastifyError>;
+  const { statusCode = 500, message = "", code } = error as Partial<FastifyError>;
+  if (code !== undefined && NO_ROOM.has(code)) return new Refusal("noRoom");
   if (statusCode === 413) return new Refusal("tooLarge");
   if (statusCode === 429) return new Refusal("tooMany");
   if (statusCode >= 400 && statusCode < 500)

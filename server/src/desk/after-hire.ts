@@ -33,9 +33,12 @@ export async function conditionOf(store: Store, data: HireData): Promise<RoomAns
 export async function earlierMarks(store: Store, data: HireData): Promise<readonly ConditionRecord[]> {
   if (data.row.vehicleId === null) return [];
   const kept = await store.records.list({ vehicleId: data.row.vehicleId, kind: "mark" });
+  const out = keysOut(data);
+  // a clock may be wrong and a tablet may send late: either time that says "before" counts, to the hirer's good
   const others = kept
+    .filter(({ record, receipt }) => record.deviceTime < out || receipt.at < out)
     .map(({ record }) => record)
-    .filter(({ refs, deviceTime }) => refs.hireId !== data.row.id && deviceTime < keysOut(data));
+    .filter(({ refs }) => refs.hireId !== data.row.id);
   return (["out", "back"] as const).flatMap((direction) => conditionRecords(others, direction));
 }
 

@@ -48,10 +48,13 @@ async function appendPart(file: FileHandle, part: PhotographPut): Promise<boolea
       await file.write(chunk, 0, chunk.length, at);
       at += chunk.length;
     }
-    return true;
-  } finally {
-    await file.sync();
+  } catch (error) {
+    // what stopped it is what is told, not that the disk could not be reached afterwards either
+    await file.sync().catch(() => undefined);
+    throw error;
   }
+  await file.sync();
+  return true;
 }
 
 async function hashOfFile(path: string): Promise<string> {

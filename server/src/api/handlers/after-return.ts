@@ -1,6 +1,7 @@
 import { settleHire } from "@setfair/engine";
 import type { AppContext } from "../../context.ts";
 import { conditionOf, settlementInput, settlementOf } from "../../desk/after-hire.ts";
+import { clockFindings } from "../../desk/clock-findings.ts";
 import { NO_SETTLEMENT, toJson } from "../../desk/documents.ts";
 import { plainFinding } from "../../desk/glass.ts";
 import { partOf, readHireData } from "../../desk/hire-data.ts";
@@ -19,7 +20,13 @@ async function differences(context: AppContext, { store }: Signed, id: string) {
   return {
     differences: differencesAnswer(data, answer.result.differences, await accountNames(store)),
     result: answer.result,
-    findings: answer.findings.map(plainFinding),
+    findings: [
+      ...answer.findings,
+      ...clockFindings(
+        await store.records.list({ hireId: id }),
+        partOf(data, "readiness")?.keysOutAt ?? null,
+      ),
+    ].map(plainFinding),
   };
 }
 

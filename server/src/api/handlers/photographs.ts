@@ -17,7 +17,10 @@ const WRONG = {
 } as const;
 
 function refusalOfPhotograph(answer: Extract<PhotographAnswer, { state: "refused" }>): Refusal {
-  if (answer.why === "tooLarge") return new Refusal("tooLarge");
+  if (answer.why === "tooLarge") {
+    const most = Math.floor(answer.maxBytes / 1_000_000);
+    return new Refusal("tooLarge", { problems: [{ path: "body", expected: `at most ${most} MB` }] });
+  }
   const [path, expected] = WRONG[answer.why];
   return new Refusal("notAPhotograph", { problems: [{ path, expected }] });
 }

@@ -41,9 +41,15 @@ async function checkRefs(
   refs: { readonly hireId?: string | undefined; readonly vehicleId?: string | undefined },
   k: number,
 ): Promise<void> {
-  if (refs.hireId !== undefined && (await store.hires.get(refs.hireId)) === null)
+  const hire = refs.hireId === undefined ? null : await store.hires.get(refs.hireId);
+  if (refs.hireId !== undefined && hire === null)
     throw badField(`records.${k}.refs.hireId`, "expected a hire of this depot");
-  if (refs.vehicleId !== undefined && (await store.vehicles.versions(refs.vehicleId)).length === 0) {
+  if (refs.vehicleId === undefined) return;
+  if ((await store.vehicles.versions(refs.vehicleId)).length === 0)
     throw badField(`records.${k}.refs.vehicleId`, "expected a vehicle of this depot");
+  if (hire !== null && hire.vehicleId !== null && hire.vehicleId !== refs.vehicleId) {
+    // a vehicle that was changed after the device was filled: what was seen there is kept
+    if ((await store.changes.ofHires([hire.id])).length === 0)
+      throw badField(`records.${k}.refs.vehicleId`, "expected the vehicle of that hire");
   }
 }

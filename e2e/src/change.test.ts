@@ -1,0 +1,161 @@
+import { DEMO_SIGN_INS } from "@setfair/demo";
+import type { BrowserContext, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { axeViolations, openBrowser, watchErrors } from "./browser.ts";
+import { civilIn, openPart, signIn, typeDate } from "./desk-acts.ts";
+import { type RunningServer, startServer } from "./server.ts";
+
+// The day that changes: another vehicle on the morning of a ferry, and a longer hire that would make the next one late.
+
+const FIRST = "Orla Tidewater";
+const NEXT = "Perry Nextdoor";
+
+let server: RunningServer;
+let browser: { context: BrowserContext; close(): Promise<void> };
+let desk: Page;
+let errors: string[];
+
+beforeAll(async () => {
+  server = await startServer();
+  browser = await openBrowser({ width: 1366, height: 768 });
+  desk = await browser.context.newPage();
+  const manager = DEMO_SIGN_INS[0];
+  await signIn(desk, server.url, manager.login, manager.password);
+  errors = watchErrors(desk);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await server?.stop();
+});
+
+interface Asked {
+  readonly hire?: { readonly id: string; readonly from: string; readonly to: string };
+  readonly vehicles?: readonly { readonly id: string; readonly possible: boolean }[];
+}
+
+/** The same door as the page's own, as the page that is signed in. */
+function ask(method: string, path: string, body?: unknown): Promise<Asked> {
+  return desk.evaluate(
+    async ([how, where, what]) => {
+      const answer = await fetch(`/api${where}`, {
+        method: how as string,
+        ...(what === undefined
+          ? {}
+          : { headers: { "content-type": "application/json" }, body: JSON.stringify(what) }),
+      });
+      if (!answer.ok) throw new Error(`${how} ${where}: ${answer.status} ${await answer.text()}`);
+      return (await answer.json()) as never;
+    },
+    [method, path, body] as const,
+  );
+}
+
+const party = {
+  travellers: [
+    { id: "t1", kind: "adult" },
+    { id: "t2", kind: "adult" },
+  ],
+  dogs: 0,
+  experience: "first",
+};
+
+async function booked(name: string, from: string, to: string, vehicleId: string): Promise<string> {
+  const customer = { name, telephone: "01632 960 321", email: "p@example.org" };
+  const { hire } = await ask("POST", "/hires", { customer, party, from, to, vehicleId });
+  const id = hire?.id ?? "";
+  await ask("POST", `/hires/${id}/quote`, { accept: true });
+  await ask("POST", `/hires/${id}/book`);
+  return id;
+}
+
+/** Vehicles that are free for two in these days. */
+async function free(from: string, to: string): Promise<readonly string[]> {
+  const { vehicles } = await ask("POST", "/availability", { from, to, party });
+  return (vehicles ?? []).filter(({ possible }) => possible).map(({ id }) => id);
+}
+
+const sheet = () => desk.getByRole("dialog");
+const opened = async (id: string, kind: string) => {
+  await desk.goto(`${server.url}/hires/${id}`);
+  await openPart(desk, "Change");
+  await desk.getByRole("button", { name: new RegExp(`^${kind}`) }).click();
+};
+
+test("another vehicle on the morning of a ferry: all that hangs on the plate is shown before it is done", async () => {
+  const [from, to] = [civilIn(2), civilIn(24 * 8)];
+  const vehicles = await free(from, to);
+  expect(vehicles.length).toBeGreaterThan(1);
+  const id = await booked(FIRST, from, to, vehicles[0] ?? "");
+  const today = from.slice(0, 10);
+  await ask("PUT", `/hires/${id}/abroad`, {
+    through: ["FR"],
+    crossings: [{ kind: "ferry", on: today }],
+    noCrossing: false,
+    papers: {
+      certificate: { validFrom: today, validTo: `${Number(today.slice(0, 4)) + 1}${today.slice(4)}` },
+    },
+    kitAboard: ["vest", "triangle"],
+    got: ["zone.fr"],
+    overhang: false,
+    plateShowsUk: true,
+  });
+  await opened(id, "Another vehicle");
+  await sheet()
+    .getByRole("button", { name: /Vehicle/ })
+    .click();
+  await desk.getByRole("option").first().click();
+  await sheet().getByLabel("Why").fill("The heater does not start");
+  await sheet().getByRole("button", { name: "Show what this does" }).click();
+  await sheet()
+    .getByText(/Change the ferry booking of .* length .* height/)
+    .waitFor();
+  await sheet()
+    .getByText(/Vehicle-on-hire certificate \(VE103\).* of /)
+    .waitFor();
+  await sheet()
+    .getByText(/too late by the usual time/)
+    .first()
+    .waitFor();
+  await sheet()
+    .getByText(/Tell the insurer that/)
+    .waitFor();
+  expect(await axeViolations(desk)).toEqual([]);
+  await desk.keyboard.press("Escape");
+  await sheet().waitFor({ state: "detached" });
+  expect((await ask("GET", `/hires/${id}/changes`)) as object).toMatchObject({ done: [] });
+  await opened(id, "Another vehicle");
+  await sheet()
+    .getByRole("button", { name: /Vehicle/ })
+    .click();
+  await desk.getByRole("option").first().click();
+  await sheet().getByLabel("Why").fill("The heater does not start");
+  await sheet().getByRole("button", { name: "Show what this does" }).click();
+  await sheet().getByRole("button", { name: "Make the change" }).click();
+  await desk.getByRole("heading", { name: "Changes so far" }).waitFor();
+  expect(await axeViolations(desk)).toEqual([]);
+});
+
+test("a longer hire that would make the next one late is refused, until the next one goes to another vehicle", async () => {
+  const day = 24 * 40;
+  const [from, to] = [civilIn(day), civilIn(day + 24 * 8)];
+  const later = [civilIn(day + 24 * 8 + 5), civilIn(day + 24 * 16)] as const;
+  const both = (await free(from, later[1]))[0] ?? "";
+  const first = await booked(FIRST, from, to, both);
+  const next = await booked(NEXT, later[0], later[1], both);
+  await opened(first, "They want to stay longer");
+  await typeDate(sheet(), "New return", civilIn(day + 24 * 9));
+  await sheet().getByRole("button", { name: "Show what this does" }).click();
+  await sheet().getByText("This cannot be done as asked.").waitFor();
+  await sheet().getByText(NEXT).waitFor();
+  expect(await axeViolations(desk)).toEqual([]);
+  await sheet()
+    .getByRole("button", { name: /^Move to/ })
+    .first()
+    .click();
+  await sheet().getByRole("button", { name: "Make the change" }).click();
+  await sheet().waitFor({ state: "detached" });
+  expect((await ask("GET", `/hires/${first}`)).hire?.to).toBe(civilIn(day + 24 * 9));
+  expect((await ask("GET", `/hires/${next}`)) as object).not.toMatchObject({ vehicle: { id: both } });
+  expect(errors).toEqual([]);
+});
