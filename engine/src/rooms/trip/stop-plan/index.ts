@@ -1,0 +1,2 @@
+export { planStops } from "./plan-stops.ts";
+export * from "./types.ts";
