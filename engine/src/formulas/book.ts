@@ -5,6 +5,7 @@ import { AIR_FORMULAS } from "./air-book.ts";
 import { BATTERY_FORMULAS } from "./battery.ts";
 import { BRIEFING_FORMULAS } from "./briefing.ts";
 import { CABLE_FORMULAS } from "./cable.ts";
+import { CALENDAR_FORMULAS } from "./calendar.ts";
 import { CLIMATE_FORMULAS } from "./climate-book.ts";
 import { DIAGNOSIS_FORMULAS } from "./diagnosis-book.ts";
 import type { FormulaEntry, FormulaValue } from "./entry.ts";
@@ -42,6 +43,7 @@ const BOOK: readonly FormulaEntry[] = [
   ...FUEL_FORMULAS,
   ...LEVEL_FORMULAS,
   ...VIN_FORMULAS,
+  ...CALENDAR_FORMULAS,
   ...STATISTICS_FORMULAS,
   ...WORTH_FORMULAS,
   ...CLIMATE_FORMULAS,

@@ -58,8 +58,8 @@ function lineProblem(row: Row, line: Line): string | undefined {
 describe("values from outside the project", () => {
   it("are all here: the count of rows and lines does not change in silence", () => {
     expect({ rows: rows.length, lines: rows.flatMap((row) => row.lines).length }).toEqual({
-      rows: 98,
-      lines: 334,
+      rows: 109,
+      lines: 357,
     });
     expect(new Set(rows.map((row) => row.id)).size).toBe(rows.length);
   });

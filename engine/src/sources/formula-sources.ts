@@ -219,6 +219,17 @@ export const FORMULA_SOURCES = {
     number: "49 CFR 565.15; ISO 3779 characters",
     how: "read",
   },
+  "iso-8601": {
+    title: "Data elements and interchange formats: representation of dates and times, as copied",
+    number: "ISO 8601",
+    how: "read",
+  },
+  "clock-changes": {
+    title: "Directive on summer-time arrangements (from memory); days as public notices print them",
+    number: "2000/84/EC",
+    year: 2000,
+    how: "from memory",
+  },
   "bayes-rules": {
     title: "Bayes Rules! (Johnson, Ott, Dogucu), chapter 5: normal-normal model",
     year: 2022,
