@@ -1,4 +1,4 @@
-import { LINE_KINDS, type LineKind } from "@setfair/engine";
+import type { LineKind } from "@setfair/engine";
 import { type FormEvent, useState } from "react";
 import { client } from "../../../api/client.ts";
 import { problemAt, take } from "../../../api/failure.ts";
@@ -9,8 +9,20 @@ import { useSignedIn } from "../../session.ts";
 import { newId, useMoneyAct } from "./use-money.ts";
 
 const KINDS = ["charge", "credit"] as const;
-/** what the price, the settlement and the deposit say themselves is not charged by hand */
-const BY_HAND = LINE_KINDS.filter((line) => line !== "deposit" && line !== "cancellation");
+/** what the deposit and a cancellation cost is not charged by hand */
+const BY_HAND = [
+  "fine",
+  "toll",
+  "administration",
+  "damage",
+  "kit",
+  "cleaning",
+  "fuel",
+  "mileage",
+  "late",
+  "extra",
+  "hire",
+] as const satisfies readonly LineKind[];
 
 interface ChargeDialogProps {
   readonly hireId: string;

@@ -12,6 +12,7 @@ import { PaymentForm } from "./payment-form.tsx";
 import { QuoteCard } from "./quote-card.tsx";
 import { ScheduleCard } from "./schedule-card.tsx";
 import { type HireMoney, useMoney } from "./use-money.ts";
+import { WaitCard } from "./wait-card.tsx";
 import "../../money/money.css";
 
 /** What it costs, what was paid, what is held. */
@@ -20,6 +21,7 @@ export default function MoneyPart({ page }: PartProps) {
     <>
       <QuoteCard page={page} />
       <Book page={page} />
+      <WaitCard page={page} />
       <Paid page={page} />
       {page.quote !== null && <PapersCard hireId={page.hire.id} papers={["quote", "receipt"]} />}
       <EndHire page={page} />

@@ -1,4 +1,5 @@
 import type { Quote, QuoteLine } from "@setfair/engine";
+import { useState } from "react";
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
 import { Button, FigureTap, FindingsList, ScrollX } from "../../../parts/index.ts";
@@ -6,6 +7,8 @@ import { dateText, has, moneyText, say, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { useDraft } from "../../use-draft.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
+import { type DiscountDraft, discountIn, discountOf } from "./discount-draft.ts";
+import { DiscountForm } from "./discount-form.tsx";
 import { type Extras, ExtrasForm, extrasOf } from "./extras-form.tsx";
 
 const lineText = (line: QuoteLine): string => {
@@ -75,11 +78,14 @@ function Terms({ quote }: { readonly quote: Quote }) {
 export function QuoteCard({ page }: PartProps) {
   const { id, stage, vehicle } = page.hire;
   const draft = useDraft<Extras>(`extras.${id}`, extrasOf(page));
+  const [discount, setDiscount] = useState<DiscountDraft>(() => discountIn(page));
   const ask = useHireAct((accept: boolean) => {
     const extras = Object.entries(draft.value).flatMap(([extra, count]) =>
       count > 0 ? [{ id: extra, count }] : [],
     );
-    return take(client.POST("/api/hires/{id}/quote", { params: { path: { id } }, body: { extras, accept } }));
+    const given = discountOf(discount);
+    const body = { extras, accept, ...(given === null ? {} : { discount: given }) };
+    return take(client.POST("/api/hires/{id}/quote", { params: { path: { id } }, body }));
   }, draft.done);
   const { quote } = page;
   // the server sends the engine's own answer
@@ -102,7 +108,12 @@ export function QuoteCard({ page }: PartProps) {
       )}
       {quote !== null && quote.findings.length > 0 && <FindingsList findings={quote.findings} />}
       {vehicle === null && <p className="quiet">{t("quote.needsVehicle")}</p>}
-      {isOpen && vehicle !== null && !isAccepted && <ExtrasForm value={draft.value} set={draft.set} />}
+      {isOpen && vehicle !== null && !isAccepted && (
+        <>
+          <ExtrasForm value={draft.value} set={draft.set} />
+          <DiscountForm value={discount} set={setDiscount} />
+        </>
+      )}
       <FailureNote failure={ask.error} />
       {isOpen && vehicle !== null && !isAccepted && (
         <div className="row">
