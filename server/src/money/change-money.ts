@@ -1,10 +1,10 @@
 import { checkEntry, type LedgerEntry, type NewEntry, nameOrigins } from "@setfair/engine";
 import type { Signed } from "../api/call.ts";
-import { requireStage } from "../api/handlers/change-hire.ts";
 import { badField, Refusal } from "../api/refusal.ts";
 import type { AppContext } from "../context.ts";
 import { type PartDocuments, type PartName, toJson } from "../desk/documents.ts";
 import { type HireData, readHireData } from "../desk/hire-data.ts";
+import { requireStage } from "../desk/require-stage.ts";
 import type { HireStage, JsonObject, Store } from "../store/types.ts";
 import { entriesOf, lapsedHolds } from "./hire-money.ts";
 

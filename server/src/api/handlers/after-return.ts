@@ -8,10 +8,11 @@ import { partOf, readHireData } from "../../desk/hire-data.ts";
 import { moneyOfHire } from "../../desk/money-of-hire.ts";
 import { accountNames } from "../../desk/names.ts";
 import { differencesAnswer, settlementState } from "../../desk/page.ts";
+import { requireStage } from "../../desk/require-stage.ts";
 import { ENGINE_VERSION } from "../../desk/version.ts";
 import type { Handlers, Signed } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
-import { changeHire, requireStage } from "./change-hire.ts";
+import { changeHire } from "./change-hire.ts";
 
 async function differences(context: AppContext, { store }: Signed, id: string) {
   const data = await readHireData(store, id, context.now());

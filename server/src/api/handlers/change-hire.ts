@@ -2,6 +2,7 @@ import type { AppContext } from "../../context.ts";
 import { type PartDocuments, type PartName, toJson } from "../../desk/documents.ts";
 import { type HireData, readHireData } from "../../desk/hire-data.ts";
 import { type HirePage, pageAfterChange } from "../../desk/page.ts";
+import { requireStage } from "../../desk/require-stage.ts";
 import type { HireChange, HireStage, JsonObject, Store } from "../../store/types.ts";
 import type { Signed } from "../call.ts";
 import { Refusal } from "../refusal.ts";
@@ -45,14 +46,6 @@ export function openHire(store: Store, data: HireData, by: string): OpenHire {
     audit: (act, document) =>
       store.audit.add({ by, act, about: data.row.id, ...(document === undefined ? {} : { document }) }),
   };
-}
-
-/** Refuses unless the hire stands at one of these stages. */
-export function requireStage(data: HireData, ...stages: readonly HireStage[]): void {
-  if (stages.includes(data.row.stage)) return;
-  throw new Refusal("wrongStage", {
-    problems: [{ path: "stage", expected: `${stages.join(" or ")}, but it is ${data.row.stage}` }],
-  });
 }
 
 /** Reads the hire, changes it in one transaction, and answers with the page as it is then. */

@@ -3,9 +3,10 @@ import { driversOf, type HireData, readHireData } from "../../desk/hire-data.ts"
 import { checksOf, codeDays, codeKey, driverChecks, hasCode } from "../../desk/licence-checks.ts";
 import { instantOf } from "../../desk/local-time.ts";
 import { accountNames } from "../../desk/names.ts";
+import { requireStage } from "../../desk/require-stage.ts";
 import type { Handlers, Signed } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
-import { changeHire, requireStage } from "./change-hire.ts";
+import { changeHire } from "./change-hire.ts";
 import { OPEN_STAGES } from "./hires.ts";
 
 function driverOf(data: HireData, driverId: string) {

@@ -3,9 +3,10 @@ import { enquiriesPage, waitingHires } from "../../desk/enquiries-page.ts";
 import { partOf, readHireData } from "../../desk/hire-data.ts";
 import { checkPeriod } from "../../desk/local-time.ts";
 import { pageAfterChange } from "../../desk/page.ts";
+import { requireStage } from "../../desk/require-stage.ts";
 import type { Handlers } from "../call.ts";
 import { Refusal } from "../refusal.ts";
-import { changeHire, openHire, requireStage } from "./change-hire.ts";
+import { changeHire, openHire } from "./change-hire.ts";
 import { chooseVehicle } from "./choose-vehicle.ts";
 import { bookHire, makeQuote } from "./quote-and-book.ts";
 

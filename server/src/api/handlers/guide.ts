@@ -7,11 +7,11 @@ import { forecastInput, forecastOf } from "../../desk/forecast.ts";
 import { faultsOf } from "../../desk/help.ts";
 import { partOf, readHireData } from "../../desk/hire-data.ts";
 import { panelReadings } from "../../desk/record-facts.ts";
+import { requireStage } from "../../desk/require-stage.ts";
 import type { LinkAnswer } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
 import { appendRecords } from "./append-records.ts";
-import { requireStage } from "./change-hire.ts";
 
 /** The hire that a link opens; unknown, expired and ended links all look alike. */
 async function linkOf(context: AppContext, token: string): Promise<LinkAnswer> {
