@@ -1,5 +1,6 @@
 import type { RoomAnswer } from "../../base/finding.ts";
 import { findTripTrouble } from "./find-trip-trouble.ts";
+import { goesWithout } from "./goes-without.ts";
 import { liveTrip } from "./live-trip.ts";
 import { planTrip } from "./plan-trip.ts";
 import { TripRecorder } from "./record-trip.ts";
@@ -19,5 +20,6 @@ export function forecastTrip(raw: TripInput): RoomAnswer<TripForecast> {
   const options = { runs, people, seed, spread, restarts: [] };
   const lived = liveTrip(input.vehicle, systems, input.trip, timeline, options, recorder);
   const result = summariseTrip(plan, lived, recorder, []);
-  return { result, findings: findTripTrouble(plan, recorder, result) };
+  const without = goesWithout(plan, recorder.spread, lived.without);
+  return { result, findings: [...findTripTrouble(plan, recorder, result), ...without] };
 }

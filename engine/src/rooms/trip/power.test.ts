@@ -26,7 +26,7 @@ function live(
     .map((system) => ({ ...system, spec: { ...system.spec, ...specs[system.id] } }))
     .concat(more);
   const input = newYearMountains();
-  const { result } = forecastTrip({
+  const { result, findings } = forecastTrip({
     ...input,
     vehicle: { ...van, systems },
     trip: { ...input.trip, ...trip },
@@ -36,7 +36,7 @@ function live(
   const drawn = (store: string, kind: string) =>
     result.stores.find((each) => each.store === store)?.draws.find((each) => each.kind === kind)?.amount
       .value ?? 0;
-  return { result, drawn };
+  return { result, findings, drawn };
 }
 const inverter = (spec: Record<string, unknown> = {}) => [
   { id: "inverter", kind: "inverter", spec: { ratedW: 3000, idleW: 0, runs: "hobAndSockets", ...spec } },
@@ -69,6 +69,26 @@ describe("the inverter", () => {
       answer.stores.find(({ store }) => store === "battery12")!.trouble.p50At ?? "9999";
     expect(first(result) <= first(unhindered.result)).toBe(true);
     expect(result.stores.find(({ store }) => store === "battery12")!.band.p50[12]).toBeGreaterThan(0);
+  });
+});
+
+describe("an electric hob", () => {
+  const cold = (answer: ReturnType<typeof live>) =>
+    answer.findings.find(({ code }) => code === "trip.withoutMeals");
+
+  it("cooks nothing without a post or an inverter, and the forecast says so", () => {
+    expect(cold(live({}))).toMatchObject({
+      gate: "resources",
+      severity: "condition",
+      about: "hob",
+      facts: { stops: 1, stop: "Car park under the hills", share: { value: 100 } },
+    });
+  });
+
+  it("cooks on a post, on an inverter that is large enough, and on gas anyway", () => {
+    expect(cold(live({}, [], onPost))).toBeUndefined();
+    expect(cold(live({}, inverter()))).toBeUndefined();
+    expect(cold(live({ hob: { energy: "gas" } }))).toBeUndefined();
   });
 });
 

@@ -4,6 +4,7 @@ import { figure } from "../../base/figure.ts";
 import type { RoomAnswer } from "../../base/finding.ts";
 import { STORES } from "../../stores/stores.ts";
 import { findTripTrouble } from "./find-trip-trouble.ts";
+import { goesWithout } from "./goes-without.ts";
 import { liveTrip } from "./live-trip.ts";
 import { planTrip } from "./plan-trip.ts";
 import { TripRecorder } from "./record-trip.ts";
@@ -28,7 +29,8 @@ export function reforecastTrip(raw: TripInput, readings: readonly Reading[]): Ro
   const options = { runs, people, seed, spread, restarts: weighed.restarts };
   const lived = liveTrip(input.vehicle, systems, input.trip, timeline, options, recorder);
   const result = summariseTrip(plan, lived, recorder, weighed.readings.map(shownReading));
-  return { result, findings: findTripTrouble(plan, recorder, result) };
+  const without = goesWithout(plan, recorder.spread, lived.without);
+  return { result, findings: [...findTripTrouble(plan, recorder, result), ...without] };
 }
 
 function shownReading({
