@@ -5,7 +5,7 @@ import type { hirePageSchema } from "../api/schemas/hires.ts";
 import { paymentsAnswer } from "../money/hire-money-answer.ts";
 import type { Store } from "../store/types.ts";
 import { conditionOf, settlementOf } from "./after-hire.ts";
-import { asDocument, type CustomerDocument, NO_SETTLEMENT } from "./documents.ts";
+import { asDocument, type CustomerDocument, NO_SETTLEMENT, type QuoteDocument } from "./documents.ts";
 import { forecastOf } from "./forecast.ts";
 import { loadAnswer } from "./gates.ts";
 import { glassAnswer, glassOf, isBeforeKeys, keepGlass, plainFinding } from "./glass.ts";
@@ -68,6 +68,9 @@ export async function pageAfterChange(store: Store, id: string, now: Date, by: s
   return hirePage(store, id, now);
 }
 
+/** Who gave it stands in the history, by name. */
+const discountAnswer = ({ by: _, role: __, ...discount }: NonNullable<QuoteDocument["discount"]>) => discount;
+
 function enquiryAnswer(data: HireData): Pick<HirePage, "asked" | "waiting" | "ending"> {
   const asked = partOf(data, "asked");
   const waiting = partOf(data, "waiting");
@@ -107,6 +110,7 @@ function quoteState(data: HireData): HirePage["quote"] {
   return {
     at: quote.at,
     acceptedAt: quote.acceptedAt,
+    ...(quote.discount == null ? {} : { discount: discountAnswer(quote.discount) }),
     result: quote.answer.result,
     findings: quote.answer.findings.map(plainFinding),
     total: quote.answer.result?.total ?? null,

@@ -2983,6 +2983,7 @@ export interface components {
         readonly QuoteStateInput: {
             readonly at: string;
             readonly acceptedAt: string | null;
+            readonly discount?: components["schemas"]["DiscountInput"] | null;
             readonly result: unknown;
             readonly findings: readonly components["schemas"]["FindingInput"][];
             readonly total: components["schemas"]["MoneyInput"] | null;
@@ -5595,6 +5596,7 @@ export interface components {
         readonly QuoteState: {
             readonly at: string;
             readonly acceptedAt: string | null;
+            readonly discount?: components["schemas"]["Discount"] | null;
             readonly result: unknown;
             readonly findings: readonly components["schemas"]["Finding"][];
             readonly total: components["schemas"]["Money"] | null;

@@ -12,6 +12,9 @@ import { TopBar } from "./top-bar.tsx";
 const SetUpPage = lazy(() => import("./start/set-up-page.tsx"));
 const TodayPage = lazy(() => import("./today/today-page.tsx"));
 const EnquiryPage = lazy(() => import("./enquiry/enquiry-page.tsx"));
+const EnquiriesPage = lazy(() => import("./enquiry/enquiries-page.tsx"));
+const StockPage = lazy(() => import("./stock/stock-page.tsx"));
+const TermsPage = lazy(() => import("./terms/terms-page.tsx"));
 const DiaryPage = lazy(() => import("./diary/diary-page.tsx"));
 const HiresPage = lazy(() => import("./hires/hires-page.tsx"));
 const HirePage = lazy(() => import("./hire/hire-page.tsx"));
@@ -25,6 +28,10 @@ const VersionsPage = lazy(() => import("./fleet/versions-page.tsx"));
 const DuePage = lazy(() => import("./fleet/due/due-page.tsx"));
 const RulesPage = lazy(() => import("./rules/rules-page.tsx"));
 const InsurancePage = lazy(() => import("./insurance/insurance-page.tsx"));
+const MessagesPage = lazy(() => import("./messages/messages-page.tsx"));
+const WritePage = lazy(() => import("./messages/write-page.tsx"));
+const ImportPage = lazy(() => import("./import/import-page.tsx"));
+const MorePage = lazy(() => import("./more/more-page.tsx"));
 const VehiclePage = lazy(() => import("./fleet/vehicle-page.tsx"));
 
 /** The pages of the desk, each loaded when it is first opened. */
@@ -33,6 +40,9 @@ function Pages() {
     <Switch>
       <Route path="/" component={TodayPage} />
       <Route path="/enquiry" component={EnquiryPage} />
+      <Route path="/enquiries" component={EnquiriesPage} />
+      <Route path="/stock" component={StockPage} />
+      <Route path="/terms" component={TermsPage} />
       <Route path="/diary" component={DiaryPage} />
       <Route path="/hires" component={HiresPage} />
       <Route path="/hires/:id/:part?">
@@ -49,6 +59,10 @@ function Pages() {
       <Route path="/fleet/:id/edit">{({ id }) => <EditVehiclePage key={id} id={id} />}</Route>
       <Route path="/fleet/:id/versions">{({ id }) => <VersionsPage key={id} id={id} />}</Route>
       <Route path="/fleet/:id">{({ id }) => <VehiclePage key={id} id={id} />}</Route>
+      <Route path="/messages" component={MessagesPage} />
+      <Route path="/messages/hire/:id">{({ id }) => <WritePage key={id} id={id} />}</Route>
+      <Route path="/import" component={ImportPage} />
+      <Route path="/more" component={MorePage} />
       <Route>
         <Problem title={t("desk.noSuchPage")} />
       </Route>

@@ -52,6 +52,9 @@ export function TopBar({ session }: { readonly session: Session }) {
         <BarLink to="/diary" under="/diary">
           {t("desk.nav.diary")}
         </BarLink>
+        <BarLink to="/enquiries" under="/enquiries">
+          {t("rates.enquiries")}
+        </BarLink>
         <BarLink to="/hires" under="/hires/*?">
           {t("desk.nav.hires")}
         </BarLink>
@@ -69,6 +72,15 @@ export function TopBar({ session }: { readonly session: Session }) {
         </BarLink>
         <BarLink to="/insurance" under="/insurance/*?">
           {t("desk.nav.insurance")}
+        </BarLink>
+        <BarLink to="/stock" under="/stock">
+          {t("stock.nav")}
+        </BarLink>
+        <BarLink to="/terms" under="/terms">
+          {t("rates.nav")}
+        </BarLink>
+        <BarLink to="/more" under="/more">
+          {t("import.nav")}
         </BarLink>
         <a href="/yard" className="bar-link">
           {t("desk.nav.yard")}

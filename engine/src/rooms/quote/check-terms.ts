@@ -46,13 +46,22 @@ export function checkTerms({ terms, classes }: TermsCheckInput): RoomAnswer<Term
   return {
     result: { gaps, overlaps },
     findings: [
-      ...gaps.map((gap) => refuse(terms, "terms.gap", { ...gap })),
+      ...gaps.map((gap) => refuse(terms, "terms.gap", runFacts(gap))),
       ...noPrice(terms, classes),
       ...sameIds(terms),
       ...scale(terms),
-      ...overlaps.map((run) => note(terms, "terms.overlap", { ...run })),
+      ...overlaps.map((run) =>
+        note(terms, "terms.overlap", { ...runFacts(run), wins: run.wins, over: run.over }),
+      ),
     ],
   };
+}
+
+/** The days as the words name them: day and month apart. */
+function runFacts({ from, to, days }: DayRun): Finding["facts"] {
+  const [fromMonth = "", fromDay = ""] = from.split("-");
+  const [toMonth = "", toDay = ""] = to.split("-");
+  return { fromDay: Number(fromDay), fromMonth, toDay: Number(toDay), toMonth, days };
 }
 
 const refuse = (terms: Terms, code: string, facts: Finding["facts"], about?: string) =>

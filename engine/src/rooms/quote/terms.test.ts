@@ -25,7 +25,7 @@ describe("a rate card", () => {
       { from: "12-25", to: "12-31", days: 7 },
     ]);
     expect(findings.filter(({ code }) => code === "terms.gap")).toHaveLength(2);
-    expect(findings[0]).toMatchObject({ severity: "refuse", facts: { from: "02-29" } });
+    expect(findings[0]).toMatchObject({ severity: "refuse", facts: { fromDay: 29, fromMonth: "02" } });
   });
 
   it("says which season wins where two hold a day", () => {

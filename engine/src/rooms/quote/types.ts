@@ -91,6 +91,8 @@ export const termsSchema = z.strictObject({
     cassetteNotEmptiedPence: pence,
     latePencePerHour: pence,
     lateGraceMinutes: whole(0, 240),
+    /** work on a repair: charged in full, or reduced with the age of the part like the parts; in full where left out */
+    labour: z.optional(z.enum(["inFull", "asParts"])),
     /** value new of a thing, by the id of its check, else the kind of its system, else the check's `charge` */
     kit: z.record(z.string(), z.strictObject({ newPence: pence, ...wearing.shape })),
     /** published repair matrix: `of` is a part, a check, a kind of system or a check's `charge`, the first that has a line; then by kind and size of mark */

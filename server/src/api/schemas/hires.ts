@@ -179,6 +179,8 @@ export const quoteStateSchema = named(
     at: instantSchema,
     /** accepted by the customer: frozen as shown */
     acceptedAt: instantSchema.nullable(),
+    /** what somebody took off */
+    discount: z.nullable(discountSchema).optional(),
     /** the quote (engine: Quote); null where it could not be priced, and the findings say why */
     result: roomResultSchema,
     findings: z.array(findingSchema),

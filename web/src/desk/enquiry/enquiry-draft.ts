@@ -13,6 +13,11 @@ export interface EnquiryDraft {
   readonly telephone: string;
   readonly email: string;
   readonly wishes: string;
+  /** where to, beside the depot's own country */
+  readonly countries: readonly string[];
+  readonly drivers: number;
+  /** number wanted of each extra, by its id in the terms */
+  readonly extras: Readonly<Record<string, number>>;
 }
 
 export const EMPTY_ENQUIRY: EnquiryDraft = {
@@ -27,6 +32,9 @@ export const EMPTY_ENQUIRY: EnquiryDraft = {
   telephone: "",
   email: "",
   wishes: "",
+  countries: [],
+  drivers: 1,
+  extras: {},
 };
 
 /** The party as the rooms take it; travellers are told apart by place, not by name, until names are known. */
@@ -43,12 +51,18 @@ export function partyOf(draft: EnquiryDraft): Schemas["Party"] {
   return { travellers: [...adults, ...children], dogs: draft.dogs, experience: draft.experience };
 }
 
+export function askedOf(draft: EnquiryDraft): Schemas["Asked"] {
+  const extras = Object.entries(draft.extras).flatMap(([id, count]) => (count > 0 ? [{ id, count }] : []));
+  return { countries: [...draft.countries], drivers: draft.drivers, extras };
+}
+
 export function newHireOf(draft: EnquiryDraft): Schemas["NewHire"] {
   return {
     customer: { name: draft.name.trim(), telephone: draft.telephone.trim(), email: draft.email.trim() },
     party: partyOf(draft),
     from: draft.from,
     to: draft.to,
+    asked: askedOf(draft),
     ...(draft.wishes.trim() === "" ? {} : { wishes: draft.wishes.trim() }),
     ...(draft.vehicleId === null ? {} : { vehicleId: draft.vehicleId }),
   };

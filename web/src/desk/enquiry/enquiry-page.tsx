@@ -1,5 +1,5 @@
 import { useMutation, useQuery } from "@tanstack/react-query";
-import { type FormEvent, useState } from "react";
+import { type FormEvent, useRef, useState } from "react";
 import { useLocation } from "wouter";
 import { client } from "../../api/client.ts";
 import { Failure, problemAt, take } from "../../api/failure.ts";
@@ -11,9 +11,14 @@ import { queries } from "../query-client.ts";
 import { useDraft } from "../use-draft.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { placeOfHire } from "../where.ts";
-import { canAsk, EMPTY_ENQUIRY, type EnquiryDraft, newHireOf, partyOf } from "./enquiry-draft.ts";
+import { askedOf, canAsk, EMPTY_ENQUIRY, type EnquiryDraft, partyOf } from "./enquiry-draft.ts";
+import { type KeepHow, keepEnquiry } from "./keep-enquiry.ts";
 import { PartyAndDates } from "./party-and-dates.tsx";
+import { ShortOf } from "./short-of.tsx";
 import { VehicleAnswers } from "./vehicle-answers.tsx";
+import { WhereAndWhat } from "./where-and-what.tsx";
+import "../hire/hire.css";
+import "../hire/abroad/abroad.css";
 import "./enquiry.css";
 
 /** Names what is missing before anything is sent; empty when nothing is. */
@@ -42,9 +47,11 @@ export default function EnquiryPage() {
   const [, go] = useLocation();
   const draft = useDraft<EnquiryDraft>("enquiry", EMPTY_ENQUIRY);
   const [isTried, setTried] = useState(false);
-  const { value, set } = draft;
+  const { set } = draft;
+  // a draft kept from before may lack what was added since
+  const value = { ...EMPTY_ENQUIRY, ...draft.value };
   const change = (part: Partial<EnquiryDraft>) => set({ ...value, ...part });
-  const question = { party: partyOf(value), from: value.from, to: value.to };
+  const question = { party: partyOf(value), from: value.from, to: value.to, asked: askedOf(value) };
   const answers = useQuery({
     queryKey: ["availability", question],
     queryFn: () => take(client.POST("/api/availability", { body: question })),
@@ -52,23 +59,28 @@ export default function EnquiryPage() {
     placeholderData: (before) => before,
   });
   const save = useMutation({
-    mutationFn: () => take(client.POST("/api/hires", { body: newHireOf(value) })),
-    onSuccess: (page) => {
+    mutationFn: (how: KeepHow) => keepEnquiry(value, how),
+    onSuccess: ({ page, went }) => {
       draft.done();
       queries.setQueryData(["hire", page.hire.id], page);
-      void queries.invalidateQueries({ queryKey: ["today"] });
-      go(`${placeOfHire(page.hire.id)}${page.hire.vehicle === null ? "" : "/money"}`);
+      for (const kind of ["today", "enquiries", "hires"])
+        void queries.invalidateQueries({ queryKey: [kind] });
+      go(went ? `${placeOfHire(page.hire.id)}${page.hire.vehicle === null ? "" : "/money"}` : "/enquiries");
     },
   });
+  const keep = (how: KeepHow, form: HTMLFormElement | null) => {
+    setTried(true);
+    if (missingIn(value) === null) save.mutate(how);
+    else if (form !== null) focusFirstWrong(form);
+  };
   const send = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
-    setTried(true);
-    if (missingIn(value) === null) save.mutate();
-    else focusFirstWrong(event.currentTarget);
+    keep("quote", event.currentTarget);
   };
+  const form = useRef<HTMLFormElement>(null);
   const failure = (isTried ? missingIn(value) : null) ?? save.error;
   return (
-    <form className="enquiry" onSubmit={send} noValidate>
+    <form className="enquiry" onSubmit={send} noValidate ref={form}>
       <div className="page-head">
         <h1>{t("desk.canWeTakeLong")}</h1>
         <div className="page-acts">
@@ -82,6 +94,7 @@ export default function EnquiryPage() {
       <div className="enquiry-columns">
         <div className="stack">
           <PartyAndDates value={value} change={change} failure={failure} />
+          <WhereAndWhat value={value} change={change} failure={failure} />
           <Caller value={value} change={change} failure={failure} />
         </div>
         <section className="card" aria-labelledby="answers-title" aria-live="polite">
@@ -95,8 +108,10 @@ export default function EnquiryPage() {
               chosen={value.vehicleId}
               onChoose={(vehicleId) => change({ vehicleId })}
               onShift={(from, to, vehicleId) => change({ from, to, vehicleId })}
+              onFewer={(extra, count) => change({ extras: { ...value.extras, [extra]: count } })}
             />
           )}
+          {canAsk(value) && answers.data?.short !== undefined && <ShortOf short={answers.data.short} />}
         </section>
       </div>
       <FailureNote failure={failure} shown={SHOWN} />
@@ -110,6 +125,16 @@ export default function EnquiryPage() {
                 : "desk.enquiry.saveAndQuote",
           )}
         </Button>
+        {value.vehicleId !== null && (
+          <Button onPress={() => keep("book", form.current)} isDisabled={save.isPending}>
+            {t("rates.bookAtOnce")}
+          </Button>
+        )}
+        {canAsk(value) && (
+          <Button look="quiet" onPress={() => keep("wait", form.current)} isDisabled={save.isPending}>
+            {t("rates.wait")}
+          </Button>
+        )}
         <span className="quiet">{t("desk.enquiry.bookedLater")}</span>
       </div>
     </form>

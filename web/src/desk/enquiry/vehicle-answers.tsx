@@ -1,6 +1,7 @@
 import type { Schemas } from "../../api/client.ts";
 import { Button, classes, FindingsList } from "../../parts/index.ts";
 import { dateText, moneyText, t } from "../../parts/words.ts";
+import { stockKindText } from "../stock/stock-words.ts";
 
 type Answer = Schemas["Availability"]["vehicles"][number];
 type Change = Answer["nearestChanges"][number];
@@ -11,12 +12,20 @@ export interface VehicleAnswersProps {
   readonly onChoose: (vehicleId: string | null) => void;
   /** takes other dates; left out where the dates stand */
   readonly onShift?: (from: string, to: string, vehicleId: string) => void;
+  /** takes fewer of an extra; left out where the extras stand */
+  readonly onFewer?: (extra: string, count: number) => void;
 }
 
 function changeText(change: Change): string {
   if (change.kind === "shift" && change.from !== undefined && change.to !== undefined) {
     return t("desk.change.shift", { from: change.from, to: change.to });
   }
+  if (change.kind === "otherLength" && change.to !== undefined)
+    return t("rates.change.otherLength", { n: change.count ?? 0, to: dateText(change.to, "dayTime") });
+  if (change.kind === "fewerExtras")
+    return t("rates.change.fewerExtras", { n: change.count ?? 0, what: stockKindText(change.extra ?? "") });
+  if (change.kind === "otherVehicle")
+    return t("rates.change.otherVehicle", { name: change.vehicleName ?? "" });
   return t("desk.change.other", { kind: change.kind, people: change.people ?? 0 });
 }
 
@@ -45,38 +54,61 @@ function Possible({
   );
 }
 
-function Impossible({
-  answer,
+function ChangeAct({
+  change,
+  vehicleId,
   onShift,
-}: {
-  readonly answer: Answer;
-  readonly onShift: VehicleAnswersProps["onShift"] | undefined;
+  onFewer,
+  onChoose,
+}: Omit<VehicleAnswersProps, "answers" | "chosen"> & {
+  readonly change: Change;
+  readonly vehicleId: string;
 }) {
+  const { from, to, extra } = change;
+  if (change.kind === "fewerExtras" && extra !== undefined && onFewer !== undefined)
+    return (
+      <Button onPress={() => onFewer(extra, change.count ?? 0)}>
+        {t("rates.change.takeFewer", { n: change.count ?? 0 })}
+      </Button>
+    );
+  const other = change.vehicleId;
+  if (other !== undefined)
+    return (
+      <Button onPress={() => onChoose(other)}>
+        {t("rates.change.takeOther", { name: change.vehicleName ?? "" })}
+      </Button>
+    );
+  if (from === undefined || to === undefined || onShift === undefined) return null;
+  return (
+    <Button onPress={() => onShift(from, to, vehicleId)}>
+      {change.kind === "otherLength"
+        ? t("rates.change.takeLength", { n: change.count ?? 0 })
+        : t("desk.change.take", { day: dateText(from, "day") })}
+    </Button>
+  );
+}
+
+type ImpossibleProps = Omit<VehicleAnswersProps, "answers" | "chosen"> & { readonly answer: Answer };
+
+function Impossible({ answer, ...acts }: ImpossibleProps) {
   return (
     <li className="answer">
       <strong>
         {answer.name} <span className="quiet nowrap">{answer.registration}</span>
       </strong>
       <FindingsList findings={answer.findings} />
-      {answer.nearestChanges.map((change) => {
-        const { from, to } = change;
-        return (
-          <div key={changeText(change)} className="row spread">
-            <span>{changeText(change)}</span>
-            {change.kind === "shift" && from !== undefined && to !== undefined && onShift !== undefined && (
-              <Button onPress={() => onShift(from, to, answer.id)}>
-                {t("desk.change.take", { day: dateText(from, "day") })}
-              </Button>
-            )}
-          </div>
-        );
-      })}
+      {answer.nearestChanges.map((change) => (
+        <div key={changeText(change)} className="row spread">
+          <span>{changeText(change)}</span>
+          <ChangeAct change={change} vehicleId={answer.id} {...acts} />
+        </div>
+      ))}
     </li>
   );
 }
 
 /** Vehicles that can take it, with their price; then those that cannot, why, and the nearest change. */
-export function VehicleAnswers({ answers, chosen, onChoose, onShift }: VehicleAnswersProps) {
+export function VehicleAnswers({ answers, chosen, onChoose, ...acts }: VehicleAnswersProps) {
   const possible = answers.filter((answer) => answer.possible);
   const impossible = answers.filter((answer) => !answer.possible);
   return (
@@ -97,7 +129,7 @@ export function VehicleAnswers({ answers, chosen, onChoose, onShift }: VehicleAn
           <h3>{t("desk.enquiry.cannot", { n: impossible.length })}</h3>
           <ul>
             {impossible.map((answer) => (
-              <Impossible key={answer.id} answer={answer} onShift={onShift} />
+              <Impossible key={answer.id} answer={answer} onChoose={onChoose} {...acts} />
             ))}
           </ul>
         </>

@@ -4,6 +4,7 @@ import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
 import { Button, LinkButton, Loading } from "../../parts/index.ts";
 import { dateText, t } from "../../parts/words.ts";
+import { CouldServeCard } from "../enquiry/could-serve-card.tsx";
 import { FailureNote } from "../failure-note.tsx";
 import { Reminders } from "../hire/notes/reminders.tsx";
 import { useSignedIn } from "../session.ts";
@@ -90,6 +91,7 @@ function Day({ today, isToday }: { readonly today: Today; readonly isToday: bool
         <div className="stack">
           <BackList hires={today.back} now={isToday ? today.now : null} date={today.date} />
           <OnTheRoad hires={today.onTheRoad} />
+          <CouldServeCard />
           <Waiting today={today} />
         </div>
       </div>

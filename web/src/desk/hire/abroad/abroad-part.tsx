@@ -5,6 +5,7 @@ import { take } from "../../../api/failure.ts";
 import { FindingsList, Loading } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
+import { HireStockCard } from "../../stock/hire-stock-card.tsx";
 import type { PartProps } from "../use-hire.ts";
 import type { AbroadState } from "./abroad-form.ts";
 import { CountryCardView } from "./country-card-view.tsx";
@@ -43,6 +44,7 @@ function Abroad({ page, state, countries }: AbroadProps) {
         {cards.length === 0 ? <p>{t("abroad.homeOnly")}</p> : <FindingsList findings={findings} />}
         <p className="quiet">{t("abroad.caution")}</p>
       </section>
+      <HireStockCard hireId={page.hire.id} stage={page.hire.stage} />
       <GotTogether page={page} state={state} countries={countries} />
       {cards.map((card) => (
         <CountryCardView key={card.country} card={card} />

@@ -5,6 +5,7 @@ import { Button, DateTimeField, Empty } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { useSignedIn } from "../../session.ts";
+import { HireStockCard } from "../../stock/hire-stock-card.tsx";
 import { PapersCard } from "../papers-card.tsx";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import { WalkCard } from "../walk-card.tsx";
@@ -28,6 +29,7 @@ export default function BackPart({ page }: PartProps) {
     <>
       <WalkCard title={t("back.walk")} walk={page.records.back} />
       <Differences page={page} />
+      <HireStockCard hireId={page.hire.id} stage={page.hire.stage} />
       <SettlementCard page={page} />
       <PapersCard hireId={page.hire.id} papers={["statement", "receipt", "walkBack"]} />
     </>

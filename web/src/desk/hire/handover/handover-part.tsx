@@ -5,6 +5,7 @@ import { Button, FindingsList, FindingText, GlassPill, LinkButton } from "../../
 import { dateText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { useSignedIn } from "../../session.ts";
+import { HireStockCard } from "../../stock/hire-stock-card.tsx";
 import { placeOfHire } from "../../where.ts";
 import { PapersCard } from "../papers-card.tsx";
 import { type PartProps, useHireAct } from "../use-hire.ts";
@@ -22,6 +23,7 @@ export default function HandoverPart({ page }: PartProps) {
     <>
       <Papers page={page} />
       <DefectsCard page={page} />
+      <HireStockCard hireId={page.hire.id} stage={page.hire.stage} />
       <WalkCard title={t("handover.walkOut")} walk={page.records.out} />
       <Keys page={page} />
       <HirerLinkCard page={page} />

@@ -1,0 +1,154 @@
+import { useMutation, useQuery } from "@tanstack/react-query";
+import { useDeferredValue } from "react";
+import { client } from "../../api/client.ts";
+import { take } from "../../api/failure.ts";
+import { Button, DateField, Empty, FindingsList, Loading, PlainPill } from "../../parts/index.ts";
+import { dateText, t } from "../../parts/words.ts";
+import { FailureNote } from "../failure-note.tsx";
+import { queries } from "../query-client.ts";
+import { useSignedIn } from "../session.ts";
+import { useDraft } from "../use-draft.ts";
+import { usePageTitle } from "../use-page-title.ts";
+import { ChargeFields } from "./charge-fields.tsx";
+import { SeasonFields } from "./season-fields.tsx";
+import { StepFields } from "./step-fields.tsx";
+import { type TermsDraft, versionName } from "./terms-draft.ts";
+import { YearPreview } from "./year-preview.tsx";
+import "../hire/hire.css";
+import "../hire/abroad/abroad.css";
+import "./terms.css";
+
+/** The rate card: seasons, steps and charges, kept as a new version from a day on. */
+export default function TermsPage() {
+  usePageTitle(t("rates.title"));
+  const terms = useQuery({ queryKey: ["terms"], queryFn: () => take(client.GET("/api/terms")) });
+  return (
+    <>
+      <div className="page-head">
+        <h1>{t("rates.title")}</h1>
+        <p className="quiet">{t("rates.oldStay")}</p>
+      </div>
+      {terms.isPending && <Loading />}
+      <FailureNote failure={terms.error} onAgain={() => void terms.refetch()} />
+      {terms.data !== undefined &&
+        (terms.data.hire === null ? (
+          <Empty>{t("rates.noTerms")}</Empty>
+        ) : (
+          <RateCard key={terms.data.hire.versionId} now={terms.data.hire.terms} />
+        ))}
+    </>
+  );
+}
+
+/** The findings and the year of a draft; asked for again when it changed. */
+function useCheck(draft: TermsDraft, from: string) {
+  const asked = useDeferredValue(draft);
+  return useQuery({
+    queryKey: ["termsCheck", asked, from],
+    queryFn: () => take(client.POST("/api/terms/check", { body: { terms: asked, from } })),
+    placeholderData: (before) => before,
+    retry: false,
+  });
+}
+
+function RateCard({ now }: { readonly now: TermsDraft }) {
+  const { today, user } = useSignedIn();
+  const mayWrite = user.role === "manager";
+  const draft = useDraft<TermsDraft>("terms", { ...now, validFrom: today, id: versionName(today) });
+  const { value } = draft;
+  const change = (part: Partial<TermsDraft>) => draft.set({ ...value, ...part });
+  const check = useCheck(value, `${value.validFrom.slice(0, 4) || today.slice(0, 4)}-01-01`);
+  const save = useMutation({
+    mutationFn: () => take(client.PUT("/api/terms", { body: { hire: value } })),
+    onSuccess: (answer) => {
+      draft.done();
+      queries.setQueryData(["terms"], answer);
+      for (const kind of ["termsVersions", "availability"])
+        void queries.invalidateQueries({ queryKey: [kind] });
+    },
+  });
+  const refused = check.data?.findings.some(({ severity }) => severity === "refuse") ?? false;
+  const pieces = { value, change, failure: save.error };
+  const known = check.data?.classes ?? Object.keys(now.seasons[0]?.nightPence ?? {});
+  return (
+    <div className="stack">
+      <section className="card stack-tight" aria-labelledby="check-title">
+        <h2 id="check-title">{t("rates.check")}</h2>
+        <div aria-live="polite">
+          {check.data !== undefined &&
+            (check.data.findings.length === 0 ? (
+              <p>{t("rates.everyDay")}</p>
+            ) : (
+              <FindingsList
+                findings={check.data.findings.map((each, k) => ({
+                  ...each,
+                  about: `${each.about ?? ""}${k}`,
+                }))}
+              />
+            ))}
+        </div>
+        <FailureNote failure={check.error} />
+      </section>
+      {check.data !== undefined && <YearPreview preview={check.data} />}
+      <Versions />
+      {mayWrite ? (
+        <>
+          <SeasonFields {...pieces} classes={known} />
+          <StepFields {...pieces} />
+          <ChargeFields {...pieces} />
+          <section className="card stack-tight" aria-labelledby="keep-title">
+            <h2 id="keep-title">{t("rates.keepTitle")}</h2>
+            <DateField
+              label={t("rates.validFrom")}
+              note={t("rates.validFromNote")}
+              value={value.validFrom}
+              onChange={(validFrom) => change({ validFrom, id: versionName(validFrom) })}
+            />
+            <p className="quiet">{t("rates.tariffStays")}</p>
+            {refused && <p className="strip-say-trouble">{t("rates.mendFirst")}</p>}
+            <FailureNote failure={save.error} />
+            <div className="row">
+              <Button
+                look="main"
+                onPress={() => save.mutate()}
+                isPending={save.isPending}
+                isDisabled={refused || !draft.isDirty || value.validFrom === ""}
+              >
+                {t("rates.keep")}
+              </Button>
+              {draft.isDirty && (
+                <Button look="quiet" onPress={draft.done}>
+                  {t("desk.dropChanges")}
+                </Button>
+              )}
+            </div>
+          </section>
+        </>
+      ) : (
+        <p className="quiet">{t("rates.managerOnly")}</p>
+      )}
+    </div>
+  );
+}
+
+function Versions() {
+  const found = useQuery({
+    queryKey: ["termsVersions"],
+    queryFn: () => take(client.GET("/api/terms/versions")),
+  });
+  if (found.data === undefined) return <FailureNote failure={found.error} />;
+  return (
+    <section className="card stack-tight" aria-labelledby="versions-title">
+      <h2 id="versions-title">{t("rates.versions")}</h2>
+      <ul>
+        {found.data.versions.map(({ versionId, termsId, validFrom, writtenAt, when }) => (
+          <li key={versionId} className="row">
+            <PlainPill>{t("rates.versionWhen", { when })}</PlainPill>
+            <span>{t("rates.version", { from: dateText(validFrom, "full"), name: termsId })}</span>
+            <span className="quiet">{t("rates.written", { at: dateText(writtenAt, "full") })}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
