@@ -1,6 +1,8 @@
 import { figure } from "../../base/figure.ts";
 import { roundPence } from "../../base/money.ts";
 import { remainingShare } from "../../formulas/worth.ts";
+import { needsSecond } from "./late-charge.ts";
+import { chargeOfRepair, workingOfRepair } from "./repair-cost.ts";
 import { aboutOf, type InputDifference, notCharged, settlementLine } from "./settlement-line.ts";
 import type { SettlementInput, SettlementLine } from "./types.ts";
 
@@ -9,13 +11,18 @@ type Tariff = SettlementInput["terms"]["tariff"];
 
 /**
  * A mark, a short count or a look that was off. Only what the desk classed as the hirer's is charged: unknown
- * is not, nor what another hire has paid for. No betterment: things at what is left of their value.
+ * is not, nor what another hire has paid for, nor a mark of whose place no photograph was taken at departure. No
+ * betterment: things at what is left of their value.
  */
 export function damageLines(found: Found, input: SettlementInput): SettlementLine[] {
   const decided = input.classes[found.id] ?? "unknown";
   if (decided !== "hirer") return [notCharged(found, decided)];
+  if (input.withdrawn?.includes(found.id) === true) return [notCharged(found, "withdrawn")];
+  if (needsSecond(found.id, input)) return [notCharged(found, "needsSecondSignature")];
   if (found.backRecords.some((id) => input.chargedElsewhere.includes(id)))
     return [notCharged(found, "chargedElsewhere")];
+  if (found.kind === "mark" && input.departure !== undefined && !input.departure[found.id]?.length)
+    return [notCharged(found, "noDeparturePhotograph")];
   if (found.kind === "count") return [kitLine(found, found.short, input) ?? notCharged(found, "noTariff")];
   if (found.charge === "wasteWater") return [fixed(found, "waste", input.terms.tariff.wasteNotEmptiedPence)];
   if (found.charge === "cassette")
@@ -77,26 +84,46 @@ function shareLeft(
 function markLine(found: Extract<Found, { kind: "mark" }>, input: SettlementInput): SettlementLine | null {
   const row = matrixRow(found, input.terms.tariff);
   const estimate = input.estimates?.[found.id];
-  if (row === undefined && estimate === undefined) return null;
-  const share = row?.part === "replace" ? shareLeft(row.of, row, input) : null;
+  const invoice = input.invoices?.[found.id];
+  const costs = [
+    ...(estimate === undefined ? [] : [{ cost: estimate, from: "estimate" as const }]),
+    ...(invoice === undefined ? [] : [{ cost: invoice, from: "invoice" as const }]),
+  ];
+  if (row === undefined && costs.length === 0) return null;
+  const share = shareOfMark(found, row, input);
+  const labour = input.terms.tariff.labour ?? "inFull";
   const byMatrix = row === undefined ? Infinity : roundPence(row.pence * (share?.value ?? 1));
-  const byEstimate = estimate === undefined ? Infinity : roundPence(estimate * (share?.value ?? 1));
+  const byCost = costs.map(({ cost }) => chargeOfRepair(cost, share?.value ?? 1, labour));
   const stated = [
     ...(row === undefined
       ? []
       : [figure(row.pence, "pence", "-", { of: row.of, kind: row.kind }, "declared", input.terms.id)]),
-    ...(estimate === undefined ? [] : [figure(estimate, "pence", "-", { estimate: true }, "declared")]),
+    ...costs.flatMap(({ cost, from }) => workingOfRepair(cost, labour, from)),
     ...(share === null ? [] : [share]),
   ];
   return settlementLine({
     id: found.id,
     code: "damage",
     about: found.part,
-    pence: Math.min(byMatrix, byEstimate),
+    pence: Math.min(byMatrix, ...byCost),
     from: found,
     working: stated,
     capped: true,
+    incident: input.incidents?.[found.id] ?? null,
   });
+}
+
+/** What is left of the part's value: by its line of the matrix, else by its life among the things of the terms; null for a repair that replaces nothing. */
+function shareOfMark(
+  found: Extract<Found, { kind: "mark" }>,
+  row: Tariff["damage"][number] | undefined,
+  input: SettlementInput,
+) {
+  if (row !== undefined) return row.part === "replace" ? shareLeft(row.of, row, input) : null;
+  const { kit } = input.terms.tariff;
+  const name = namesOf(found).find((each) => kit[each] !== undefined);
+  const thing = name === undefined ? undefined : kit[name];
+  return name === undefined || thing === undefined ? null : shareLeft(name, thing, input);
 }
 
 /** The line of the matrix for a mark: nearest name, kind, then the smallest size that holds it; of unknown size the cheapest. */

@@ -5,6 +5,7 @@ import { gbp, roundPence } from "../../base/money.ts";
 import { hoursBetween, type IsoDate, Temporal } from "../../base/time.ts";
 import { makeFinding } from "../make-finding.ts";
 import { damageLines } from "./damage-lines.ts";
+import { SECOND_SIGNATURE_AFTER_DAYS } from "./late-charge.ts";
 import { meteredLines } from "./metered-lines.ts";
 import { settlementLine } from "./settlement-line.ts";
 import type { SettleHire, Settlement, SettlementInput, SettlementLine } from "./types.ts";
@@ -80,6 +81,7 @@ function lateLines({ hire, terms }: SettlementInput): SettlementLine[] {
     { lateMinutes, graceMinutes: terms.tariff.lateGraceMinutes },
     "measured",
   );
+  const price = figure(terms.tariff.latePencePerHour, "pence/h", "-", {}, "declared", terms.id);
   return [
     settlementLine({
       id: "late",
@@ -87,6 +89,7 @@ function lateLines({ hire, terms }: SettlementInput): SettlementLine[] {
       about: "late",
       pence: roundPence((charged / 60) * terms.tariff.latePencePerHour),
       quantity,
+      working: [price],
     }),
   ];
 }
@@ -94,11 +97,20 @@ function lateLines({ hire, terms }: SettlementInput): SettlementLine[] {
 const sum = (lines: readonly SettlementLine[]) =>
   lines.reduce((total, { amount }) => total + amount.pence, 0);
 
+/** Capped lines, an incident a group; those of no named incident are one. */
+function incidentsOf(lines: readonly SettlementLine[]): readonly (readonly SettlementLine[])[] {
+  const groups = new Map<string | null, SettlementLine[]>();
+  for (const line of lines.filter(({ capped }) => capped))
+    groups.set(line.incident, [...(groups.get(line.incident) ?? []), line]);
+  return [...groups.values()];
+}
+
 function sumUp(input: SettlementInput, lines: readonly SettlementLine[]): Settlement {
   const { terms, hire, depositPence } = input;
   const excess = terms.security.excessPence;
   const due = (some: readonly SettlementLine[]) =>
-    sum(some.filter(({ capped }) => !capped)) + Math.min(excess, sum(some.filter(({ capped }) => capped)));
+    sum(some.filter(({ capped }) => !capped)) +
+    incidentsOf(some).reduce((total, lines) => total + Math.min(excess, sum(lines)), 0);
   const total = due(lines);
   const undisputed = due(lines.filter(({ disputed }) => !disputed));
   const kept = Math.min(depositPence, undisputed);
@@ -136,6 +148,10 @@ function findingsOf(input: SettlementInput, result: Settlement): Finding[] {
   const note = (code: string, facts: Finding["facts"], sources: string[] = []) =>
     makeFinding("money", code, "note", "policy", { facts, sources });
   const pence = (value: number) => figure(value, "pence", "-", {}, "computed");
+  const because = (why: SettlementLine["because"]) =>
+    result.lines.filter((line) => line.because === why).length;
+  const seconds = because("needsSecondSignature");
+  const unseen = because("noDeparturePhotograph");
   const untold = result.lines.filter(
     ({ code, because }) => code === "notCharged" && because === "noTariff",
   ).length;
@@ -148,6 +164,16 @@ function findingsOf(input: SettlementInput, result: Settlement): Finding[] {
             mends: ["settlement.decide"],
           }),
         ]),
+    ...(seconds === 0
+      ? []
+      : [
+          makeFinding("money", "settlement.second", "unchecked", "policy", {
+            facts: { count: seconds, days: figure(SECOND_SIGNATURE_AFTER_DAYS, "d", "-", {}, "declared") },
+            sources: ["practice"],
+            mends: ["settlement.secondSign"],
+          }),
+        ]),
+    ...(unseen === 0 ? [] : [note("settlement.noDeparture", { count: unseen })]),
     ...(untold === 0 ? [] : [note("settlement.noTariff", { count: untold })]),
     ...(result.overExcess.pence === 0
       ? []

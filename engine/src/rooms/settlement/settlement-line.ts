@@ -13,6 +13,7 @@ interface Made {
   readonly working?: readonly Figure[];
   readonly because?: SettlementLine["because"];
   readonly capped?: boolean;
+  readonly incident?: string | null;
   readonly from?: InputDifference;
   readonly records?: readonly string[];
   readonly photographs?: readonly string[];
@@ -30,6 +31,7 @@ export function settlementLine(made: Made): SettlementLine {
     amount: gbp(made.pence),
     because: made.because ?? null,
     capped: made.capped ?? false,
+    incident: made.incident ?? null,
     disputed: false,
     evidence: {
       records: made.records ?? (from === undefined ? [] : [...from.outRecords, ...from.backRecords]),

@@ -60,6 +60,11 @@ export const differenceSchema = z.discriminatedUnion("kind", [
   }),
 ]);
 
+/** What a repair costs: parts lose value with age, work is charged by the labour policy of the terms. */
+export const repairCostSchema = z.strictObject({ partsPence: pence, labourPence: pence });
+export type RepairCost = z.infer<typeof repairCostSchema>;
+const costs = z.record(z.string(), z.union([pence, repairCostSchema]));
+
 /** What the settlement is asked. Published as the schema of `setfair settle`. */
 export const settlementInputSchema = z.strictObject({
   /** the version that the hire was booked under */
@@ -93,8 +98,20 @@ export const settlementInputSchema = z.strictObject({
       photographs: z.array(z.string()),
     }),
   ),
-  /** real cost of repair by the id of the difference, pence, from an estimate; replaces the matrix where lower */
-  estimates: z.optional(z.record(z.string(), pence)),
+  /** cost of repair by the id of the difference, from an estimate; as one sum in pence or as parts and labour. The lower of this and the matrix is charged */
+  estimates: z.optional(costs),
+  /** what the repair did cost, by the id of the difference; where lower than the estimate, the rest goes back */
+  invoices: z.optional(costs),
+  /** photographs that show how each marked place left, by the id of the difference; where given, a mark that has none is not charged */
+  departure: z.optional(z.record(z.string(), z.array(z.string()))),
+  /** which marks came of which incident, by the id of the difference; the excess caps each incident. Unnamed ones count as one */
+  incidents: z.optional(z.record(z.string(), text(80))),
+  /** day on which a mark, count or look was put down to the hirer, by the id of the difference */
+  decidedOn: z.optional(z.record(z.string(), z.iso.date())),
+  /** differences that a second person signed for */
+  secondSigned: z.optional(z.array(z.string())),
+  /** differences whose charge the depot has taken back */
+  withdrawn: z.optional(z.array(z.string())),
   /** held as security, pence */
   depositPence: pence,
   /** line ids that the hirer disputes */
@@ -125,9 +142,19 @@ export interface SettlementLine {
   readonly quantity: Figure | null;
   readonly amount: Money<"GBP">;
   /** why nothing is charged: the class, or charged elsewhere, or no line in the terms */
-  readonly because: MarkClass | "chargedElsewhere" | "noTariff" | "withinAllowance" | null;
+  readonly because:
+    | MarkClass
+    | "chargedElsewhere"
+    | "noTariff"
+    | "withinAllowance"
+    | "noDeparturePhotograph"
+    | "needsSecondSignature"
+    | "withdrawn"
+    | null;
   /** counted under the excess, so capped with the others of that kind */
   readonly capped: boolean;
+  /** the incident whose excess caps it; null where none was named */
+  readonly incident: string | null;
   readonly disputed: boolean;
   readonly evidence: {
     readonly records: readonly string[];
