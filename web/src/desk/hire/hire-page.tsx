@@ -105,6 +105,7 @@ function Head({ page }: { readonly page: HirePageData }) {
         <LinkButton href={`tel:${customer.telephone.replaceAll(" ", "")}`}>
           {t("hire.call", { number: customer.telephone })}
         </LinkButton>
+        <LinkButton href={`/messages/hire/${encodeURIComponent(hire.id)}`}>{t("messages.write")}</LinkButton>
         {next !== undefined && (
           <LinkButton href={`${placeOfHire(hire.id)}/${next}`} look="main">
             {t(`hire.next.${hire.stage}`)}

@@ -1,0 +1,76 @@
+import { useMutation, useQuery } from "@tanstack/react-query";
+import { type FormEvent, useState } from "react";
+import { client, type Schemas } from "../../api/client.ts";
+import { problemAt, take } from "../../api/failure.ts";
+import { Button, Dialog, Loading, TextField, TickField } from "../../parts/index.ts";
+import { t } from "../../parts/words.ts";
+import { FailureNote } from "../failure-note.tsx";
+import { queries } from "../query-client.ts";
+
+type Settings = Schemas["MessageSettings"];
+const KINDS = ["booking", "preHire", "dayBefore", "returnReminder", "statement"] as const;
+const FIELDS = ["fromName", "fromAddress", "replyTo"] as const;
+
+function SettingsForm({ kept, onClose }: { readonly kept: Settings; readonly onClose: () => void }) {
+  const [value, set] = useState(kept);
+  const save = useMutation({
+    mutationFn: () => take(client.PUT("/api/message-settings", { body: value })),
+    onSuccess: (saved) => {
+      queries.setQueryData(["messageSettings"], saved);
+      void queries.invalidateQueries({ queryKey: ["messages"] });
+      onClose();
+    },
+  });
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    save.mutate();
+  };
+  const turn = (kind: (typeof KINDS)[number], isOn: boolean) =>
+    set({
+      ...value,
+      automatic: KINDS.filter((each) => (each === kind ? isOn : value.automatic.includes(each))),
+    });
+  return (
+    <form className="message-settings" onSubmit={submit} noValidate>
+      {FIELDS.map((field) => (
+        <TextField
+          key={field}
+          label={t(`messages.${field}`)}
+          value={value[field]}
+          onChange={(text) => set({ ...value, [field]: text })}
+          error={problemAt(save.error, field)}
+          type={field === "fromName" ? "text" : "email"}
+        />
+      ))}
+      <fieldset className="stack-tight message-kinds">
+        <legend>{t("messages.automatic")}</legend>
+        <p className="quiet">{t("messages.automaticNote")}</p>
+        {KINDS.map((kind) => (
+          <TickField key={kind} value={value.automatic.includes(kind)} onChange={(isOn) => turn(kind, isOn)}>
+            {t("message.kind", { kind })}: {t("messages.moment", { kind })}
+          </TickField>
+        ))}
+      </fieldset>
+      <FailureNote failure={save.error} shown={FIELDS} />
+      <Button type="submit" look="main" isPending={save.isPending}>
+        {t("messages.save")}
+      </Button>
+    </form>
+  );
+}
+
+/** Who messages come from, and which of them go out by themselves. */
+export function SettingsDialog({ onClose }: { readonly onClose: () => void }) {
+  const kept = useQuery({
+    queryKey: ["messageSettings"],
+    queryFn: () => take(client.GET("/api/message-settings")),
+    staleTime: 0,
+  });
+  return (
+    <Dialog title={t("messages.settings")} isOpen onClose={onClose}>
+      {kept.isPending && <Loading />}
+      <FailureNote failure={kept.error} onAgain={() => void kept.refetch()} />
+      {kept.isSuccess && <SettingsForm key={kept.data.version} kept={kept.data} onClose={onClose} />}
+    </Dialog>
+  );
+}

@@ -1,0 +1,35 @@
+import { Link } from "wouter";
+import { t } from "../../parts/words.ts";
+import { useSignedIn } from "../session.ts";
+import { usePageTitle } from "../use-page-title.ts";
+import "../import/import.css";
+
+/** What is not needed every hour: kept off the bar, so that the bar stays short. */
+export default function MorePage() {
+  usePageTitle(t("import.moreTitle"));
+  const { may } = useSignedIn();
+  const pages = [
+    { to: "/messages", act: "customer.see", title: t("messages.title"), text: t("import.moreMessages") },
+    { to: "/import", act: "link.create", title: t("import.title"), text: t("import.moreImport") },
+    { to: "/import", act: "hire.write", title: t("calendar.title"), text: t("import.moreCalendars") },
+  ].filter(({ act }) => may.includes(act));
+  return (
+    <>
+      <div className="page-head">
+        <h1>{t("import.moreTitle")}</h1>
+      </div>
+      <section className="card">
+        <ul className="more-list">
+          {pages.map(({ to, title, text }) => (
+            <li key={title}>
+              <Link href={to} className="link-row">
+                {title}
+              </Link>
+              <p className="quiet">{text}</p>
+            </li>
+          ))}
+        </ul>
+      </section>
+    </>
+  );
+}
