@@ -30,8 +30,8 @@ function filesOf(manifest: Manifest, entry: string): ReadonlySet<string> {
 /** Says of each file to keep offline which page needs it; files that neither needs are left out. */
 export function markPages(manifestPath: string) {
   return (entries: readonly { url: string; revision: string | null; size: number }[]) => {
-    if (!existsSync(manifestPath))
-      throw new Error(`${manifestPath}: expected Vite's manifest; the pages cannot be told apart`);
+    // without it the build of the pages has failed already: to throw here would hide why
+    if (!existsSync(manifestPath)) return { manifest: [], warnings: [`${manifestPath} is missing`] };
     const manifest = JSON.parse(readFileSync(manifestPath, "utf8")) as Manifest;
     const needs = Object.entries(PAGES).map(([page, entry]) => ({ page, files: filesOf(manifest, entry) }));
     const shared = /(worker|woff2$|icon\.svg$)/;

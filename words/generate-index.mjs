@@ -12,8 +12,11 @@ const jsonFiles = (folder) =>
     .sort()
     .map((name) => (folder === "" ? name : `${folder}/${name}`));
 
-const importName = (file) =>
-  file.replace(/\.json$/, "").replace(/[^A-Za-z0-9]+(.)/g, (_, letter) => letter.toUpperCase());
+/** The name under which a file is imported; `import.json` may not be called by its own. */
+const importName = (file) => {
+  const name = file.replace(/\.json$/, "").replace(/[^A-Za-z0-9]+(.)/g, (_, letter) => letter.toUpperCase());
+  return name === "import" ? "importing" : name;
+};
 
 /** What the hirer's phone shows; beside these, the texts of all systems. */
 const GUIDE = ["core", "countries", "diagnosis", "drawing", "findings", "hirer", "parts", "trip"];
