@@ -14,6 +14,7 @@ import { keptDays, workedHires } from "./hires.ts";
 import { putHire } from "./put-hire.ts";
 import { daysAroundToday, makeSeason } from "./season/make-season.ts";
 import { DEMO_SIGN_INS } from "./sign-ins.ts";
+import { putStock } from "./stock.ts";
 import { demoInsurance, demoTerms } from "./terms.ts";
 import { DEPOT } from "./trips.ts";
 import { putUpkeep } from "./upkeep.ts";
@@ -92,6 +93,10 @@ async function fillDepot(store: Store, by: string, now: Date): Promise<void> {
   for (const hire of hires) await putHire(depot, hire);
   await putUpkeep({ store, by, today }, vehicles);
   for (const hireId of depot.over) await store.bookings.release(hireId);
+  await putStock(
+    { store, by, today },
+    vehicles.map(({ id }) => id),
+  );
 }
 
 /**
