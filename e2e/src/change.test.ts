@@ -30,6 +30,7 @@ afterAll(async () => {
 });
 
 interface Asked {
+  readonly hires?: readonly { readonly id: string; readonly from: string }[];
   readonly hire?: { readonly id: string; readonly from: string; readonly to: string };
   readonly vehicles?: readonly { readonly id: string; readonly possible: boolean }[];
 }
@@ -75,6 +76,13 @@ async function free(from: string, to: string): Promise<readonly string[]> {
   return (vehicles ?? []).filter(({ possible }) => possible).map(({ id }) => id);
 }
 
+/** The season is nearly full: what is booked and would begin in these days is cancelled. */
+async function makeRoom(to: string): Promise<void> {
+  const { hires } = await ask("GET", "/hires?stage=booked&limit=100");
+  for (const { id, from } of hires ?? [])
+    if (from < to) await ask("POST", `/hires/${id}/end`, { as: "cancelled", reason: "Room for a test" });
+}
+
 const sheet = () => desk.getByRole("dialog");
 const opened = async (id: string, kind: string) => {
   await desk.goto(`${server.url}/hires/${id}`);
@@ -83,7 +91,8 @@ const opened = async (id: string, kind: string) => {
 };
 
 test("another vehicle on the morning of a ferry: all that hangs on the plate is shown before it is done", async () => {
-  const [from, to] = [civilIn(2), civilIn(24 * 8)];
+  const [from, to] = [civilIn(2), civilIn(24 * 4)];
+  await makeRoom(to);
   const vehicles = await free(from, to);
   expect(vehicles.length).toBeGreaterThan(1);
   const id = await booked(FIRST, from, to, vehicles[0] ?? "");
@@ -99,6 +108,35 @@ test("another vehicle on the morning of a ferry: all that hangs on the plate is 
     got: ["zone.fr"],
     overhang: false,
     plateShowsUk: true,
+  });
+  const tomorrow = civilIn(26).slice(0, 10);
+  const pitch = {
+    postAmperes: 10,
+    freshWater: true,
+    wasteDrain: true,
+    cassettePoint: true,
+    lpgExchange: false,
+  };
+  const place = { name: "A pitch, invented", country: "FR", latitudeDeg: 49.2, longitudeDeg: -0.4 };
+  await ask("PUT", `/hires/${id}/trip`, {
+    depot: { name: "Depot", country: "GB", latitudeDeg: 50.8, longitudeDeg: -1.1 },
+    depart: from,
+    return: to,
+    returnDrive: { distanceKm: 120, minutes: 120 },
+    timeZone: "Europe/London",
+    // over the water in the evening, there in the morning
+    stops: [
+      {
+        place,
+        arrive: `${tomorrow}T08:00`,
+        leave: `${to.slice(0, 10)}T00:30`,
+        drive: { distanceKm: 120, minutes: 120 },
+        pitch,
+        acts: ["plugIn"],
+      },
+    ],
+    departWith: {},
+    settings: {},
   });
   await opened(id, "Another vehicle");
   await sheet()

@@ -104,7 +104,11 @@ function plateBound(
   if (old === undefined || fresh === undefined) return { voided: [], toDo: [] };
   const said = abroadOf(data);
   const left = { ...after, parts: { ...after.parts } };
-  const route = routeOf(data) ?? [];
+  // without a trip the countries and crossings that the desk named are all that is known
+  const leaves = said.through.length > 0 || said.crossings.length > 0;
+  const route =
+    routeOf(data) ??
+    (leaves ? [{ country: "", enter: data.from.slice(0, 10), leave: data.to.slice(0, 10) }] : []);
   const abroad = route.filter(({ country }) => country !== data.depotDocument.country);
   const firstAbroad =
     abroad.map(({ enter }) => (isOut && enter < data.today ? data.today : enter)).sort()[0] ?? null;
