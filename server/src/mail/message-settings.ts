@@ -44,7 +44,9 @@ export async function readSettings(
 /** Checks what was asked for; a kind that was on stays on since then. @throws BadInput naming the field */
 export function changeSettings(before: MessageSettings, asked: AskedSettings, now: string): MessageSettings {
   if (asked.automatic.length > 0 && asked.fromAddress.trim() === "")
-    throw new BadInput([{ path: "fromAddress", expected: "a sender's address before anything is sent by itself" }]);
+    throw new BadInput([
+      { path: "fromAddress", expected: "a sender's address before anything is sent by itself" },
+    ]);
   return {
     fromName: checkHeaderText(asked.fromName, "fromName"),
     fromAddress: asked.fromAddress.trim() === "" ? "" : checkMailAddress(asked.fromAddress, "fromAddress"),

@@ -126,9 +126,9 @@ describe.each(testedStores())("the outbox on $kind", ({ kind }) => {
     const { body } = await send(id, { kind: "booking" });
     state.answer = { outcome: "later", reason: "connect ECONNREFUSED" };
     let rounds = 0;
-    for (; rounds < 30; rounds++) {
+    for (; rounds < 12; rounds++) {
       await run();
-      later(3600);
+      later(2 * 3600);
     }
     expect(await depot.store.messages.get(body.id)).toMatchObject({
       state: "waiting",
@@ -145,9 +145,9 @@ describe.each(testedStores())("the outbox on $kind", ({ kind }) => {
     const id = await bookedHire("Cleo Invented", "2026-10-10T14:00", "2026-10-17T10:00");
     const { body } = await send(id, { kind: "booking" });
     state.answer = { outcome: "later", reason: "greeting never received" };
-    for (let n = 0; n < 90; n++) {
+    for (let n = 0; n < 22; n++) {
       await run();
-      later(3600);
+      later(4 * 3600);
     }
     expect((await outbox(`?show=open&hireId=${id}`)).messages.at(-1)).toMatchObject({
       state: "failed",

@@ -77,8 +77,10 @@ async function settle(store: Store, job: JobRow, message: MessageRow, answer: Se
     return;
   }
   await move({ state: "waiting", reason });
+  // the queue keeps its errors for ever: no address in them
   // the last attempt of a job is kept for finding out that the one before was stopped in the middle
-  if (job.attempts < MOST_ATTEMPTS - 1) throw new Error(reason);
+  if (job.attempts < MOST_ATTEMPTS - 1)
+    throw new Error("the mail server did not take it: why stands at the message");
   await store.messages.dropJob(message.id);
   await store.messages.addJob(message.id, new Date(now.getTime() + NEXT_ROUND_MS).toISOString());
 }

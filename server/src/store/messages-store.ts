@@ -188,7 +188,7 @@ export function messagesStore(door: Door): MessagesStore {
 export async function eraseMessagesOf(door: Door, hireIds: readonly string[]): Promise<void> {
   if (hireIds.length === 0) return;
   await door
-    .change("message", { to_address: "", subject: "", body: "" })
+    .change("message", { to_address: "", subject: "", body: "", reason: null, response: null })
     .where("hire_id", "in", [...hireIds])
     .execute();
   await door
@@ -198,7 +198,7 @@ export async function eraseMessagesOf(door: Door, hireIds: readonly string[]): P
     .where("revoked_at", "is", null)
     .execute();
   await door
-    .change("message", { state: "withdrawn", reason: null })
+    .change("message", { state: "withdrawn" })
     .where("hire_id", "in", [...hireIds])
     .where("state", "in", ["waiting", "failed"])
     .execute();

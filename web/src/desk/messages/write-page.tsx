@@ -9,6 +9,7 @@ import { useHire } from "../hire/use-hire.ts";
 import { queries } from "../query-client.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { placeOfHire } from "../where.ts";
+import { HireCalendar } from "./hire-calendar.tsx";
 import { OutboxNotice, useOutbox } from "./messages-page.tsx";
 import { newUuid } from "./new-uuid.ts";
 import { OutboxTable } from "./outbox-table.tsx";
@@ -186,6 +187,7 @@ export default function WritePage({ id }: { readonly id: string }) {
       <div className="stack">
         <Writer hireId={id} stage={stage} />
         <OfHire hireId={id} />
+        <HireCalendar hireId={id} />
       </div>
     </>
   );
