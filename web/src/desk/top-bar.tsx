@@ -70,15 +70,6 @@ export function TopBar({ session }: { readonly session: Session }) {
         <BarLink to="/rules" under="/rules/*?">
           {t("desk.nav.rules")}
         </BarLink>
-        <BarLink to="/insurance" under="/insurance/*?">
-          {t("desk.nav.insurance")}
-        </BarLink>
-        <BarLink to="/stock" under="/stock">
-          {t("stock.nav")}
-        </BarLink>
-        <BarLink to="/terms" under="/terms">
-          {t("rates.nav")}
-        </BarLink>
         <BarLink to="/more" under="/more">
           {t("import.nav")}
         </BarLink>

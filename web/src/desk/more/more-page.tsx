@@ -9,6 +9,8 @@ export default function MorePage() {
   usePageTitle(t("import.moreTitle"));
   const { may } = useSignedIn();
   const pages = [
+    { to: "/terms", act: "terms.see", title: t("rates.title"), text: t("rates.more") },
+    { to: "/stock", act: "hire.see", title: t("stock.title"), text: t("stock.moreText") },
     { to: "/messages", act: "customer.see", title: t("messages.title"), text: t("import.moreMessages") },
     { to: "/import", act: "link.create", title: t("import.title"), text: t("import.moreImport") },
     { to: "/import", act: "hire.write", title: t("calendar.title"), text: t("import.moreCalendars") },

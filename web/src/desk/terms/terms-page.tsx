@@ -1,8 +1,16 @@
 import { useMutation, useQuery } from "@tanstack/react-query";
 import { useDeferredValue } from "react";
-import { client } from "../../api/client.ts";
+import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
-import { Button, DateField, Empty, FindingsList, Loading, PlainPill } from "../../parts/index.ts";
+import {
+  Button,
+  DateField,
+  Empty,
+  FindingsList,
+  findingWords,
+  Loading,
+  PlainPill,
+} from "../../parts/index.ts";
 import { dateText, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
 import { queries } from "../query-client.ts";
@@ -52,8 +60,8 @@ function useCheck(draft: TermsDraft, from: string) {
 }
 
 function RateCard({ now }: { readonly now: TermsDraft }) {
-  const { today, user } = useSignedIn();
-  const mayWrite = user.role === "manager";
+  const { today, may } = useSignedIn();
+  const mayWrite = may.includes("terms.write");
   const draft = useDraft<TermsDraft>("terms", { ...now, validFrom: today, id: versionName(today) });
   const { value } = draft;
   const change = (part: Partial<TermsDraft>) => draft.set({ ...value, ...part });
@@ -74,19 +82,7 @@ function RateCard({ now }: { readonly now: TermsDraft }) {
     <div className="stack">
       <section className="card stack-tight" aria-labelledby="check-title">
         <h2 id="check-title">{t("rates.check")}</h2>
-        <div aria-live="polite">
-          {check.data !== undefined &&
-            (check.data.findings.length === 0 ? (
-              <p>{t("rates.everyDay")}</p>
-            ) : (
-              <FindingsList
-                findings={check.data.findings.map((each, k) => ({
-                  ...each,
-                  about: `${each.about ?? ""}${k}`,
-                }))}
-              />
-            ))}
-        </div>
+        <div aria-live="polite">{check.data !== undefined && <Checked findings={check.data.findings} />}</div>
         <FailureNote failure={check.error} />
       </section>
       {check.data !== undefined && <YearPreview preview={check.data} />}
@@ -128,6 +124,32 @@ function RateCard({ now }: { readonly now: TermsDraft }) {
         <p className="quiet">{t("rates.managerOnly")}</p>
       )}
     </div>
+  );
+}
+
+type Findings = Schemas["TermsPreview"]["findings"];
+
+/** What must be put right stands open; where seasons meet, and which wins, is folded away. */
+function Checked({ findings }: { readonly findings: Findings }) {
+  const overlaps = findings.filter(({ code }) => code === "terms.overlap");
+  const others = findings.filter(({ code }) => code !== "terms.overlap");
+  return (
+    <>
+      {findings.every(({ severity }) => severity !== "refuse") && <p>{t("rates.everyDay")}</p>}
+      {others.length > 0 && (
+        <FindingsList findings={others.map((each, k) => ({ ...each, about: `${each.about ?? ""}${k}` }))} />
+      )}
+      {overlaps.length > 0 && (
+        <details>
+          <summary className="fold">{t("rates.overlaps", { n: overlaps.length })}</summary>
+          <ul>
+            {overlaps.map((each) => (
+              <li key={findingWords(each)}>{findingWords(each)}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </>
   );
 }
 
