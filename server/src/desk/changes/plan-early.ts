@@ -3,6 +3,7 @@ import { badField, Refusal } from "../../api/refusal.ts";
 import { isBeforeKeys } from "../glass.ts";
 import { partOf } from "../hire-data.ts";
 import { instantOf, localOf } from "../local-time.ts";
+import { holdStock } from "../stock.ts";
 import { type EffectLine, line, NOTHING, type Planner, task } from "./types.ts";
 import { signedBefore } from "./void-signatures.ts";
 
@@ -44,6 +45,7 @@ export const planEarly: Planner<"early"> = async ({ data, change }) => {
         throw new Refusal("taken", {
           problems: [{ path: "to", expected: "days on which the vehicle is its own" }],
         });
+      await holdStock(hire.store, data, { from: data.row.from, to });
       await hire.update({ to });
       return isOut ? {} : { voidedRecords: [...signedBefore(data, "agreement")] };
     },

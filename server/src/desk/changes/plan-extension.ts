@@ -1,12 +1,13 @@
-import { addDays, daysBetween } from "@setfair/engine";
+import { addDays, daysBetween, withRules } from "@setfair/engine";
 import { badField, Refusal } from "../../api/refusal.ts";
-import { isBeforeKeys } from "../glass.ts";
+import { isBeforeKeys, plainFinding } from "../glass.ts";
 import { type HireData, partOf } from "../hire-data.ts";
 import { instantOf, localOf } from "../local-time.ts";
+import { holdStock, isShort, stockOfHire } from "../stock.ts";
 import { newFindings, readAsIf, refuseWith, stopsIt } from "./as-it-would-be.ts";
 import { type GivesWay, moveStops, moveVoids, planMoves, writeMoves } from "./give-way.ts";
 import { nextHires, personOf } from "./next-hires.ts";
-import { keepQuote, priceForHirer } from "./price-after.ts";
+import { keepQuote, priceForHirer, settleDifference } from "./price-after.ts";
 import { type Ask, type EffectTask, line, NOTHING, type Person, type Planner, task } from "./types.ts";
 import { signedBefore } from "./void-signatures.ts";
 
@@ -20,7 +21,8 @@ export const planExtension: Planner<"extension"> = async (ask) => {
   const to = instantOf(change.to, data.depot.timeZone, "to");
   const moves = await planMoves(ask, change.moves);
   const after = withoutMoved(await readAsIf(ask, { to }), moves);
-  const findings = newFindings(data, after);
+  const shelf = await shortShelf(ask, after);
+  const findings = [...shelf, ...newFindings(data, after)];
   const price = priceForHirer(data, after);
   const people = await lateOnes(ask, to);
   const isOut = !isBeforeKeys(data.row.stage);
@@ -30,6 +32,7 @@ export const planExtension: Planner<"extension"> = async (ask) => {
       ...NOTHING,
       findings: [...findings],
       stops: [
+        ...(shelf.length > 0 ? [line("shelfShort")] : []),
         ...moveStops(moves),
         ...(partOf(data, "quote") !== null && price.money === null ? [line("noPrice")] : []),
       ],
@@ -37,7 +40,10 @@ export const planExtension: Planner<"extension"> = async (ask) => {
         ...(isOut || signedBefore(data, "agreement").length === 0 ? [] : [line("agreementDays")]),
         ...moveVoids(moves, nameOf),
       ],
-      toDo: [...tasksOf(data, change.to, isOut)],
+      toDo: [
+        ...tasksOf(data, change.to, isOut),
+        ...settleDifference(data, price.money, isOut ? data.to : data.from),
+      ],
       money: price.money,
       people: people.filter(({ hireId }) => !change.moves.some((move) => move.hireId === hireId)),
       says:
@@ -46,7 +52,7 @@ export const planExtension: Planner<"extension"> = async (ask) => {
           : [line("beforeDue", { due: data.to })],
     },
     write: async (hire) => {
-      if (stopsIt(findings)) throw refuseWith("taken", findings);
+      if (shelf.length > 0 || stopsIt(findings)) throw refuseWith("taken", findings);
       await writeMoves(hire, ask, moves);
       const booked = await hire.store.bookings.of(data.row.id);
       if (booked !== null) {
@@ -54,12 +60,19 @@ export const planExtension: Planner<"extension"> = async (ask) => {
         if (!answer.ok)
           throw new Refusal("taken", { problems: [{ path: "to", expected: "a time before the next hire" }] });
       }
+      await holdStock(hire.store, data, { from: data.row.from, to });
       await hire.update({ to });
       await keepQuote(hire, price.quote);
       return isOut ? {} : { voidedRecords: [...signedBefore(data, "agreement")] };
     },
   };
 };
+
+/** Things on loan that somebody else has in the days added. */
+async function shortShelf({ store, data }: ExtensionAsk, after: HireData) {
+  const { findings } = await stockOfHire(store, after, partOf(data, "quote")?.extras ?? []);
+  return withRules(data.ruleBook, () => findings.filter(isShort).map(plainFinding));
+}
 
 const withoutMoved = (after: HireData, moves: readonly GivesWay[]): HireData => ({
   ...after,

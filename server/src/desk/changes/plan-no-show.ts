@@ -1,6 +1,6 @@
-import { chargeOnEnding, figure, gbp } from "@setfair/engine";
+import { figure, gbp } from "@setfair/engine";
+import { endingCharge, keepEnding } from "../end-hire.ts";
 import { type HireData, partOf } from "../hire-data.ts";
-import { moneyOfHire } from "../money-of-hire.ts";
 import { type EffectTask, line, NOTHING, type Plan, type Planner, task } from "./types.ts";
 
 const pence = (value: number) => figure(value, "pence", "-", {}, "computed");
@@ -18,6 +18,8 @@ export const planNoShow: Planner<"noShow"> = async ({ data, change }) => {
     },
     write: async (hire) => {
       await hire.store.bookings.release(data.row.id);
+      await hire.store.stock.release(data.row.id);
+      await keepEnding(hire, { as: "noShow", code: null });
       await hire.update({ stage: "noShow" });
       await hire.audit("hire.noShow", { reason: change.reason });
       return {};
@@ -29,17 +31,12 @@ function charge(data: HireData): {
   readonly money: Plan["effects"]["money"];
   readonly toDo: readonly EffectTask[];
 } {
-  const quote = partOf(data, "quote")?.answer.result ?? null;
-  if (quote === null) return { money: null, toDo: [] };
-  const { keep, refund, owed } = chargeOnEnding({
-    cancellation: quote.cancellation,
-    totalPence: quote.total.pence,
-    paidPence: Math.max(0, moneyOfHire(data).paid.pence),
-    startsOn: data.from.slice(0, 10),
-    endedOn: data.today,
-  });
+  const ending = endingCharge(data);
+  const total = partOf(data, "quote")?.answer.result?.total;
+  if (ending === null || total === undefined) return { money: null, toDo: [] };
+  const { keep, refund, owed } = ending;
   return {
-    money: { before: quote.total, after: keep, hirer: gbp(owed.pence - refund.pence), ours: gbp(0) },
+    money: { before: total, after: keep, hirer: gbp(owed.pence - refund.pence), ours: gbp(0) },
     toDo: refund.pence > 0 ? [task(data, "refund", null, { amount: pence(refund.pence) })] : [],
   };
 }

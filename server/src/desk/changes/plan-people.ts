@@ -2,7 +2,7 @@ import type { Driver } from "@setfair/engine";
 import { badField } from "../../api/refusal.ts";
 import { driversOf, type HireData, partOf } from "../hire-data.ts";
 import { newFindings, refuseWith, stopsIt, withPart } from "./as-it-would-be.ts";
-import { keepQuote, priceForHirer } from "./price-after.ts";
+import { keepQuote, priceForHirer, settleDifference } from "./price-after.ts";
 import { type EffectTask, line, NOTHING, type Planner, task } from "./types.ts";
 import { signedBefore } from "./void-signatures.ts";
 
@@ -18,7 +18,7 @@ export const planParty: Planner<"party"> = async ({ data, change }) => {
       ...NOTHING,
       findings: [...findings],
       voided: signed.length === 0 ? [] : [line("agreementPeople")],
-      toDo: [...tasksOf(data, after)],
+      toDo: [...tasksOf(data, after), ...settleDifference(data, price.money, data.from)],
       money: price.money,
       says: [
         line("partyNow", {
@@ -67,7 +67,10 @@ export const planDriverAbsent: Planner<"driverAbsent"> = async ({ data, change }
       findings: [...findings],
       stops: left.length === 0 ? [line("noDriverLeft")] : [],
       voided: signed.length === 0 ? [] : [line("agreementDrivers", { name: absent.name })],
-      toDo: [task(data, "insurerDriver", data.from, { name: absent.name })],
+      toDo: [
+        task(data, "insurerDriver", data.from, { name: absent.name }),
+        ...settleDifference(data, price.money, data.from),
+      ],
       money: price.money,
       says: [line("driverMayNot", { name: absent.name })],
     },

@@ -14,7 +14,7 @@ import { newFindings, readAsIf, refuseWith, stopsIt } from "./as-it-would-be.ts"
 import { continueHire } from "./continue-hire.ts";
 import { nextHires, personOf } from "./next-hires.ts";
 import { offRoadStops, takeOffTheRoad } from "./off-the-road.ts";
-import { keepQuote, type PriceAfter, priceKept } from "./price-after.ts";
+import { keepQuote, type PriceAfter, priceKept, settleDifference } from "./price-after.ts";
 import { type Ask, line, NOTHING, type Plan, type Planner, task } from "./types.ts";
 import { signedBefore, walkedOut } from "./void-signatures.ts";
 
@@ -42,7 +42,8 @@ export const planVehicle: Planner<"vehicle"> = async (ask) => {
   return {
     effects: {
       ...NOTHING,
-      ...bound,
+      voided: bound.voided,
+      toDo: [...bound.toDo, ...settleDifference(data, price.money, data.from)],
       findings: [...findings],
       stops: [...(await offRoadStops(ask))],
       money: price.money,
@@ -50,6 +51,7 @@ export const planVehicle: Planner<"vehicle"> = async (ask) => {
       people: [...(await peopleOf(ask))],
       says: [
         ...(isOut ? [line("twoHires"), line("depositStays")] : []),
+        ...(isOut && (await store.stock.holdsOf([data.row.id])).length > 0 ? [line("thingsGoAlong")] : []),
         line(isOut ? "guideNewLink" : "guideChanges"),
         ...((price.money?.ours.pence ?? 0) > 0 ? [line("oursToCarry")] : []),
       ],

@@ -1,10 +1,11 @@
-import { gbp, type Quote } from "@setfair/engine";
+import { figure, gbp, type Quote } from "@setfair/engine";
 import type { OpenHire } from "../../api/handlers/change-hire.ts";
 import { type QuoteDocument, toJson } from "../documents.ts";
 import { type HireData, partOf } from "../hire-data.ts";
+import { moneyOfHire } from "../money-of-hire.ts";
 import { quoteFor } from "../quote-hire.ts";
 import { ENGINE_VERSION } from "../version.ts";
-import type { Effects } from "./types.ts";
+import { type Effects, type EffectTask, task } from "./types.ts";
 
 export interface PriceAfter {
   readonly money: Effects["money"];
@@ -28,8 +29,15 @@ function pricedAgain(
   const kept = partOf(data, "quote");
   const old = kept?.answer.result ?? null;
   if (kept === null || old === null || after.vehicle === null || after.terms === null) return null;
-  const fresh = quoteFor(after, kept.extras).result;
+  const fresh = quoteFor(after, kept.extras, given(kept)).result;
   return fresh === null ? null : { kept, old, fresh };
+}
+
+/** What was taken off before is taken off again, as far as the terms let it. */
+function given({ discount }: QuoteDocument) {
+  if (discount === undefined || discount === null) return undefined;
+  const { by: _, ...rest } = discount;
+  return rest;
 }
 
 const agreed = (data: HireData, kept: QuoteDocument, result: Quote): QuoteDocument => ({
@@ -68,6 +76,7 @@ export async function keepQuote(hire: OpenHire, quote: QuoteDocument | null): Pr
   const versions = {
     terms: quote.termsVersionId,
     vehicle: hire.data.vehicle?.version.versionId ?? null,
+    rules: hire.data.ruleBook.id,
     engine: ENGINE_VERSION,
   };
   const document = toJson({ answer, versions });
@@ -78,4 +87,13 @@ export async function keepQuote(hire: OpenHire, quote: QuoteDocument | null): Pr
     document,
   });
   await hire.putPart("quote", { ...quote, frozenId: frozen.id });
+}
+
+/** What is then to be paid or given back, by a day; nothing where the price stays. */
+export function settleDifference(data: HireData, money: Effects["money"], by: string): readonly EffectTask[] {
+  if (money === null || money.hirer.pence === 0) return [];
+  const amount = (pence: number) => figure(pence, "pence", "-", {}, "computed");
+  if (money.hirer.pence > 0) return [task(data, "payMore", by, { amount: amount(money.hirer.pence) })];
+  const over = moneyOfHire(data).paid.pence - money.after.pence;
+  return over > 0 ? [task(data, "refund", null, { amount: amount(over) })] : [];
 }

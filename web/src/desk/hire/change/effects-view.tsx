@@ -24,6 +24,8 @@ export interface EffectsViewProps {
 /** Everything that a change does, before it is made: what stops it first, then what is lost, to do, and whom to ring. */
 export function EffectsView({ effects, onMove }: EffectsViewProps) {
   const { stops, findings, voided, toDo, people, says } = effects;
+  const isIncident = effects.kind === "accident" || effects.kind === "breakdown";
+  const toKnow = <Lines title={t("changes.says")} group="say" lines={says} />;
   return (
     <div className="change-effects">
       {!effects.canConfirm && (
@@ -31,6 +33,7 @@ export function EffectsView({ effects, onMove }: EffectsViewProps) {
           {t("changes.cannot")}
         </p>
       )}
+      {isIncident && toKnow}
       <Lines title={t("changes.stops")} group="stop" lines={stops} />
       {findings.length > 0 && (
         <Section title={t("changes.found")}>
@@ -50,7 +53,7 @@ export function EffectsView({ effects, onMove }: EffectsViewProps) {
       {toDo.length > 0 && <ToDo toDo={toDo} />}
       <Money money={effects.money} />
       <Brief brief={effects.brief} />
-      <Lines title={t("changes.says")} group="say" lines={says} />
+      {!isIncident && toKnow}
     </div>
   );
 }
