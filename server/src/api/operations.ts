@@ -14,6 +14,7 @@ import { messagesOperations } from "./operations/messages.ts";
 import { moneyOperations } from "./operations/money.ts";
 import { notesOperations } from "./operations/notes.ts";
 import { papersOperations } from "./operations/papers.ts";
+import { placesOperations } from "./operations/places.ts";
 import { recordsOperations } from "./operations/records.ts";
 import { rulesOperations } from "./operations/rules.ts";
 import { sessionOperations } from "./operations/session.ts";
@@ -35,6 +36,7 @@ export const operations = {
   ...enquiriesOperations,
   ...stockOperations,
   ...tripOperations,
+  ...placesOperations,
   ...abroadOperations,
   ...rulesOperations,
   ...notesOperations,

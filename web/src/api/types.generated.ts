@@ -915,6 +915,57 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/places": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Places in Europe by name, from a gazetteer that is aboard; with height and time zone */
+        readonly get: operations["findPlaces"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/places/nearest": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The place nearest to a point */
+        readonly get: operations["nearestPlace"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/trip-question": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** What the trip room is asked for this hire, for a browser that searches the stop plan itself */
+        readonly get: operations["readTripQuestion"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/hires/{id}/abroad": {
         readonly parameters: {
             readonly query?: never;
@@ -1805,6 +1856,109 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/hires/{id}/settlement/costs": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** An estimate or an invoice for a mark; what the invoice is lower goes back */
+        readonly post: operations["addRepairCost"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/settlement/second": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** A second person signs for a charge that was decided after the window */
+        readonly post: operations["signSecond"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/settlement/replies": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Answer a disputed line, or take its charge back */
+        readonly post: operations["replyToLine"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/settlement/hold": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Promise a day by which the hirer has an answer on the disputed part that is held */
+        readonly post: operations["holdDeposit"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/lost-property": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Something left behind: what, where, and what became of it */
+        readonly post: operations["addLostProperty"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/guide/{token}/statement": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The settlement as the hirer sees it, line by line with its evidence */
+        readonly get: operations["readStatement"];
+        readonly put?: never;
+        /** The hirer accepts or disputes one line */
+        readonly post: operations["answerStatement"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/hires/{id}/hirer-link": {
         readonly parameters: {
             readonly query?: never;
@@ -2023,6 +2177,10 @@ export interface components {
             readonly class: components["schemas"]["MarkClassInput"] | null;
             readonly classReason: string | null;
             readonly classBy: string | null;
+            readonly asItLeft: {
+                readonly of: ("place" | "side") | null;
+                readonly photographs: readonly string[];
+            };
         };
         readonly DifferencesInput: {
             readonly differences: readonly components["schemas"]["DifferenceInput"][];
@@ -2034,7 +2192,19 @@ export interface components {
                 readonly id: string;
                 readonly class: components["schemas"]["MarkClassInput"];
                 readonly reason: string;
+                readonly incident?: string | null;
             }[];
+        };
+        readonly SettlementEntryInput: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "accept" | "dispute" | "reply" | "withdraw" | "estimate" | "invoice" | "second" | "hold" | "lost";
+            readonly about: string;
+            readonly document: {
+                readonly [key: string]: unknown;
+            };
+            readonly by: string | null;
+            readonly at: string;
         };
         readonly SettlementStateInput: {
             readonly frozenAt: string | null;
@@ -2045,9 +2215,69 @@ export interface components {
             readonly depositReturned: components["schemas"]["MoneyInput"];
             readonly releaseBy: string;
             readonly releasedAt: string | null;
+            readonly promisedOn: string | null;
+            readonly refundDue: components["schemas"]["MoneyInput"];
+            readonly entries: readonly components["schemas"]["SettlementEntryInput"][];
         };
         readonly ReturnRequestInput: {
             readonly at: string;
+        };
+        readonly CalendarFeedInput: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "depot" | "vehicle" | "hire";
+            readonly about: string | null;
+            readonly withNames: boolean;
+            readonly by: string;
+            readonly at: string;
+            readonly revokedAt: string | null;
+        };
+        readonly CalendarFeedsInput: {
+            readonly feeds: readonly components["schemas"]["CalendarFeedInput"][];
+        };
+        readonly NewCalendarFeedInput: {
+            /** @enum {string} */
+            readonly kind: "depot" | "vehicle" | "hire";
+            readonly about?: string;
+            /** @default false */
+            readonly withNames: boolean;
+        };
+        readonly CalendarFeedMadeInput: {
+            readonly feed: components["schemas"]["CalendarFeedInput"];
+            readonly url: string;
+        };
+        readonly CalendarImportInput: {
+            readonly text: string;
+            /** @enum {string} */
+            readonly kind: "mot" | "service" | "repair" | "layUp" | "other";
+            readonly confirm?: {
+                readonly added: number;
+                readonly rejected: number;
+            };
+        };
+        readonly CalendarImportAnswerInput: {
+            readonly done: boolean;
+            readonly from: string;
+            readonly until: string;
+            readonly added: readonly {
+                readonly title: string;
+                readonly from: string;
+                readonly to: string;
+                readonly allDay: boolean;
+            }[];
+            readonly skipped: number;
+            readonly past: number;
+            readonly cancelled: number;
+            readonly floating: number;
+            readonly endless: readonly string[];
+            readonly rejected: readonly {
+                readonly title: string;
+                /** @enum {string} */
+                readonly why: "unknownZone" | "noLength" | "noStart" | "tooMany" | "broken" | "taken";
+                readonly zone: string;
+                readonly from: string | null;
+                readonly to: string | null;
+            }[];
         };
         readonly HireChangeInput: {
             /** @constant */
@@ -2231,63 +2461,6 @@ export interface components {
                     readonly hireId: string;
                     readonly reference: string;
                 } | null;
-            }[];
-        };
-        readonly CalendarFeedInput: {
-            readonly id: string;
-            /** @enum {string} */
-            readonly kind: "depot" | "vehicle" | "hire";
-            readonly about: string | null;
-            readonly withNames: boolean;
-            readonly by: string;
-            readonly at: string;
-            readonly revokedAt: string | null;
-        };
-        readonly CalendarFeedsInput: {
-            readonly feeds: readonly components["schemas"]["CalendarFeedInput"][];
-        };
-        readonly NewCalendarFeedInput: {
-            /** @enum {string} */
-            readonly kind: "depot" | "vehicle" | "hire";
-            readonly about?: string;
-            /** @default false */
-            readonly withNames: boolean;
-        };
-        readonly CalendarFeedMadeInput: {
-            readonly feed: components["schemas"]["CalendarFeedInput"];
-            readonly url: string;
-        };
-        readonly CalendarImportInput: {
-            readonly text: string;
-            /** @enum {string} */
-            readonly kind: "mot" | "service" | "repair" | "layUp" | "other";
-            readonly confirm?: {
-                readonly added: number;
-                readonly rejected: number;
-            };
-        };
-        readonly CalendarImportAnswerInput: {
-            readonly done: boolean;
-            readonly from: string;
-            readonly until: string;
-            readonly added: readonly {
-                readonly title: string;
-                readonly from: string;
-                readonly to: string;
-                readonly allDay: boolean;
-            }[];
-            readonly skipped: number;
-            readonly past: number;
-            readonly cancelled: number;
-            readonly floating: number;
-            readonly endless: readonly string[];
-            readonly rejected: readonly {
-                readonly title: string;
-                /** @enum {string} */
-                readonly why: "unknownZone" | "noLength" | "noStart" | "tooMany" | "broken" | "taken";
-                readonly zone: string;
-                readonly from: string | null;
-                readonly to: string | null;
             }[];
         };
         readonly DiscountInput: {
@@ -3678,6 +3851,26 @@ export interface components {
                 readonly keys: string;
             }[];
         };
+        readonly FoundPlaceInput: {
+            readonly name: string;
+            readonly country: string;
+            readonly latitudeDeg: number;
+            readonly longitudeDeg: number;
+            readonly elevationM: number;
+            readonly timeZone: string;
+            readonly population: number;
+        };
+        readonly PlacesInput: {
+            readonly places: readonly components["schemas"]["FoundPlaceInput"][];
+        };
+        readonly NearestPlaceInput: {
+            readonly place: components["schemas"]["FoundPlaceInput"] | null;
+            readonly distanceKm: number | null;
+        };
+        readonly TripQuestionInput: {
+            readonly inputHash: string;
+            readonly input: unknown;
+        };
         readonly CheckTermsInput: {
             readonly terms: components["schemas"]["TermsInput"];
             /** Format: date */
@@ -3949,6 +4142,59 @@ export interface components {
                 readonly password: string;
             };
         };
+        readonly RepairCostInput: {
+            readonly differenceId: string;
+            /** @enum {string} */
+            readonly kind: "estimate" | "invoice";
+            readonly partsPence: number;
+            readonly labourPence: number;
+            readonly reference: string;
+        };
+        readonly SecondSignatureInput: {
+            readonly differenceId: string;
+            readonly reason: string;
+        };
+        readonly LineReplyInput: {
+            readonly lineId: string;
+            /** @enum {string} */
+            readonly answer: "reply" | "withdraw";
+            readonly text: string;
+        };
+        readonly DepositHoldInput: {
+            /** Format: date */
+            readonly promisedOn: string;
+            readonly reason: string;
+        };
+        readonly LostPropertyInput: {
+            readonly what: string;
+            readonly where: string;
+            /** @enum {string} */
+            readonly now: "kept" | "posted" | "collected" | "givenAway";
+            readonly costPence: number;
+            readonly note: string;
+        };
+        readonly StatementInput: {
+            readonly reference: string;
+            readonly customer: string;
+            readonly firm: string;
+            readonly depot: {
+                readonly name: string;
+                readonly telephone: string;
+            };
+            readonly vehicle: string;
+            readonly frozenAt: string;
+            readonly result: unknown;
+            readonly releaseBy: string;
+            readonly promisedOn: string | null;
+            readonly total: components["schemas"]["MoneyInput"];
+            readonly entries: readonly components["schemas"]["SettlementEntryInput"][];
+        };
+        readonly StatementReplyInput: {
+            readonly lineId: string;
+            /** @enum {string} */
+            readonly answer: "accept" | "dispute";
+            readonly text: string;
+        };
         readonly TermsInput: {
             readonly id: string;
             /** Format: date */
@@ -4033,6 +4279,8 @@ export interface components {
                 readonly cassetteNotEmptiedPence: number;
                 readonly latePencePerHour: number;
                 readonly lateGraceMinutes: number;
+                /** @enum {string} */
+                readonly labour?: "inFull" | "asParts";
                 readonly kit: {
                     readonly [key: string]: {
                         readonly newPence: number;
@@ -4636,6 +4884,10 @@ export interface components {
             readonly class: components["schemas"]["MarkClass"] | null;
             readonly classReason: string | null;
             readonly classBy: string | null;
+            readonly asItLeft: {
+                readonly of: ("place" | "side") | null;
+                readonly photographs: readonly string[];
+            };
         };
         readonly Differences: {
             readonly differences: readonly components["schemas"]["Difference"][];
@@ -4647,7 +4899,19 @@ export interface components {
                 readonly id: string;
                 readonly class: components["schemas"]["MarkClass"];
                 readonly reason: string;
+                readonly incident?: string | null;
             }[];
+        };
+        readonly SettlementEntry: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "accept" | "dispute" | "reply" | "withdraw" | "estimate" | "invoice" | "second" | "hold" | "lost";
+            readonly about: string;
+            readonly document: {
+                readonly [key: string]: unknown;
+            };
+            readonly by: string | null;
+            readonly at: string;
         };
         readonly SettlementState: {
             readonly frozenAt: string | null;
@@ -4658,9 +4922,69 @@ export interface components {
             readonly depositReturned: components["schemas"]["Money"];
             readonly releaseBy: string;
             readonly releasedAt: string | null;
+            readonly promisedOn: string | null;
+            readonly refundDue: components["schemas"]["Money"];
+            readonly entries: readonly components["schemas"]["SettlementEntry"][];
         };
         readonly ReturnRequest: {
             readonly at: string;
+        };
+        readonly CalendarFeed: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "depot" | "vehicle" | "hire";
+            readonly about: string | null;
+            readonly withNames: boolean;
+            readonly by: string;
+            readonly at: string;
+            readonly revokedAt: string | null;
+        };
+        readonly CalendarFeeds: {
+            readonly feeds: readonly components["schemas"]["CalendarFeed"][];
+        };
+        readonly NewCalendarFeed: {
+            /** @enum {string} */
+            readonly kind: "depot" | "vehicle" | "hire";
+            readonly about?: string;
+            /** @default false */
+            readonly withNames: boolean;
+        };
+        readonly CalendarFeedMade: {
+            readonly feed: components["schemas"]["CalendarFeed"];
+            readonly url: string;
+        };
+        readonly CalendarImport: {
+            readonly text: string;
+            /** @enum {string} */
+            readonly kind: "mot" | "service" | "repair" | "layUp" | "other";
+            readonly confirm?: {
+                readonly added: number;
+                readonly rejected: number;
+            };
+        };
+        readonly CalendarImportAnswer: {
+            readonly done: boolean;
+            readonly from: string;
+            readonly until: string;
+            readonly added: readonly {
+                readonly title: string;
+                readonly from: string;
+                readonly to: string;
+                readonly allDay: boolean;
+            }[];
+            readonly skipped: number;
+            readonly past: number;
+            readonly cancelled: number;
+            readonly floating: number;
+            readonly endless: readonly string[];
+            readonly rejected: readonly {
+                readonly title: string;
+                /** @enum {string} */
+                readonly why: "unknownZone" | "noLength" | "noStart" | "tooMany" | "broken" | "taken";
+                readonly zone: string;
+                readonly from: string | null;
+                readonly to: string | null;
+            }[];
         };
         readonly HireChange: {
             /** @constant */
@@ -4844,63 +5168,6 @@ export interface components {
                     readonly hireId: string;
                     readonly reference: string;
                 } | null;
-            }[];
-        };
-        readonly CalendarFeed: {
-            readonly id: string;
-            /** @enum {string} */
-            readonly kind: "depot" | "vehicle" | "hire";
-            readonly about: string | null;
-            readonly withNames: boolean;
-            readonly by: string;
-            readonly at: string;
-            readonly revokedAt: string | null;
-        };
-        readonly CalendarFeeds: {
-            readonly feeds: readonly components["schemas"]["CalendarFeed"][];
-        };
-        readonly NewCalendarFeed: {
-            /** @enum {string} */
-            readonly kind: "depot" | "vehicle" | "hire";
-            readonly about?: string;
-            /** @default false */
-            readonly withNames: boolean;
-        };
-        readonly CalendarFeedMade: {
-            readonly feed: components["schemas"]["CalendarFeed"];
-            readonly url: string;
-        };
-        readonly CalendarImport: {
-            readonly text: string;
-            /** @enum {string} */
-            readonly kind: "mot" | "service" | "repair" | "layUp" | "other";
-            readonly confirm?: {
-                readonly added: number;
-                readonly rejected: number;
-            };
-        };
-        readonly CalendarImportAnswer: {
-            readonly done: boolean;
-            readonly from: string;
-            readonly until: string;
-            readonly added: readonly {
-                readonly title: string;
-                readonly from: string;
-                readonly to: string;
-                readonly allDay: boolean;
-            }[];
-            readonly skipped: number;
-            readonly past: number;
-            readonly cancelled: number;
-            readonly floating: number;
-            readonly endless: readonly string[];
-            readonly rejected: readonly {
-                readonly title: string;
-                /** @enum {string} */
-                readonly why: "unknownZone" | "noLength" | "noStart" | "tooMany" | "broken" | "taken";
-                readonly zone: string;
-                readonly from: string | null;
-                readonly to: string | null;
             }[];
         };
         readonly Discount: {
@@ -6291,6 +6558,26 @@ export interface components {
                 readonly keys: string;
             }[];
         };
+        readonly FoundPlace: {
+            readonly name: string;
+            readonly country: string;
+            readonly latitudeDeg: number;
+            readonly longitudeDeg: number;
+            readonly elevationM: number;
+            readonly timeZone: string;
+            readonly population: number;
+        };
+        readonly Places: {
+            readonly places: readonly components["schemas"]["FoundPlace"][];
+        };
+        readonly NearestPlace: {
+            readonly place: components["schemas"]["FoundPlace"] | null;
+            readonly distanceKm: number | null;
+        };
+        readonly TripQuestion: {
+            readonly inputHash: string;
+            readonly input: unknown;
+        };
         readonly CheckTerms: {
             readonly terms: components["schemas"]["Terms"];
             /** Format: date */
@@ -6562,6 +6849,59 @@ export interface components {
                 readonly password: string;
             };
         };
+        readonly RepairCost: {
+            readonly differenceId: string;
+            /** @enum {string} */
+            readonly kind: "estimate" | "invoice";
+            readonly partsPence: number;
+            readonly labourPence: number;
+            readonly reference: string;
+        };
+        readonly SecondSignature: {
+            readonly differenceId: string;
+            readonly reason: string;
+        };
+        readonly LineReply: {
+            readonly lineId: string;
+            /** @enum {string} */
+            readonly answer: "reply" | "withdraw";
+            readonly text: string;
+        };
+        readonly DepositHold: {
+            /** Format: date */
+            readonly promisedOn: string;
+            readonly reason: string;
+        };
+        readonly LostProperty: {
+            readonly what: string;
+            readonly where: string;
+            /** @enum {string} */
+            readonly now: "kept" | "posted" | "collected" | "givenAway";
+            readonly costPence: number;
+            readonly note: string;
+        };
+        readonly Statement: {
+            readonly reference: string;
+            readonly customer: string;
+            readonly firm: string;
+            readonly depot: {
+                readonly name: string;
+                readonly telephone: string;
+            };
+            readonly vehicle: string;
+            readonly frozenAt: string;
+            readonly result: unknown;
+            readonly releaseBy: string;
+            readonly promisedOn: string | null;
+            readonly total: components["schemas"]["Money"];
+            readonly entries: readonly components["schemas"]["SettlementEntry"][];
+        };
+        readonly StatementReply: {
+            readonly lineId: string;
+            /** @enum {string} */
+            readonly answer: "accept" | "dispute";
+            readonly text: string;
+        };
         readonly Terms: {
             readonly id: string;
             /** Format: date */
@@ -6646,6 +6986,8 @@ export interface components {
                 readonly cassetteNotEmptiedPence: number;
                 readonly latePencePerHour: number;
                 readonly lateGraceMinutes: number;
+                /** @enum {string} */
+                readonly labour?: "inFull" | "asParts";
                 readonly kit: {
                     readonly [key: string]: {
                         readonly newPence: number;
@@ -12987,6 +13329,263 @@ export interface operations {
             };
         };
     };
+    readonly findPlaces: {
+        readonly parameters: {
+            readonly query: {
+                readonly q: string;
+                readonly country?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Places"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly nearestPlace: {
+        readonly parameters: {
+            readonly query: {
+                readonly latitudeDeg: number;
+                readonly longitudeDeg: number;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["NearestPlace"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readTripQuestion: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["TripQuestion"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
     readonly readAbroad: {
         readonly parameters: {
             readonly query?: never;
@@ -17894,6 +18493,625 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly addRepairCost: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["RepairCostInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["SettlementState"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly signSecond: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["SecondSignatureInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["SettlementState"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly replyToLine: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["LineReplyInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["SettlementState"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly holdDeposit: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["DepositHoldInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["SettlementState"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly addLostProperty: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["LostPropertyInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["SettlementState"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readStatement: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly token: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Statement"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly answerStatement: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly token: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["StatementReplyInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Statement"];
                 };
             };
             /** @description Default Response */

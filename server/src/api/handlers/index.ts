@@ -18,6 +18,7 @@ import { messageHandlers } from "./messages.ts";
 import { moneyHandlers } from "./money.ts";
 import { noteHandlers } from "./notes.ts";
 import { paperHandlers } from "./papers.ts";
+import { placeHandlers } from "./places.ts";
 import { photographHandlers } from "./photographs.ts";
 import { quoteHandlers } from "./quote-and-book.ts";
 import { rateHandlers } from "./rates.ts";
@@ -50,6 +51,7 @@ export const handlers: Handlers = {
   ...stockHandlers,
   ...rateHandlers,
   ...tripHandlers,
+  ...placeHandlers,
   ...abroadHandlers,
   ...changeHandlers,
   ...ruleHandlers,

@@ -14,6 +14,7 @@ export * from "./messages.ts";
 export * from "./money.ts";
 export * from "./notes.ts";
 export * from "./papers.ts";
+export * from "./places.ts";
 export * from "./rates.ts";
 export * from "./records.ts";
 export * from "./rules.ts";

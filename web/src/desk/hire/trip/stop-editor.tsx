@@ -8,6 +8,7 @@ import {
   TickField,
 } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
+import { PlaceField } from "./place-field.tsx";
 import type { TripStop } from "./trip-draft.ts";
 
 const POSTS = ["0", "4", "6", "10", "16"] as const;
@@ -48,16 +49,23 @@ function isOffered(act: (typeof ACTS)[number], { pitch }: TripStop): boolean {
   }
 }
 
+function withHeight(
+  { elevationM: _, ...place }: TripStop["place"],
+  metres: number | null,
+): TripStop["place"] {
+  return metres === null ? place : { ...place, elevationM: metres };
+}
+
 function PlaceFields({ stop, place, error, onChange }: Omit<StopEditorProps, "onRemove">) {
   const at = (field: string) => problemAt(error, `stops.${place}.${field}`);
   const setPlace = (part: Partial<TripStop["place"]>) =>
     onChange({ ...stop, place: { ...stop.place, ...part }, drive: { distanceKm: 0, minutes: 0 } });
   return (
     <div className="sheet-fields">
-      <TextField
-        label={t("trip.placeName")}
-        value={stop.place.name}
-        onChange={(name) => onChange({ ...stop, place: { ...stop.place, name } })}
+      <PlaceField
+        place={stop.place}
+        onName={(name) => onChange({ ...stop, place: { ...stop.place, name } })}
+        onPlace={setPlace}
         error={at("place.name")}
       />
       <NumberField
@@ -87,6 +95,15 @@ function PlaceFields({ stop, place, error, onChange }: Omit<StopEditorProps, "on
           onChange({ ...stop, place: { ...stop.place, country: country.toUpperCase().slice(0, 2) } })
         }
         error={at("place.country")}
+      />
+      <NumberField
+        label={t("trip.elevation")}
+        unit="m"
+        min={-10}
+        max={3000}
+        value={stop.place.elevationM ?? null}
+        onChange={(metres) => onChange({ ...stop, place: withHeight(stop.place, metres) })}
+        error={at("place.elevationM")}
       />
     </div>
   );

@@ -8,6 +8,7 @@ import { useSignedIn } from "../../session.ts";
 import { useDraft } from "../../use-draft.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import { StopEditor } from "./stop-editor.tsx";
+import { StopPlanCard } from "./stop-plan.tsx";
 import { emptyTrip, newStop, type Trip, withDrives } from "./trip-draft.ts";
 import WillItLast from "./will-it-last.tsx";
 
@@ -27,6 +28,7 @@ export default function TripPart({ page }: PartProps) {
   return (
     <>
       <WillItLast page={page} />
+      {!draft.isDirty && <StopPlanCard page={page} />}
       {isOpen || draft.isDirty ? (
         <TripForm
           trip={draft.value}

@@ -1,0 +1,145 @@
+import type { StopCard, StopPlan, TripInput } from "@setfair/engine";
+import { useQuery } from "@tanstack/react-query";
+import { useState } from "react";
+import { client } from "../../../api/client.ts";
+import { take } from "../../../api/failure.ts";
+import { Button, FigureTap, Loading } from "../../../parts/index.ts";
+import { figureText, t } from "../../../parts/words.ts";
+import { FailureNote } from "../../failure-note.tsx";
+import { type HirePageData, type PartProps, useHireAct } from "../use-hire.ts";
+import { ForecastStrip, shownPct } from "./forecast-strip.tsx";
+import { planHere } from "./plan-here.ts";
+
+type Trip = NonNullable<HirePageData["trip"]>;
+
+/** What to do at each stop, found by living the trip again and again in this browser. Stands apart from the trip as asked. */
+export function StopPlanCard({ page }: PartProps) {
+  const { id } = page.hire;
+  const [isWanted, setWanted] = useState(false);
+  const plan = useQuery({
+    queryKey: ["stop-plan", id, page.forecastHash],
+    queryFn: async () => {
+      const question = await take(client.GET("/api/hires/{id}/trip-question", { params: { path: { id } } }));
+      // the server sends what the engine asks for
+      return planHere(question.input as TripInput);
+    },
+    enabled: isWanted,
+    staleTime: Number.POSITIVE_INFINITY,
+    retry: false,
+  });
+  if (page.trip === null || page.vehicle === null || page.trip.stops.length === 0) return null;
+  return (
+    <section className="card" aria-labelledby="plan-title">
+      <h2 id="plan-title">
+        {t("plan.title")} <span className="quiet">{t("plan.withPlan")}</span>
+      </h2>
+      {!isWanted && (
+        <div className="row spread">
+          <p className="quiet">{t("plan.what")}</p>
+          <Button onPress={() => setWanted(true)}>{t("plan.search")}</Button>
+        </div>
+      )}
+      {isWanted && plan.isPending && <Loading what={t("plan.searching")} />}
+      <FailureNote failure={plan.error} onAgain={() => void plan.refetch()} />
+      {plan.data !== undefined && <Plan page={page} plan={plan.data.result} />}
+    </section>
+  );
+}
+
+function Plan({ page, plan }: PartProps & { readonly plan: StopPlan }) {
+  const { id } = page.hire;
+  const takeIt = useHireAct(() =>
+    take(client.PUT("/api/hires/{id}/trip", { params: { path: { id } }, body: plan.trip as Trip })),
+  );
+  return (
+    <>
+      <p className="last-sentence">{t("plan.sentence", plan.lastsShownPct)}</p>
+      {plan.otherPitches.length > 0 && (
+        <div className="line-box">
+          <strong>{t("plan.otherPitches")}</strong>
+          <ul>
+            {plan.otherPitches.map(({ stop, name, needs }) => (
+              <li key={stop}>
+                {t("plan.otherPitch", { name, needs: needs.map((need) => t(`need.${need}`)).join(", ") })}
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+      <ol className="plan-cards">
+        {plan.departWithWater !== null && (
+          <li className="line-box">
+            <strong>{t("plan.depot")}</strong>
+            <p>{t("plan.departWith", { water: figureText(plan.departWithWater) })}</p>
+          </li>
+        )}
+        {plan.cards.map((card) => (
+          <Card key={card.stop} card={card} />
+        ))}
+      </ol>
+      <Chances plan={plan} />
+      <details>
+        <summary>{t("plan.strips")}</summary>
+        <div className="strips">
+          {plan.forecast.stores.map((store) => (
+            <ForecastStrip key={store.store} store={store} forecast={plan.forecast} />
+          ))}
+        </div>
+      </details>
+      <p className="quiet last-foot">
+        {t("plan.foot", { lives: plan.search.lives, tried: plan.search.evaluations })}{" "}
+        <FigureTap figure={plan.objective.asAsked} label={t("plan.asAskedCost")} />{" "}
+        <FigureTap figure={plan.objective.withPlan} label={t("plan.withPlanCost")} />
+      </p>
+      <FailureNote failure={takeIt.error} />
+      <div className="sheet-foot">
+        <Button look="main" onPress={() => takeIt.mutate()} isPending={takeIt.isPending}>
+          {t(takeIt.isPending ? "desk.sending" : "plan.take")}
+        </Button>
+      </div>
+    </>
+  );
+}
+
+function Card({ card }: { readonly card: StopCard }) {
+  const acts = card.acts.map((act) =>
+    t(card.added.includes(act) ? "plan.added" : "plan.act", { act: t(`act.${act}`) }),
+  );
+  const warmth = Object.values(card.settings ?? {}).find((set) => typeof set.nightC === "number");
+  return (
+    <li className="line-box">
+      <strong>{t("trip.stop", { n: card.stop + 1, name: card.name })}</strong>
+      <p>{acts.length === 0 ? t("plan.nothing") : acts.join(" · ")}</p>
+      {card.dropped.length > 0 && (
+        <p className="quiet">
+          {t("plan.dropped", { acts: card.dropped.map((act) => t(`act.${act}`)).join(", ") })}
+        </p>
+      )}
+      {warmth !== undefined && (
+        <p>{t("plan.cooler", { day: Number(warmth.dayC), night: Number(warmth.nightC) })}</p>
+      )}
+      {card.leaveWithWater !== null && (
+        <p className="quiet">{t("plan.leaveWith", { water: figureText(card.leaveWithWater) })}</p>
+      )}
+    </li>
+  );
+}
+
+/** Only what is news either way. */
+function Chances({ plan }: { readonly plan: StopPlan }) {
+  const news = plan.chances.filter(({ asAsked, withPlan }) => Math.max(asAsked, withPlan) >= 0.05);
+  if (news.length === 0) return null;
+  return (
+    <ul>
+      {news.map(({ store, asAsked, withPlan }) => (
+        <li key={store}>
+          {t("plan.chance", {
+            store: t(`store.${store}`),
+            asAsked: shownPct(asAsked),
+            withPlan: shownPct(withPlan),
+          })}
+        </li>
+      ))}
+    </ul>
+  );
+}
