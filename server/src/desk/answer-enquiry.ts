@@ -28,6 +28,8 @@ interface Answering {
   readonly terms: Terms | null;
   readonly rules: RuleBook;
   readonly today: string;
+  /** civil time now: nothing is offered that should have begun */
+  readonly now: string;
   readonly home: string;
   readonly stock: RoomAnswer<StockResult>;
 }
@@ -37,7 +39,8 @@ interface Answering {
  * the shelf refuses them all, since none of them can take what is not there.
  */
 export async function answerEnquiry(store: Store, depot: DepotRow, now: Date, enquiry: Enquiry) {
-  const today = dateOf(localOf(now.toISOString(), depot.timeZone));
+  const nowLocal = localOf(now.toISOString(), depot.timeZone);
+  const today = dateOf(nowLocal);
   const terms = (await termsOf(store, null, today))?.document ?? null;
   const found = await vehiclesFor(store, depot, now, enquiry);
   const stock = await askStock(store, depot, terms, {
@@ -47,7 +50,7 @@ export async function answerEnquiry(store: Store, depot: DepotRow, now: Date, en
     ...(enquiry.hireId === undefined ? {} : { hireId: enquiry.hireId }),
   });
   const home = asDocument<DepotDocument>(depot.document).country;
-  const answering = { enquiry, terms, rules: await readRuleBook(store), today, home, stock };
+  const answering = { enquiry, terms, rules: await readRuleBook(store), today, now: nowLocal, home, stock };
   const prices = new Map<string, Price | null>();
   for (const { document } of found)
     if (!prices.has(document.vehicleClass))
@@ -106,14 +109,12 @@ function lineOf(answering: Answering, { id, document, answer }: VehicleThatMay, 
   const { enquiry, rules, stock } = answering;
   const refused = price?.findings.filter(({ severity }) => severity === "refuse") ?? [];
   const findings = [...answer.findings, ...refused, ...stock.findings];
+  const only = [...answer.findings, ...refused].every(({ severity }) => severity !== "refuse");
   const changes: Change[] = [
-    ...answer.nearestChanges.map((change) => ({ ...change })),
+    ...answer.nearestChanges.filter(({ from }) => from === undefined || from >= answering.now),
     ...refused.flatMap((finding) => otherLength(enquiry, finding)),
-    ...stock.result.short.map(({ kind, free }) => ({
-      kind: "fewerExtras" as const,
-      extra: kind,
-      count: free,
-    })),
+    // taking fewer helps only where nothing else stands in the way of this vehicle
+    ...(only ? fewerExtras(stock.result) : []),
   ];
   return {
     id,
@@ -126,6 +127,9 @@ function lineOf(answering: Answering, { id, document, answer }: VehicleThatMay, 
     price: price?.result?.total ?? null,
   };
 }
+
+const fewerExtras = ({ short }: StockResult): Change[] =>
+  short.map(({ kind, free }) => ({ kind: "fewerExtras", extra: kind, count: free }));
 
 /** As many nights as the season asks for at least, or the terms allow at most. */
 function otherLength({ from, to }: Enquiry, { code, facts }: Finding): Change[] {

@@ -102,6 +102,13 @@ export default function EnquiryPage() {
           {!canAsk(value) && <Empty>{t("desk.enquiry.whenAndWho")}</Empty>}
           {canAsk(value) && answers.isPending && <Loading what={t("desk.enquiry.looking")} />}
           <FailureNote failure={answers.error} onAgain={() => void answers.refetch()} />
+          {canAsk(value) && answers.data?.short !== undefined && (
+            <ShortOf
+              short={answers.data.short}
+              findings={answers.data.vehicles[0]?.findings ?? []}
+              onFewer={(extra, count) => change({ extras: { ...value.extras, [extra]: count } })}
+            />
+          )}
           {canAsk(value) && answers.data !== undefined && (
             <VehicleAnswers
               answers={answers.data.vehicles}
@@ -111,7 +118,6 @@ export default function EnquiryPage() {
               onFewer={(extra, count) => change({ extras: { ...value.extras, [extra]: count } })}
             />
           )}
-          {canAsk(value) && answers.data?.short !== undefined && <ShortOf short={answers.data.short} />}
         </section>
       </div>
       <FailureNote failure={failure} shown={SHOWN} />

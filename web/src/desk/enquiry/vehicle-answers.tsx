@@ -91,12 +91,14 @@ function ChangeAct({
 type ImpossibleProps = Omit<VehicleAnswersProps, "answers" | "chosen"> & { readonly answer: Answer };
 
 function Impossible({ answer, ...acts }: ImpossibleProps) {
+  // what is short on the shelf stands once, above them all
+  const own = answer.findings.filter(({ code }) => code !== "stock.short");
   return (
     <li className="answer">
       <strong>
         {answer.name} <span className="quiet nowrap">{answer.registration}</span>
       </strong>
-      <FindingsList findings={answer.findings} />
+      {own.length > 0 && <FindingsList findings={own} />}
       {answer.nearestChanges.map((change) => (
         <div key={changeText(change)} className="row spread">
           <span>{changeText(change)}</span>
