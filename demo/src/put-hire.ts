@@ -2,6 +2,7 @@ import { quoteHire, toInstant, type VehicleDescription } from "@setfair/engine";
 import { NO_READINESS, type QuoteDocument, toJson } from "@setfair/server";
 import type { DemoDepot, PutPart } from "./demo-depot.ts";
 import type { DemoCustomer, DemoHire } from "./demo-hire.ts";
+import { endDemoHire } from "./end-demo-hire.ts";
 import { settleDemoHire } from "./settle-demo-hire.ts";
 import { walkedRecords } from "./walked.ts";
 
@@ -71,7 +72,9 @@ export async function putHire(depot: DemoDepot, hire: DemoHire): Promise<void> {
     vehicle !== null && PRICED.includes(hire.stage) ? quoteOf(depot, hire, vehicle.vehicleClass) : null;
   await putParts(put, hire, quote, period);
   await takeVehicle(depot, hire, row.id, period);
-  if (hire.paid && quote !== null) await payWhole(depot, row.id, quote);
+  if (hire.paid && quote !== null) await payWhole(depot, row.id, quote, hire);
+  if (quote !== null && (hire.stage === "cancelled" || hire.stage === "noShow"))
+    await endDemoHire({ depot, hire, hireId: row.id, quote, put });
   if (vehicle !== null && hire.walked) await walk(depot, row.id, hire, vehicle.description, period);
   if (vehicle !== null && quote !== null && (hire.stage === "settled" || hire.stage === "closed")) {
     await settleDemoHire({ depot, hire, hireId: row.id, vehicle: vehicle.description, quote, put });
@@ -143,23 +146,13 @@ async function payWhole(
   { store, by, today }: DemoDepot,
   hireId: string,
   quote: QuoteDocument,
+  hire: DemoHire,
 ): Promise<void> {
   const { result } = quote.answer;
-  const document = toJson({ on: today, method: "card" });
-  await store.payments.add({
-    hireId,
-    kind: "payment",
-    currency: "GBP",
-    pence: result.total.pence,
-    document,
-    by,
-  });
-  await store.payments.add({
-    hireId,
-    kind: "depositHeld",
-    currency: "GBP",
-    pence: result.securityDeposit.pence,
-    document,
-    by,
-  });
+  const on = [today, hire.from.slice(0, 10)].sort()[0] ?? today;
+  const add = (kind: "payment" | "depositHeld", pence: number, method: "card" | "cardHold") =>
+    store.payments.add({ hireId, kind, currency: "GBP", pence, document: toJson({ on, method }), by });
+  await add("payment", result.total.pence, "card");
+  // held on the card when the keys go; before, as money
+  await add("depositHeld", result.securityDeposit.pence, WENT.includes(hire.stage) ? "cardHold" : "card");
 }

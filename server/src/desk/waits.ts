@@ -1,6 +1,7 @@
 import { GATES, type Gate, type GlassReading } from "@setfair/engine";
 import type { z } from "zod";
 import type { waitSchema } from "../api/schemas/hires.ts";
+import { readHireMoney } from "../money/hire-money.ts";
 import { openHelp } from "./help.ts";
 import { driversOf, type HireData, partOf } from "./hire-data.ts";
 import { moneyOfHire } from "./money-of-hire.ts";
@@ -42,6 +43,7 @@ export function waitsOf(data: HireData, glass: GlassReading): readonly Wait[] {
     case "onHire":
       return [
         ...(openHelp(data.records).length > 0 ? [wait("helpAsked", "desk")] : []),
+        ...authoriseAgain(data),
         data.nowLocal > data.to ? wait("late", "hirer") : wait("onTheRoad", "hirer"),
       ];
     case "returned":
@@ -53,6 +55,15 @@ export function waitsOf(data: HireData, glass: GlassReading): readonly Wait[] {
     default:
       return [];
   }
+}
+
+/** A hold on a card that ends this week, or has ended, before its deposit goes back. */
+function authoriseAgain(data: HireData): readonly Wait[] {
+  const ending = readHireMoney(data).holds.filter(
+    ({ state, daysLeft }) => state !== "stands" && daysLeft < 8,
+  );
+  const [first] = [...ending].sort((a, b) => a.daysLeft - b.daysLeft);
+  return first === undefined ? [] : [wait("authoriseAgain", "desk", { standsTo: first.standsTo })];
 }
 
 /** Every gate that is due and holds the keys, and what nobody has brought yet, in the order of the gates. */

@@ -3,7 +3,7 @@ import type { ReactNode } from "react";
 import { Link } from "wouter";
 import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
-import { Empty, Loading, ScrollX } from "../../parts/index.ts";
+import { Loading, ScrollX } from "../../parts/index.ts";
 import { dateText, moneyText, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
 import { useSignedIn } from "../session.ts";
@@ -46,7 +46,7 @@ function List({ id, title, lead, none, head, rows }: ListProps) {
       <h2 id={id}>{title}</h2>
       {lead !== undefined && <p className="quiet">{lead}</p>}
       {rows.length === 0 ? (
-        <Empty>{none}</Empty>
+        <p>{none}</p>
       ) : (
         <ScrollX label={title}>
           <table className="dense amounts">
