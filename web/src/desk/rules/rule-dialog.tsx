@@ -46,7 +46,7 @@ export function RuleDialog({ line, onClose }: { readonly line: RuleLine; readonl
               <Version
                 key={rule.validFrom}
                 rule={rule}
-                by={t("rules.ownBy", { by, at: dateText(at, "full") })}
+                by={t("rules.ownBy", { by, at: dateText(at, "short") })}
               >
                 {user.role === "manager" && <Withdraw id={line.id} validFrom={rule.validFrom} />}
               </Version>
@@ -59,7 +59,7 @@ export function RuleDialog({ line, onClose }: { readonly line: RuleLine; readonl
           <h3>{t("rules.readAgain")}</h3>
           <ul>
             {line.readAgain.map(({ readOn, source, by, at }) => (
-              <li key={at}>{t("rules.readAgainBy", { on: dateText(readOn, "full"), source, by })}</li>
+              <li key={at}>{t("rules.readAgainBy", { on: dateText(readOn, "short"), source, by })}</li>
             ))}
           </ul>
         </section>
@@ -116,7 +116,7 @@ function Withdraw({ id, validFrom }: { readonly id: string; readonly validFrom: 
   return (
     <>
       <Button look="quiet" onPress={() => withdraw.mutate()} isPending={withdraw.isPending}>
-        {t("rules.withdraw", { from: dateText(validFrom, "full") })}
+        {t("rules.withdraw", { from: dateText(validFrom, "short") })}
       </Button>
       <FailureNote failure={withdraw.error} />
     </>

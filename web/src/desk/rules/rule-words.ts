@@ -22,12 +22,20 @@ export function ruleName(id: string): string {
   return has(`rules.part.${part}`) ? `${topicName(topic)}, ${say(`rules.part.${part}`)}` : id;
 }
 
+/** Years, months and days are written out. */
+function countText(value: number, unit: string): string {
+  if (unit === "a") return t("rules.years", { n: value });
+  if (unit === "d") return t("rules.days", { n: value });
+  if (unit === "month" || unit === "months") return t("rules.months", { n: value });
+  return figureText({ value, unit });
+}
+
 /** The value of a rule in words and units. */
 export function valueText(id: string, value: Rule["value"], unit: string): string {
   const topic = id.split(".")[0];
   if (typeof value === "boolean") return t(value ? "rules.yes" : "rules.no");
-  if (typeof value === "number") return figureText({ value, unit: unit === "month" ? "months" : unit });
-  if (unit === "date") return dateText(value, "full");
+  if (typeof value === "number") return countText(value, unit);
+  if (unit === "date") return dateText(value, "short");
   if (topic === "kit") return t("country.kit.value", { value });
   if (topic === "zone") return t("country.zone", { value });
   if (topic === "toll") return t("country.toll", { value });
@@ -41,12 +49,12 @@ export function valueText(id: string, value: Rule["value"], unit: string): strin
 }
 
 export const readText = ({ confidence, readOn }: Pick<Rule, "confidence" | "readOn">): string =>
-  t("rules.readOn", { how: confidence, on: dateText(readOn, "full") });
+  t("rules.readOn", { how: confidence, on: dateText(readOn, "short") });
 
 export const holdsText = ({ validFrom, validTo }: Pick<Rule, "validFrom" | "validTo">): string =>
   validTo === undefined
-    ? t("rules.from", { from: dateText(validFrom, "full") })
-    : t("rules.fromTo", { from: dateText(validFrom, "full"), to: dateText(validTo, "full") });
+    ? t("rules.from", { from: dateText(validFrom, "short") })
+    : t("rules.fromTo", { from: dateText(validFrom, "short"), to: dateText(validTo, "short") });
 
 /** For which vehicles a rule holds; null for all. */
 export function whenText({ when }: Pick<Rule, "when">): string | null {

@@ -2,7 +2,16 @@ import { useQuery } from "@tanstack/react-query";
 import { useDeferredValue, useState } from "react";
 import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
-import { Button, ChoiceField, Empty, Loading, ScrollX, SelectField, TextField } from "../../parts/index.ts";
+import {
+  Button,
+  ChoiceField,
+  Empty,
+  LinkButton,
+  Loading,
+  ScrollX,
+  SelectField,
+  TextField,
+} from "../../parts/index.ts";
 import { dateText, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
 import { useSignedIn } from "../session.ts";
@@ -70,6 +79,9 @@ export default function RulesPage() {
       <div className="page-head">
         <h1>{t("rules.title")}</h1>
         {rules.data !== undefined && <p className="quiet">{t("rules.lead", rules.data.counts)}</p>}
+        <div className="page-acts">
+          <LinkButton href="/insurance">{t("insurance.title")}</LinkButton>
+        </div>
       </div>
       {rules.isPending && <Loading />}
       <FailureNote failure={rules.error} onAgain={() => void rules.refetch()} />
@@ -150,7 +162,7 @@ function RuleTable({ rules, onOpen }: TableProps) {
   const { today } = useSignedIn();
   return (
     <ScrollX label={t("rules.title")}>
-      <table className="dense hires-table">
+      <table className="dense hires-table rules-table">
         <thead>
           <tr>
             <th>{t("rules.rule")}</th>
@@ -227,11 +239,11 @@ function Due({ line, today }: { readonly line: RuleLine; readonly today: string 
   return (
     <>
       <div className={isOver ? "strip-say-trouble" : undefined}>
-        {t(isOver ? "rules.overdue" : "rules.dueOn", { on: dateText(dueOn, "full") })}
+        {t(isOver ? "rules.overdue" : "rules.dueOn", { on: dateText(dueOn, "short") })}
       </div>
       <div className="quiet">{reasons.map((reason) => t(`rules.reason.${reason}`)).join(", ")}</div>
       {firstHire !== null && hires > 0 && reasons.includes("beforeHires") && (
-        <div className="quiet">{t("rules.firstHire", { n: hires, on: dateText(firstHire, "full") })}</div>
+        <div className="quiet">{t("rules.firstHire", { n: hires, on: dateText(firstHire, "short") })}</div>
       )}
     </>
   );
