@@ -47,7 +47,10 @@ export function ImportAnswer({ answer, onConfirm, isPending }: ImportAnswerProps
     <div className="stack" role="status">
       {encoding !== null && (
         <p className="quiet">
-          {t("import.readAs", { encoding, order: dateOrder ?? "none" })}{" "}
+          {t("import.readAs", {
+            encoding: encoding === "utf-8" ? "utf8" : encoding,
+            order: dateOrder ?? "none",
+          })}{" "}
           {ignored.length > 0 && t("import.ignored", { columns: ignored.join(", ") })}
         </p>
       )}

@@ -79,7 +79,7 @@ export default function MessagesPage() {
       </div>
       <div className="stack">
         {first !== undefined && <OutboxNotice outbox={first} />}
-        <section className="card stack" aria-label={t("messages.title")}>
+        <div className="card stack">
           <ChoiceField
             label={t("messages.show")}
             value={show}
@@ -95,7 +95,7 @@ export default function MessagesPage() {
               {t("messages.more")}
             </Button>
           )}
-        </section>
+        </div>
         {first !== undefined && show !== "sent" && (
           <section className="card stack" aria-labelledby="planned-title">
             <h2 id="planned-title">{t("messages.planned")}</h2>

@@ -22,9 +22,7 @@ export function OutboxTable({ messages }: { readonly messages: readonly Message[
               <th>{t("messages.who")}</th>
               <th>{t("messages.when")}</th>
               <th>{t("messages.stateHead")}</th>
-              <th>
-                <span className="visually-hidden">{t("messages.read")}</span>
-              </th>
+              <th>{t("messages.read")}</th>
             </tr>
           </thead>
           <tbody>
@@ -42,7 +40,7 @@ export function OutboxTable({ messages }: { readonly messages: readonly Message[
                   </Link>
                   <div className="quiet">{message.to}</div>
                 </td>
-                <td className="num">{whenText(message)}</td>
+                <td className="num nowrap">{whenText(message)}</td>
                 <td>
                   <MessageState message={message} />
                 </td>

@@ -122,7 +122,7 @@ function OfHire({ hireId }: { readonly hireId: string }) {
       <h2 id="of-hire-title">{t("messages.ofHire")}</h2>
       {first !== undefined && <OutboxNotice outbox={first} />}
       <FailureNote failure={outbox.error} onAgain={() => void outbox.refetch()} />
-      {outbox.isSuccess && messages.length === 0 && <Empty>{t("messages.none")}</Empty>}
+      {outbox.isSuccess && messages.length === 0 && <Empty>{t("messages.noneOfHire")}</Empty>}
       {messages.length > 0 && <OutboxTable messages={messages} />}
     </section>
   );
