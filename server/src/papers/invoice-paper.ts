@@ -56,8 +56,8 @@ function head(row: InvoiceRow, document: InvoiceDocument, words: Words) {
     [words.t("papers.hirer"), hire.hirer],
     [words.t("papers.hire"), hire.reference],
     [words.t("papers.vehicle"), hire.vehicle],
-    [words.t("papers.from"), words.dateText(hire.from, "fullTime")],
-    [words.t("papers.to"), words.dateText(hire.to, "fullTime")],
+    [words.t("invoice.hireFrom"), words.dateText(hire.from, "fullTime")],
+    [words.t("invoice.hireTo"), words.dateText(hire.to, "fullTime")],
   ];
   return rows.flatMap(([name, value]) => (value === null ? [] : [[name, value] as const]));
 }

@@ -1,8 +1,10 @@
 import { type LedgerEntry, type NewEntry, type Route, readLedger } from "@setfair/engine";
 import { createWords } from "@setfair/words";
+import { settlementOf } from "../../desk/after-hire.ts";
 import { toJson } from "../../desk/documents.ts";
 import { partOf } from "../../desk/hire-data.ts";
 import { dateOf, localOf } from "../../desk/local-time.ts";
+import { entriesOfHire, promisedOn } from "../../desk/settlement-entries.ts";
 import { addEntry, changeMoney, isThere, putMoneyPart, refuseEntry } from "../../money/change-money.ts";
 import { exportPostings } from "../../money/export-postings.ts";
 import { entriesOf, readHireMoney } from "../../money/hire-money.ts";
@@ -77,7 +79,14 @@ export const moneyHandlers = {
         throw new Refusal("missing", { problems: [{ path: "settlement", expected: "a settlement" }] });
       }
       if (settlement.releasedAt !== null) throw new Refusal("frozen");
-      const { depositKept, depositReturned } = settlement.answer.result;
+      const { depositKept, depositReturned, depositWithheld } = (await settlementOf(hire.store, hire.data))
+        .result;
+      if (depositWithheld.pence > 0 && promisedOn(await entriesOfHire(hire.store, hire.data)) === null)
+        throw new Refusal("missing", {
+          problems: [
+            { path: "promisedOn", expected: "a day by which the hirer has an answer on what is held back" },
+          ],
+        });
       const add = async (kind: "depositCharged" | "depositReleased", pence: number) => {
         const id = `${kind}-${hire.data.row.id}`;
         if (pence > 0) await addEntry(hire, plain({ id, kind, pence, on: hire.data.today, route: "asHeld" }));

@@ -22,11 +22,11 @@ export function VatCard({ vat }: { readonly vat: Schemas["MoneyPage"]["vat"] }) 
               </tr>
             </thead>
             <tbody>
-              {vat.map(({ line, kind, ratePercent, source, toConfirm }) => (
+              {vat.map(({ line, kind, ratePercent, source, isRead, toConfirm }) => (
                 <tr key={line}>
                   <td>{t(`lineKind.${line}`)}</td>
                   <td>{t("invoice.rateOf", { kind, rate: ratePercent })}</td>
-                  <td>{toConfirm ?? "–"}</td>
+                  <td>{toConfirm ?? (isRead ? "–" : t("vatTable.memory"))}</td>
                   <td className="quiet">{source}</td>
                 </tr>
               ))}
