@@ -149,7 +149,7 @@ test("another vehicle on the morning of a ferry: all that hangs on the plate is 
     .getByText(/Change the ferry booking of .* length .* height/)
     .waitFor();
   await sheet()
-    .getByText(/Vehicle-on-hire certificate \(VE103\).* of /)
+    .getByText(/VE103\) or registration document of/)
     .waitFor();
   await sheet()
     .getByText(/too late by the usual time/)
