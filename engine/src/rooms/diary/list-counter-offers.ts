@@ -25,7 +25,7 @@ export type OfferStep =
   /** a named person decides that dogs may travel in this vehicle, with a reason: never in silence */
   | { readonly kind: "decideOnDogs"; readonly dogs: number }
   | { readonly kind: "secondVehicle"; readonly vehicleId: string; readonly people: number };
-export interface CounterOffer {
+export interface HireOffer {
   readonly vehicleId: string;
   readonly steps: readonly OfferStep[];
   /** what it costs those concerned, by one table of practice; least first */
@@ -41,7 +41,7 @@ const costOf = (step: OfferStep): number => (step.kind === "shift" ? Math.abs(st
  * asked of {@link feasibleVehicles} again, as it would then stand, before it is offered. Nothing that law wants is
  * ever among the changes.
  */
-export function listCounterOffers(input: CounterOffersInput, most = 3): readonly CounterOffer[] {
+export function listCounterOffers(input: CounterOffersInput, most = 3): readonly HireOffer[] {
   const { result } = feasibleVehicles(plain(input));
   if (result.vehicles.some(({ possible }) => possible)) return [];
   const single = result.vehicles.flatMap((judged, k) => offersOf(judged, input.vehicles[k]!, input));
@@ -60,7 +60,7 @@ export function listCounterOffers(input: CounterOffersInput, most = 3): readonly
   return priced.filter((_, k) => kinds.indexOf(kinds[k]!) === k).slice(0, most);
 }
 
-type Proposed = Omit<CounterOffer, "trouble">;
+type Proposed = Omit<HireOffer, "trouble">;
 
 const plain = ({ movable: _, latestFrom: __, ...rest }: CounterOffersInput): FeasibleInput => rest;
 const fits = (input: FeasibleInput): boolean =>
