@@ -10,6 +10,7 @@ import { useDraft } from "../use-draft.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { PolicyForm } from "./policy-form.tsx";
 import { PreviewTable } from "./preview-table.tsx";
+import "../hire/abroad/abroad.css";
 import "../hires/hires.css";
 
 export type Policy = Schemas["InsurancePolicy"];

@@ -48,7 +48,7 @@ export function CorrectForm({ line }: { readonly line: RuleLine }) {
   if (base === undefined) return null;
   const at = (field: string) => problemAt(keep.error, field);
   return (
-    <details>
+    <details className="rules-form">
       <summary className="fold">{t("rules.correct")}</summary>
       <div className="sheet-fields">
         <ValueField

@@ -14,15 +14,16 @@ const isRule = ({ kind }: Missing) => kind.startsWith("rule");
 /** What is meant, in words. */
 function missingText({ kind, about, gate }: Missing): string {
   switch (kind) {
-    case "gateNotChecked":
     case "findingNotChecked":
-      return t(`missing.${kind}`, { gate: t(`gate.${gate}`) });
+      return t("missing.findingNotChecked", { gate: t(`gate.${gate}`) });
     case "countryNotInData":
       return t("missing.countryNotInData", { country: countryName(about) });
     case "topicNotInData": {
       const [country = "", topic = ""] = about.split(".");
       return t("missing.topicNotInData", { country: countryName(country), topic: topicName(topic) });
     }
+    case "gateNotChecked":
+      return t("missing.gatesNotChecked", { list: t(`gate.${gate}`) });
     default:
       return t(`missing.${kind}`, { rule: `${placeOfRule(about)}${ruleName(about)}` });
   }
@@ -42,13 +43,19 @@ export function MissingCard({ hireId, version }: { readonly hireId: string; read
   });
   if (missing.data === undefined) return null;
   const all = missing.data.missing;
-  const unchecked = all.filter((each) => !isRule(each));
+  const gates = all.filter(({ kind }) => kind === "gateNotChecked");
+  const unchecked = all.filter((each) => !isRule(each) && each.kind !== "gateNotChecked");
   const weak = all.filter(isRule);
   return (
     <section className="card" aria-labelledby="missing-title">
-      <h2 id="missing-title">{t("missing.title", { n: unchecked.length })}</h2>
+      <h2 id="missing-title">{t("missing.title", { n: gates.length + unchecked.length })}</h2>
       <p className="quiet">{t("missing.lead")}</p>
       <ul className="missing">
+        {gates.length > 0 && (
+          <li>
+            {t("missing.gatesNotChecked", { list: gates.map(({ gate }) => t(`gate.${gate}`)).join(", ") })}
+          </li>
+        )}
         {unchecked.map((each) => (
           <li key={`${each.kind} ${each.about}`}>
             {missingText(each)} {each.finding !== null && <FindingText finding={each.finding} />}

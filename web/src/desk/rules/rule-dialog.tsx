@@ -141,7 +141,7 @@ function ConfirmForm({ line }: { readonly line: RuleLine }) {
     },
   });
   return (
-    <details>
+    <details className="rules-form">
       <summary className="fold">{t("rules.confirm")}</summary>
       <div className="sheet-fields">
         <DateField

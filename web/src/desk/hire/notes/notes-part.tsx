@@ -9,6 +9,7 @@ import { useDraft } from "../../use-draft.ts";
 import type { PartProps } from "../use-hire.ts";
 import { NewNoteForm } from "./new-note-form.tsx";
 import { NoteLine } from "./note-line.tsx";
+import "../abroad/abroad.css";
 import "./notes.css";
 
 type HireNotes = Schemas["HireNotes"];
