@@ -16,7 +16,7 @@ import {
   termsSchema,
 } from "@setfair/engine";
 import { expect, it } from "vitest";
-import { createWords } from "./words.ts";
+import { createWords } from "./english.ts";
 
 const words = createWords();
 const rooms = join(import.meta.dirname, "../../engine/src/rooms");
