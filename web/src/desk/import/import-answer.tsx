@@ -55,16 +55,14 @@ export function ImportAnswer({ answer, onConfirm, isPending }: ImportAnswerProps
         </p>
       )}
       {rejected.length > 0 && (
-        <section className="stack-tight" aria-labelledby="rejected-title">
-          <h3 id="rejected-title">{t("import.rejected", { n: rejected.length })}</h3>
+        <div className="stack-tight">
+          <h3>{t("import.rejected", { n: rejected.length })}</h3>
           <Rejected rejected={rejected} />
           {more(rejected.length)}
-        </section>
+        </div>
       )}
-      <section className="stack-tight" aria-labelledby="accepted-title">
-        <h3 id="accepted-title">
-          {t(done ? "import.acceptedDone" : "import.accepted", { n: accepted.length })}
-        </h3>
+      <div className="stack-tight">
+        <h3>{t(done ? "import.acceptedDone" : "import.accepted", { n: accepted.length })}</h3>
         {accepted.length > 0 && (
           <ScrollX label={t("import.accepted", { n: accepted.length })}>
             <table className="dense">
@@ -81,7 +79,7 @@ export function ImportAnswer({ answer, onConfirm, isPending }: ImportAnswerProps
           </ScrollX>
         )}
         {more(accepted.length)}
-      </section>
+      </div>
       {!done && accepted.length > 0 && (
         <div className="row">
           <Button look="main" onPress={onConfirm} isPending={isPending}>

@@ -102,7 +102,7 @@ export function ListImport() {
   const { data } = run;
   return (
     <section className="card stack" aria-labelledby="import-title">
-      <h2 id="import-title">{t("import.title")}</h2>
+      <h2 id="import-title">{t("import.listsIn")}</h2>
       <p className="quiet">{t("import.lead")}</p>
       <SelectField
         label={t("import.what")}
