@@ -12,7 +12,7 @@ import {
 } from "./documents.ts";
 import { dateOf, localOf } from "./local-time.ts";
 
-export type EnquiriesPage = z.input<typeof enquiriesSchema>;
+type EnquiriesPage = z.input<typeof enquiriesSchema>;
 type Parts = Partial<Record<string, { readonly document: object }>>;
 
 const partIn = <Name extends keyof PartDocuments>(parts: Parts | undefined, name: Name) =>

@@ -123,6 +123,13 @@ describe("things that travel", () => {
     expect(ask({ ...asked, holds: held }).result.short).toHaveLength(1);
   });
 
+  it("what a hire has packed stays with it when its dates or its wishes change", () => {
+    const holds = [hold("rack3", "mine", 10, 17, true)];
+    const asks = [{ kind: "bikeRack", count: 2 }];
+    const again = ask({ holds, asks, to: day(20), hireId: "mine" });
+    expect(again.result.seats[0]).toContainEqual({ itemId: "rack3", count: 1 });
+  });
+
   it("no more of anything is out at any moment than there is, whatever is asked for in whatever order", () => {
     const wish = fc.record({
       from: fc.integer({ min: 1, max: 25 }),

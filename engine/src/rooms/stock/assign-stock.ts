@@ -36,10 +36,10 @@ function heldBy(input: StockInput, seat: StockSeat, span: HeldSpan): Held {
   return { ...span, hold: { ...seat, hireId: input.hireId ?? "", from, to, packed: false } };
 }
 
-export const servesAsk = (item: StockItem, ask: StockAsk): boolean =>
+const servesAsk = (item: StockItem, ask: StockAsk): boolean =>
   item.kind === ask.kind && (ask.size === undefined || item.size === ask.size);
 
-/** The thing that goes out of date first, then the one that came back last before: gaps are left whole. */
+/** What this hire has packed stays with it; else the thing that goes out of date first, then the one that came back last before: gaps are left whole. */
 function seatAsk(input: StockInput, ask: StockAsk, span: HeldSpan, held: readonly Held[]) {
   const idleSince = (item: StockItem) =>
     Math.max(
@@ -48,11 +48,15 @@ function seatAsk(input: StockInput, ask: StockAsk, span: HeldSpan, held: readonl
         .filter(({ hold, ready }) => hold.itemId === item.id && ready <= span.start)
         .map(({ ready }) => ready),
     );
+  const packed = new Set(
+    input.holds.flatMap((hold) => (hold.packed && hold.hireId === input.hireId ? [hold.itemId] : [])),
+  );
   const able = input.items
     .filter((item) => servesAsk(item, ask) && isGood(item, input.to))
     .map((item) => ({ item, free: freeOf(item, span, held), since: idleSince(item) }))
     .sort(
       (a, b) =>
+        Number(packed.has(b.item.id)) - Number(packed.has(a.item.id)) ||
         (a.item.expiresOn ?? "9").localeCompare(b.item.expiresOn ?? "9") ||
         (a.since === b.since ? 0 : b.since - a.since),
     );

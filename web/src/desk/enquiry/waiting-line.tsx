@@ -13,7 +13,7 @@ import { WaitForm } from "./wait-form.tsx";
 type Line = Schemas["Waiting"];
 type Could = Line["could"][number];
 
-export const enquiriesChanged = (): void => void queries.invalidateQueries({ queryKey: ["enquiries"] });
+const enquiriesChanged = (): void => void queries.invalidateQueries({ queryKey: ["enquiries"] });
 
 /** One who waits: what they want, and the vehicles that could serve them now, each one step from booked. */
 export function WaitingLine({ line, classes }: { readonly line: Line; readonly classes: readonly string[] }) {

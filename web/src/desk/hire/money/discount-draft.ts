@@ -7,7 +7,7 @@ export interface DiscountDraft {
   readonly percent: number;
   readonly reason: string;
 }
-export const NO_DISCOUNT: DiscountDraft = { kind: null, percent: 0, reason: "" };
+const NO_DISCOUNT: DiscountDraft = { kind: null, percent: 0, reason: "" };
 
 /** What was given in the quote as it stands. */
 export function discountIn(page: HirePageData): DiscountDraft {
