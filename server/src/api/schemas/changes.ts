@@ -1,4 +1,4 @@
-import { partySchema } from "@setfair/engine";
+import { INCIDENT_CAUSES, NOTICES, partySchema } from "@setfair/engine";
 import * as z from "zod";
 import {
   dateSchema,
@@ -29,8 +29,6 @@ export const CHANGE_KINDS = [
 ] as const;
 export const CHANGE_PAPERS = ["letter", "agreement"] as const;
 export const CREW_SKILLS = ["desk", "cleaner", "yard", "technician"] as const;
-export const INCIDENT_CAUSES = ["ours", "theirs", "unknown"] as const;
-export const NOTICE_KINDS = ["privateParking", "council", "police", "toll"] as const;
 
 const note = z.string().trim().max(500).default("");
 /** another hire gives way: it goes to this vehicle */
@@ -77,7 +75,7 @@ export const hireChangeSchema = named(
     z.strictObject({ kind: z.literal("accident"), ...incident }),
     z.strictObject({
       kind: z.literal("notice"),
-      notice: z.enum(NOTICE_KINDS),
+      notice: z.enum(NOTICES),
       reference: textSchema(80),
       registration: textSchema(20),
       /** minute of what it is about */
