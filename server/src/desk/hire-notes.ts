@@ -14,7 +14,7 @@ interface Place {
 }
 
 /** The day on which a note reappears: the day before the keys, the day of the keys, that of the return, or its own. */
-export function dayOfNote(note: NoteRow, row: HireRow, timeZone: string): string | null {
+function dayOfNote(note: NoteRow, row: HireRow, timeZone: string): string | null {
   const day = (instant: string) => dateOf(localOf(instant, timeZone));
   switch (note.moment) {
     case "preparing":

@@ -18,7 +18,7 @@ import { bookOf, changeOf } from "./rule-book.ts";
 export type RuleLine = z.input<typeof ruleLineSchema>;
 
 /** All that the page of rules is made from, read once. */
-export interface RulesData {
+interface RulesData {
   readonly rows: readonly RuleChangeRow[];
   readonly book: RuleBook;
   readonly today: string;
@@ -65,7 +65,7 @@ export async function readRulesData(store: Store, now: Date, olderThanMonths: nu
   };
 }
 
-export const topicOf = (id: string): string => id.split(".")[0] ?? id;
+const topicOf = (id: string): string => id.split(".")[0] ?? id;
 
 /** One rule with its dated versions, the depot's own ones that stand, and when it was read again. */
 export function ruleLine(id: string, data: RulesData): RuleLine | null {
@@ -115,7 +115,7 @@ function ownVersions(rows: readonly RuleChangeRow[]) {
   return [...own.values()];
 }
 
-export interface RulesAsked {
+interface RulesAsked {
   readonly q?: string | undefined;
   readonly country?: string | undefined;
   readonly topic?: string | undefined;

@@ -12,6 +12,7 @@ import { PolicyForm } from "./policy-form.tsx";
 import { PreviewTable } from "./preview-table.tsx";
 import "../hire/abroad/abroad.css";
 import "../hires/hires.css";
+import "./insurance.css";
 
 export type Policy = Schemas["InsurancePolicy"];
 
