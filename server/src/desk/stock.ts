@@ -1,5 +1,6 @@
 import {
   assignStock,
+  type Finding,
   type RoomAnswer,
   type StockAsk,
   type StockItem,
@@ -157,3 +158,5 @@ export async function shortAnswer(store: Store, short: StockResult["short"]) {
   }
   return answers;
 }
+
+export const isShort = ({ code }: Finding): boolean => code === "stock.short";
