@@ -30,9 +30,13 @@ const line = z.strictObject({
       "chargedElsewhere",
       "noTariff",
       "withinAllowance",
+      "noDeparturePhotograph",
+      "needsSecondSignature",
+      "withdrawn",
     ]),
   ),
   capped: z.boolean(),
+  incident: z.nullable(z.string()),
   disputed: z.boolean(),
   evidence: z.strictObject({
     records: z.array(z.string()),

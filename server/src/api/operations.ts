@@ -1,7 +1,7 @@
 import { abroadOperations } from "./operations/abroad.ts";
 import { afterHireOperations } from "./operations/after-hire.ts";
-import { changesOperations } from "./operations/changes.ts";
 import { calendarOperations } from "./operations/calendar.ts";
+import { changesOperations } from "./operations/changes.ts";
 import { dayOperations } from "./operations/day.ts";
 import { diaryOperations } from "./operations/diary.ts";
 import { driversOperations } from "./operations/drivers.ts";
@@ -18,6 +18,7 @@ import { placesOperations } from "./operations/places.ts";
 import { recordsOperations } from "./operations/records.ts";
 import { rulesOperations } from "./operations/rules.ts";
 import { sessionOperations } from "./operations/session.ts";
+import { settlementOperations } from "./operations/settlement.ts";
 import { stockOperations } from "./operations/stock.ts";
 import { termsOperations } from "./operations/terms.ts";
 import { tripOperations } from "./operations/trip.ts";
@@ -48,6 +49,7 @@ export const operations = {
   ...moneyOperations,
   ...papersOperations,
   ...afterHireOperations,
+  ...settlementOperations,
   ...guideOperations,
   ...helpOperations,
   ...recordsOperations,

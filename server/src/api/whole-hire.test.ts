@@ -50,6 +50,11 @@ function walk(
       records.push(make("count", { ...about, found: check.expected ?? 1, expected: check.expected ?? 1 }));
     } else records.push(make("look", { ...about, saw: "same" }));
   }
+  // the side as it left: without it nothing is charged for a mark there
+  if (direction === "out")
+    records.push(
+      make("photograph", { about: "view.nearside", view: "nearside", direction, sha256: "a".repeat(64) }),
+    );
   const mark = (part: string, x: number) =>
     make("mark", {
       about: part,

@@ -11,11 +11,13 @@ import {
 } from "@setfair/engine";
 import { Refusal } from "../api/refusal.ts";
 import type { Store } from "../store/types.ts";
+import { departureOf } from "./as-it-left.ts";
 import { asDocument, NO_SETTLEMENT, type SettlementDocument } from "./documents.ts";
 import { type HireData, partOf } from "./hire-data.ts";
-import { localOf } from "./local-time.ts";
+import { dateOf, localOf } from "./local-time.ts";
 import { moneyOfHire } from "./money-of-hire.ts";
 import { conditionRecords } from "./record-facts.ts";
+import { entriesOfHire, withEntries } from "./settlement-entries.ts";
 
 /** What is not as it left. Marks known from earlier hires count as seen on the way out, to the hirer's good. */
 export async function conditionOf(store: Store, data: HireData): Promise<RoomAnswer<ConditionResult>> {
@@ -108,6 +110,13 @@ export async function settlementInput(
     classes: Object.fromEntries(classes.map(([id, decided]): [string, MarkClass] => [id, decided.class])),
     depositPence: Math.max(0, moneyOfHire(data).depositHeld.pence),
     disputed: [],
+    departure: departureOf(condition.differences, data.records),
+    incidents: Object.fromEntries(
+      classes.flatMap(([id, { incident }]) => (incident == null ? [] : [[id, incident]])),
+    ),
+    decidedOn: Object.fromEntries(
+      classes.map(([id, { at }]) => [id, dateOf(localOf(at, data.depot.timeZone))]),
+    ),
     chargedElsewhere: await chargedElsewhere(store, data),
   };
 }
@@ -140,10 +149,27 @@ function agesOf(data: HireData): Record<string, number> {
   return Object.fromEntries(charges.map((charge) => [charge, age]));
 }
 
-/** The settlement as shown: frozen where it was frozen, else computed now. */
+/** What the settlement stands on now: as it was frozen, else as it would be, with all that was said and paid since. */
+export async function inputNow(store: Store, data: HireData): Promise<SettlementInput | null> {
+  const entries = await entriesOfHire(store, data);
+  const kept = partOf(data, "settlement");
+  if (kept?.answer) {
+    const frozen = data.frozen.find(({ id }) => id === kept.frozenId);
+    const input = frozen === undefined ? undefined : asDocument<FrozenSettlement>(frozen.document).input;
+    return input === undefined ? null : withEntries(input, entries);
+  }
+  const condition = await conditionOf(store, data);
+  return withEntries(await settlementInput(store, data, condition.result), entries);
+}
+interface FrozenSettlement {
+  readonly input?: SettlementInput;
+}
+
+/** The settlement as it stands: what was frozen as shown, changed only by what was disputed, paid or taken back since. */
 export async function settlementOf(store: Store, data: HireData): Promise<RoomAnswer<Settlement>> {
   const kept = partOf(data, "settlement");
+  const input = await inputNow(store, data);
+  if (input !== null) return settleHire(input);
   if (kept?.answer) return kept.answer;
-  const condition = await conditionOf(store, data);
-  return settleHire(await settlementInput(store, data, condition.result));
+  throw new Error("settlementOf: neither an input nor a frozen answer");
 }

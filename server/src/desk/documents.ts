@@ -74,7 +74,14 @@ export interface SettlementDocument {
   readonly classes: Readonly<
     Record<
       string,
-      { readonly class: MarkClass; readonly reason: string; readonly by: string; readonly at: string }
+      {
+        readonly class: MarkClass;
+        readonly reason: string;
+        readonly by: string;
+        readonly at: string;
+        /** which incident it came of, where the desk says so */
+        readonly incident?: string | null | undefined;
+      }
     >
   >;
   readonly frozenId: string | null;

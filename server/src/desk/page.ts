@@ -1,10 +1,11 @@
-import { withRules } from "@setfair/engine";
+import { gbp, withRules } from "@setfair/engine";
 import type { z } from "zod";
 import { Refusal } from "../api/refusal.ts";
 import type { hirePageSchema } from "../api/schemas/hires.ts";
 import { paymentsAnswer } from "../money/hire-money-answer.ts";
 import type { Store } from "../store/types.ts";
 import { conditionOf, settlementOf } from "./after-hire.ts";
+import { asItLeft } from "./as-it-left.ts";
 import { asDocument, type CustomerDocument, NO_SETTLEMENT, type QuoteDocument } from "./documents.ts";
 import { forecastOf } from "./forecast.ts";
 import { loadAnswer } from "./gates.ts";
@@ -14,6 +15,7 @@ import { moneyOfHire } from "./money-of-hire.ts";
 import { accountNames } from "./names.ts";
 import { missingSignatures } from "./paper-gates.ts";
 import { panelReadings, signaturesOf, walkFacts } from "./record-facts.ts";
+import { entriesOfHire, promisedOn } from "./settlement-entries.ts";
 import { summaryOf } from "./summary.ts";
 import { waitsOf } from "./waits.ts";
 
@@ -149,7 +151,12 @@ async function afterAnswer(
   const condition = await conditionOf(store, data);
   return {
     differences: differencesAnswer(data, condition.result.differences, nameOf),
-    settlement: settlementState(data, await settlementOf(store, data), nameOf),
+    settlement: settlementState(
+      data,
+      await settlementOf(store, data),
+      await entriesOfHire(store, data),
+      nameOf,
+    ),
   };
 }
 
@@ -168,13 +175,20 @@ export function differencesAnswer(
       class: decided?.class ?? null,
       classReason: decided?.reason ?? null,
       classBy: decided === undefined ? null : nameOf(decided.by),
+      asItLeft: shownAsItLeft(difference, data),
     };
   });
+}
+
+function shownAsItLeft(difference: Parameters<typeof asItLeft>[0], data: HireData) {
+  const { of, photographs } = asItLeft(difference, data.records);
+  return { of, photographs: [...photographs] };
 }
 
 export function settlementState(
   data: HireData,
   answer: Awaited<ReturnType<typeof settlementOf>>,
+  entries: Awaited<ReturnType<typeof entriesOfHire>>,
   nameOf: (id: string) => string,
 ): NonNullable<HirePage["settlement"]> {
   const kept = partOf(data, "settlement") ?? NO_SETTLEMENT;
@@ -187,8 +201,23 @@ export function settlementState(
     depositReturned: answer.result.depositReturned,
     releaseBy: answer.result.releaseBy,
     releasedAt: kept.releasedAt,
+    promisedOn: promisedOn(entries),
+    refundDue: gbp(
+      kept.answer === null ? 0 : Math.max(0, kept.answer.result.total.pence - answer.result.total.pence),
+    ),
+    entries: entries.map(({ id, kind, about, document, by, at }) => ({
+      id,
+      kind,
+      about,
+      document,
+      by: by === HIRER ? null : nameOf(by),
+      at,
+    })),
   };
 }
+
+/** In the place of an account, where it came by the hirer's link. */
+const HIRER = "hirer";
 
 async function linkAnswer(store: Store, data: HireData): Promise<HirePage["hirerLink"]> {
   const links = await store.links.ofHire(data.row.id);

@@ -82,6 +82,7 @@ export async function eraseCustomer(
       .where("name", "in", PERSONAL_PARTS)
       .execute();
     await door.change("hire_change", { document: "{}" }).where("hire_id", "in", hires).execute();
+    await door.change("settlement_entry", { document: "{}" }).where("hire_id", "in", hires).execute();
     await door.change("note", { body: "" }).where("hire_id", "in", hires).execute();
     await door
       .change("hirer_link", { revoked_at: door.now() })

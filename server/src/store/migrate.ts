@@ -9,6 +9,7 @@ import { messages } from "./migrations/0021-messages.ts";
 import { changes } from "./migrations/0022-changes.ts";
 import { stock } from "./migrations/0023-stock.ts";
 import { rulesAndNotes } from "./migrations/0024-rules-and-notes.ts";
+import { settlementEntries } from "./migrations/0026-settlement-entries.ts";
 
 /** In this order, for ever; a migration that was released is never changed. */
 export function migrationsFor(kind: StoreKind): Record<string, Migration> {
@@ -22,6 +23,7 @@ export function migrationsFor(kind: StoreKind): Record<string, Migration> {
     "0022-changes": { up: (db) => changes(db, kind) },
     "0023-stock": { up: (db) => stock(db, kind) },
     "0024-rules-and-notes": { up: (db) => rulesAndNotes(db, kind) },
+    "0026-settlement-entries": { up: (db) => settlementEntries(db, kind) },
   };
 }
 

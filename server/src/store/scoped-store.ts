@@ -22,6 +22,7 @@ import { accountsStore, depotStore } from "./place-store.ts";
 import { platesStore } from "./plates-store.ts";
 import { recordsStore } from "./records-store.ts";
 import { rulesStore } from "./rules-store.ts";
+import { settlementEntriesStore } from "./settlement-entries-store.ts";
 import { stockStore } from "./stock-store.ts";
 import { ticketsStore } from "./tickets-store.ts";
 import type { Store } from "./types.ts";
@@ -61,6 +62,7 @@ export function scopedStore(door: Door): Store {
     payments: paymentsStore(door),
     invoices: invoicesStore(door),
     changes: changesStore(door),
+    settlementEntries: settlementEntriesStore(door),
     overrides: overridesStore(door),
     notes: notesStore(door),
     rules: rulesStore(door),

@@ -409,6 +409,7 @@ export interface ScopedTables {
   invoice: InvoiceTable;
   finding_override: OverrideTable;
   hire_change: HireChangeTable;
+  settlement_entry: SettlementEntryTable;
   note: NoteTable;
   rule_change: RuleChangeTable;
   hirer_link: HirerLinkTable;
@@ -420,6 +421,17 @@ export interface ScopedTables {
   stock_item: StockItemTable;
   stock_hold: StockHoldTable;
   stock_event: StockEventTable;
+}
+
+/** Said and paid about a settlement, appended only. */
+export interface SettlementEntryTable extends Scoped {
+  id: string;
+  hire_id: string;
+  kind: string;
+  about: string;
+  document: string;
+  by_id: string;
+  at: string;
 }
 
 /** A firm stands above its depots; a set-up link comes before there is a firm. */

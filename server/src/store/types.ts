@@ -388,6 +388,29 @@ export interface ChangeRow {
   readonly by: string;
   readonly at: string;
 }
+/** accept, dispute: the hirer of a line · reply, withdraw: the desk · estimate, invoice: cost of a repair · second: a second person for a late charge · hold: until when the disputed part is kept · lost: property left behind */
+export const SETTLEMENT_ENTRIES = [
+  "accept",
+  "dispute",
+  "reply",
+  "withdraw",
+  "estimate",
+  "invoice",
+  "second",
+  "hold",
+  "lost",
+] as const;
+export interface SettlementEntryRow {
+  readonly id: string;
+  readonly hireId: string;
+  readonly kind: (typeof SETTLEMENT_ENTRIES)[number];
+  /** a line, a difference or a thing; "" where it is about the whole */
+  readonly about: string;
+  readonly document: JsonObject;
+  /** an account, or "hirer" where it came by the hirer's link */
+  readonly by: string;
+  readonly at: string;
+}
 /** A promise to the hirer with a day, or a plain note. */
 export interface NoteRow {
   readonly id: string;
@@ -668,6 +691,11 @@ export interface Store {
     get(id: string): Promise<ChangeRow | null>;
     /** Of several hires, oldest first. */
     ofHires(hireIds: readonly string[]): Promise<readonly ChangeRow[]>;
+  };
+  readonly settlementEntries: {
+    add(entry: Omit<SettlementEntryRow, "id" | "at">): Promise<SettlementEntryRow>;
+    /** Of several hires, oldest first. */
+    ofHires(hireIds: readonly string[]): Promise<readonly SettlementEntryRow[]>;
   };
   readonly invoices: {
     /** Takes the next number of its series in the same transaction. */

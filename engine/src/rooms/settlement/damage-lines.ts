@@ -17,7 +17,6 @@ type Tariff = SettlementInput["terms"]["tariff"];
 export function damageLines(found: Found, input: SettlementInput): SettlementLine[] {
   const decided = input.classes[found.id] ?? "unknown";
   if (decided !== "hirer") return [notCharged(found, decided)];
-  if (input.withdrawn?.includes(found.id) === true) return [notCharged(found, "withdrawn")];
   if (needsSecond(found.id, input)) return [notCharged(found, "needsSecondSignature")];
   if (found.backRecords.some((id) => input.chargedElsewhere.includes(id)))
     return [notCharged(found, "chargedElsewhere")];

@@ -31,10 +31,18 @@ export const settleHire: SettleHire = (input) => {
         expected: `expected the id of a line, not "${id}"`,
       })),
     );
-  const lines = plain.map((line) => ({ ...line, disputed: input.disputed.includes(line.id) }));
+  const lines = plain.map((line) =>
+    takenBack({ ...line, disputed: input.disputed.includes(line.id) }, input),
+  );
   const result = sumUp(input, lines);
   return { result, findings: findingsOf(input, result) };
 };
+
+/** A line that the depot has taken back stays in sight, at nothing. */
+function takenBack(line: SettlementLine, { withdrawn }: SettlementInput): SettlementLine {
+  if (withdrawn?.includes(line.id) !== true) return line;
+  return { ...line, amount: gbp(0), because: "withdrawn", disputed: false };
+}
 
 function misfits({ hire, differences, classes }: SettlementInput): InputProblem[] {
   const found: InputProblem[] = [];

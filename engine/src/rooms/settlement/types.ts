@@ -110,7 +110,7 @@ export const settlementInputSchema = z.strictObject({
   decidedOn: z.optional(z.record(z.string(), z.iso.date())),
   /** differences that a second person signed for */
   secondSigned: z.optional(z.array(z.string())),
-  /** differences whose charge the depot has taken back */
+  /** line ids whose charge the depot has taken back */
   withdrawn: z.optional(z.array(z.string())),
   /** held as security, pence */
   depositPence: pence,

@@ -1,6 +1,6 @@
 import { settleHire } from "@setfair/engine";
 import type { AppContext } from "../../context.ts";
-import { conditionOf, settlementInput, settlementOf } from "../../desk/after-hire.ts";
+import { conditionOf, inputNow, settlementOf } from "../../desk/after-hire.ts";
 import { clockFindings } from "../../desk/clock-findings.ts";
 import { NO_SETTLEMENT, toJson } from "../../desk/documents.ts";
 import { plainFinding } from "../../desk/glass.ts";
@@ -9,6 +9,7 @@ import { moneyOfHire } from "../../desk/money-of-hire.ts";
 import { accountNames } from "../../desk/names.ts";
 import { differencesAnswer, settlementState } from "../../desk/page.ts";
 import { requireStage } from "../../desk/require-stage.ts";
+import { entriesOfHire } from "../../desk/settlement-entries.ts";
 import { ENGINE_VERSION } from "../../desk/version.ts";
 import type { Handlers, Signed } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
@@ -46,9 +47,9 @@ export const afterHandlers = {
       });
       const kept = partOf(hire.data, "settlement") ?? NO_SETTLEMENT;
       const decided = Object.fromEntries(
-        classes.map(({ id, reason, ...made }) => [
+        classes.map(({ id, reason, incident = null, ...made }) => [
           id,
-          { class: made.class, reason, by: hire.by, at: hire.data.now },
+          { class: made.class, reason, incident, by: hire.by, at: hire.data.now },
         ]),
       );
       await hire.putPart("settlement", { ...kept, classes: { ...kept.classes, ...decided } });
@@ -61,13 +62,15 @@ export const afterHandlers = {
   async readSettlement({ context, signed, params }) {
     const data = await readHireData(signed.store, params.id, context.now());
     requireStage(data, "returned", "settled", "closed");
-    return settlementState(data, await settlementOf(signed.store, data), await accountNames(signed.store));
+    const answer = await settlementOf(signed.store, data);
+    const entries = await entriesOfHire(signed.store, data);
+    return settlementState(data, answer, entries, await accountNames(signed.store));
   },
 
   settle: (call) =>
     changeHire(call, ["returned"], async (hire) => {
-      const condition = await conditionOf(hire.store, hire.data);
-      const input = await settlementInput(hire.store, hire.data, condition.result);
+      const input = await inputNow(hire.store, hire.data);
+      if (input === null) throw new Refusal("frozen");
       const answer = settleHire(input);
       const versions = {
         terms: hire.data.terms?.version.versionId ?? null,

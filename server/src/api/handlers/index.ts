@@ -2,8 +2,8 @@ import { ENGINE_VERSION } from "../../desk/version.ts";
 import type { Handlers } from "../call.ts";
 import { abroadHandlers } from "./abroad.ts";
 import { afterHandlers } from "./after-return.ts";
-import { changeHandlers } from "./changes.ts";
 import { calendarHandlers } from "./calendar.ts";
+import { changeHandlers } from "./changes.ts";
 import { diaryHandlers } from "./diary.ts";
 import { diaryMoveHandlers } from "./diary-moves.ts";
 import { driverHandlers } from "./drivers.ts";
@@ -18,13 +18,14 @@ import { messageHandlers } from "./messages.ts";
 import { moneyHandlers } from "./money.ts";
 import { noteHandlers } from "./notes.ts";
 import { paperHandlers } from "./papers.ts";
-import { placeHandlers } from "./places.ts";
 import { photographHandlers } from "./photographs.ts";
+import { placeHandlers } from "./places.ts";
 import { quoteHandlers } from "./quote-and-book.ts";
 import { rateHandlers } from "./rates.ts";
 import { recordHandlers } from "./records.ts";
 import { ruleHandlers } from "./rules.ts";
 import { sessionHandlers } from "./session.ts";
+import { settlementHandlers } from "./settlement.ts";
 import { setUpHandlers } from "./setup.ts";
 import { stockHandlers } from "./stock.ts";
 import { termsHandlers } from "./terms.ts";
@@ -65,6 +66,7 @@ export const handlers: Handlers = {
   ...paperHandlers,
   ...keyHandlers,
   ...afterHandlers,
+  ...settlementHandlers,
   ...recordHandlers,
   ...photographHandlers,
   ...yardHandlers,

@@ -1,5 +1,6 @@
 import { MARK_CLASSES } from "@setfair/engine";
 import * as z from "zod";
+import { SETTLEMENT_ENTRIES } from "../../store/types.ts";
 import {
   findingSchema,
   idSchema,
@@ -24,6 +25,8 @@ export const differenceSchema = named(
     class: markClassSchema.nullable(),
     classReason: z.string().nullable(),
     classBy: z.string().nullable(),
+    /** photographs of the place from the walk-round out: of itself, else of its side */
+    asItLeft: z.object({ of: z.enum(["place", "side"]).nullable(), photographs: z.array(z.string()) }),
   }),
 );
 export const differencesSchema = named(
@@ -46,10 +49,24 @@ export const setClassesSchema = named(
           class: markClassSchema,
           /** the evidence, in words */
           reason: textSchema(500),
+          /** which incident it came of; the excess caps each by itself */
+          incident: textSchema(80).nullable().optional(),
         }),
       )
       .min(1)
       .max(100),
+  }),
+);
+
+export const settlementEntrySchema = named(
+  "SettlementEntry",
+  z.object({
+    id: idSchema,
+    kind: z.enum(SETTLEMENT_ENTRIES),
+    about: z.string(),
+    document: z.looseObject({}),
+    by: z.string().nullable(),
+    at: instantSchema,
   }),
 );
 
@@ -67,6 +84,12 @@ export const settlementStateSchema = named(
     /** day by which it goes back */
     releaseBy: z.string(),
     releasedAt: instantSchema.nullable(),
+    /** day by which the depot answers on what it holds */
+    promisedOn: z.string().nullable(),
+    /** what the invoice, a charge taken back or a mended estimate has made too much since it was frozen */
+    refundDue: moneySchema,
+    /** disputes, replies, costs and signatures, oldest first; `by` null is the hirer */
+    entries: z.array(settlementEntrySchema),
   }),
 );
 export const returnSchema = named(

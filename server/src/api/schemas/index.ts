@@ -1,7 +1,7 @@
 export * from "./abroad.ts";
 export * from "./after.ts";
-export * from "./changes.ts";
 export * from "./calendar.ts";
+export * from "./changes.ts";
 export * from "./common.ts";
 export * from "./diary.ts";
 export * from "./drivers.ts";
@@ -19,6 +19,7 @@ export * from "./rates.ts";
 export * from "./records.ts";
 export * from "./rules.ts";
 export * from "./session.ts";
+export * from "./settlement.ts";
 export * from "./stock.ts";
 export * from "./terms.ts";
 export * from "./today.ts";
