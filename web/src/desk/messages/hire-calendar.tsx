@@ -9,7 +9,8 @@ import { queries } from "../query-client.ts";
 /** When to come for the keys and when to bring them back, as a link for the hirer's own calendar. */
 export function HireCalendar({ hireId }: { readonly hireId: string }) {
   const make = useMutation({
-    mutationFn: () => take(client.POST("/api/calendar-feeds", { body: { kind: "hire", about: hireId } })),
+    mutationFn: () =>
+      take(client.POST("/api/calendar-feeds", { body: { kind: "hire", about: hireId, withNames: false } })),
     onSuccess: () => void queries.invalidateQueries({ queryKey: ["calendarFeeds"] }),
   });
   return (
