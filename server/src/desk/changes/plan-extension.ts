@@ -3,7 +3,7 @@ import { badField, Refusal } from "../../api/refusal.ts";
 import { isBeforeKeys, plainFinding } from "../glass.ts";
 import { type HireData, partOf } from "../hire-data.ts";
 import { instantOf, localOf } from "../local-time.ts";
-import { holdStock, isShort, stockOfHire } from "../stock.ts";
+import { holdStock, stockOfHire } from "../stock.ts";
 import { newFindings, readAsIf, refuseWith, stopsIt } from "./as-it-would-be.ts";
 import { type GivesWay, moveStops, moveVoids, planMoves, writeMoves } from "./give-way.ts";
 import { nextHires, personOf } from "./next-hires.ts";
@@ -71,7 +71,9 @@ export const planExtension: Planner<"extension"> = async (ask) => {
 /** Things on loan that somebody else has in the days added. */
 async function shortShelf({ store, data }: ExtensionAsk, after: HireData) {
   const { findings } = await stockOfHire(store, after, partOf(data, "quote")?.extras ?? []);
-  return withRules(data.ruleBook, () => findings.filter(isShort).map(plainFinding));
+  return withRules(data.ruleBook, () =>
+    findings.filter(({ code }) => code === "stock.short").map(plainFinding),
+  );
 }
 
 const withoutMoved = (after: HireData, moves: readonly GivesWay[]): HireData => ({
