@@ -1,5 +1,5 @@
 import { useMutation, useQuery } from "@tanstack/react-query";
-import { client, type Schemas } from "../../api/client.ts";
+import { client } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
 import { Button, Empty, Loading } from "../../parts/index.ts";
 import { dateText, t } from "../../parts/words.ts";
@@ -8,13 +8,11 @@ import { queries } from "../query-client.ts";
 import { useSignedIn } from "../session.ts";
 import { useDraft } from "../use-draft.ts";
 import { usePageTitle } from "../use-page-title.ts";
-import { PolicyForm } from "./policy-form.tsx";
+import { type Policy, PolicyForm } from "./policy-form.tsx";
 import { PreviewTable } from "./preview-table.tsx";
 import "../hire/abroad/abroad.css";
 import "../hires/hires.css";
 import "./insurance.css";
-
-export type Policy = Schemas["InsurancePolicy"];
 
 /** The insurer's criteria: as they stand, a new version from a day, and whom of the booked drivers it would touch. */
 export default function InsurancePage() {

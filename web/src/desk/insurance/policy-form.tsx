@@ -1,9 +1,10 @@
 import { COUNTRIES_KNOWN } from "@setfair/engine";
+import type { Schemas } from "../../api/client.ts";
 import { problemAt } from "../../api/failure.ts";
 import { Button, ChoiceField, DateField, NumberField, TextField, TickField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
-import type { Policy } from "./insurance-page.tsx";
 
+export type Policy = Schemas["InsurancePolicy"];
 type Outcome = Policy["age"]["outcome"];
 
 interface FormProps {

@@ -6,8 +6,8 @@ import { Button, ChoiceField, DateField, NumberField, SelectField, TextField } f
 import { t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
 import { useSignedIn } from "../session.ts";
-import { rulesChanged } from "./rule-dialog.tsx";
 import { type Rule, type RuleLine, valueText } from "./rule-words.ts";
+import { rulesChanged } from "./rules-changed.ts";
 
 const CONFIDENCE = ["read", "secondary", "memory"] as const;
 

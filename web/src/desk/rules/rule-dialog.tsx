@@ -5,7 +5,6 @@ import { problemAt, take } from "../../api/failure.ts";
 import { Button, DateField, Dialog, TextField } from "../../parts/index.ts";
 import { dateText, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
-import { queries } from "../query-client.ts";
 import { useSignedIn } from "../session.ts";
 import { CorrectForm } from "./correct-form.tsx";
 import {
@@ -17,12 +16,7 @@ import {
   valueText,
   whenText,
 } from "./rule-words.ts";
-
-/** Whatever rests on rules is asked for again after one changed. */
-export function rulesChanged(): void {
-  for (const kind of ["rules", "hire", "abroad", "missing", "today", "hires"])
-    void queries.invalidateQueries({ queryKey: [kind] });
-}
+import { rulesChanged } from "./rules-changed.ts";
 
 /** One rule: every version of it, who read it when, and a manager's own version of it. */
 export function RuleDialog({ line, onClose }: { readonly line: RuleLine; readonly onClose: () => void }) {

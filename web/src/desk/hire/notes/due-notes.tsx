@@ -1,7 +1,7 @@
 import { t } from "../../../parts/words.ts";
 import type { PartProps } from "../use-hire.ts";
 import { NoteLine } from "./note-line.tsx";
-import { useNotes } from "./notes-part.tsx";
+import { useNotes } from "./use-notes.ts";
 import "./notes.css";
 
 /** On the hire's first page: what must not be forgotten now. Nothing where no moment has come. */

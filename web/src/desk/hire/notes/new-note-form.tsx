@@ -5,7 +5,7 @@ import { Button, ChoiceField, DateField, SelectField, TextField } from "../../..
 import { t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { useDraft } from "../../use-draft.ts";
-import { notesChanged } from "./notes-part.tsx";
+import { notesChanged } from "./use-notes.ts";
 
 const MOMENTS = ["none", "preparing", "counter", "return", "day"] as const;
 const ANYBODY = "";

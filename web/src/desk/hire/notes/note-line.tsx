@@ -4,7 +4,7 @@ import { take } from "../../../api/failure.ts";
 import { Button, classes } from "../../../parts/index.ts";
 import { dateText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
-import { notesChanged } from "./notes-part.tsx";
+import { notesChanged } from "./use-notes.ts";
 
 /** One note: its text, when it reappears and for whom, and its tick. */
 export function NoteLine({ note }: { readonly note: Schemas["Note"] }) {

@@ -1,31 +1,18 @@
-import { useMutation, useQuery } from "@tanstack/react-query";
+import { useMutation } from "@tanstack/react-query";
 import { client, type Schemas } from "../../../api/client.ts";
 import { problemAt, take } from "../../../api/failure.ts";
 import { Button, Empty, Loading, TextField } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
-import { queries } from "../../query-client.ts";
 import { useDraft } from "../../use-draft.ts";
 import type { PartProps } from "../use-hire.ts";
 import { NewNoteForm } from "./new-note-form.tsx";
 import { NoteLine } from "./note-line.tsx";
+import { notesChanged, useNotes } from "./use-notes.ts";
 import "../abroad/abroad.css";
 import "./notes.css";
 
 type HireNotes = Schemas["HireNotes"];
-
-/** The notes of a hire, and what shows them, after one changed. */
-export function notesChanged(hireId: string, notes: HireNotes): void {
-  queries.setQueryData(["notes", hireId], notes);
-  for (const kind of ["reminders", "hire"]) void queries.invalidateQueries({ queryKey: [kind] });
-}
-
-export function useNotes(id: string) {
-  return useQuery({
-    queryKey: ["notes", id],
-    queryFn: () => take(client.GET("/api/hires/{id}/notes", { params: { path: { id } } })),
-  });
-}
 
 /** Notes and promises, each with the moment at which it must reappear; and who pays. */
 export default function NotesPart({ page }: PartProps) {
