@@ -1,7 +1,7 @@
 import { chargeOnEnding, type EndingCharge } from "@setfair/engine";
 import { type QuoteDocument, toJson } from "@setfair/server";
-import type { DemoHire } from "./demo-hire.ts";
 import type { DemoDepot, PutPart } from "./demo-depot.ts";
+import type { DemoHire } from "./demo-hire.ts";
 
 /** How long before its first day a cancelled hire of the demo was cancelled. */
 const CANCELLED_DAYS_BEFORE = 12;

@@ -44,18 +44,22 @@ const stepsOf = (given: LoadInput) => checkLoad(given).result.leastChange.steps;
 
 /** The load with the change made, checked again by the room. */
 function done(given: LoadInput, { leastChange }: LoadResult): LoadInput {
-  return leastChange.steps.reduce<LoadInput>((so, step) => {
-    const items = so.load.items;
+  let load = given.load;
+  for (const step of leastChange.steps) {
+    const items = load.items;
     const others = (id: string) => items.filter((item) => `item.${item.id}` !== id);
     const it = "id" in step ? items.find((item) => `item.${item.id}` === step.id) : undefined;
-    if (step.kind === "lessWater") return { ...so, load: { ...so.load, waterLitres: step.toLitres } };
-    if (step.kind === "fewerCylinders") return { ...so, load: { ...so.load, lpgCylinders: step.to } };
-    if (step.kind === "leaveItem") return { ...so, load: { ...so.load, items: others(step.id) } };
-    if (step.kind === "lessOfItem")
-      return { ...so, load: { ...so.load, items: [...others(step.id), { ...it!, massKg: step.leftKg }] } };
-    const moved = { ...it!, place: step.to, behindFrontAxleM: step.behindFrontAxleM };
-    return { ...so, load: { ...so.load, items: [...others(step.id), moved] } };
-  }, given);
+    if (step.kind === "lessWater") load = { ...load, waterLitres: step.toLitres };
+    else if (step.kind === "fewerCylinders") load = { ...load, lpgCylinders: step.to };
+    else if (step.kind === "leaveItem") load = { ...load, items: others(step.id) };
+    else if (step.kind === "lessOfItem")
+      load = { ...load, items: [...others(step.id), { ...it!, massKg: step.leftKg }] };
+    else {
+      const moved = { ...it!, place: step.to, behindFrontAxleM: step.behindFrontAxleM };
+      load = { ...load, items: [...others(step.id), moved] };
+    }
+  }
+  return { ...given, load };
 }
 
 describe("the least change to a load", () => {
