@@ -283,6 +283,27 @@ describe.each(testedStores())("a hire lived through on $kind", ({ kind }) => {
         overExcess.pence,
       ),
     ).toBe(total.pence);
+    // the hirer disputes the mark on the phone: only that is held, and not without a promised day
+    const { token } = await must("desk", "POST", `/hires/${id}/hirer-link`);
+    const answer = (said: string, text = "") =>
+      depot.call(null, "POST", `/guide/${token}/statement`, { lineId: mark, answer: said, text });
+    expect((await answer("dispute")).body.error.problems[0].path).toBe("text");
+    const disputed = (await answer("dispute", "It was there before.")).body;
+    expect(disputed.result.depositWithheld).toEqual(disputed.result.disputed);
+    expect(disputed.result.disputed.pence).toBeGreaterThan(0);
+    const refused = await depot.call("desk", "POST", `/hires/${id}/deposit-release`);
+    expect(refused.body.error.problems[0].path).toBe("promisedOn");
+    // an invoice below what was charged gives the difference back; withdrawn, nothing is charged
+    const cost = { differenceId: mark, kind: "invoice", partsPence: 0, labourPence: 100, reference: "W 1" };
+    const paid = await must("desk", "POST", `/hires/${id}/settlement/costs`, cost);
+    expect(paid.refundDue.pence).toBe(total.pence - paid.total.pence);
+    expect(paid.total.pence).toBeLessThan(total.pence);
+    const accepted = (await answer("accept")).body;
+    expect(accepted.entries.map(({ kind }: { kind: string }) => kind)).toEqual([
+      "dispute",
+      "invoice",
+      "accept",
+    ]);
     expect(await depot.call("desk", "POST", `/hires/${id}/close`)).toMatchObject({ status: 409 });
     const released = await must("desk", "POST", `/hires/${id}/deposit-release`);
     expect(released.money.depositHeld.pence).toBe(0);

@@ -26,7 +26,8 @@ export const guideHandlers = {
   async makeHirerLink({ context, signed, params }) {
     const { store, account } = signed;
     const data = await readHireData(store, params.id, context.now());
-    requireStage(data, "quote", "booked", "handedOver", "onHire", "returned");
+    // after the return it leads to the statement
+    requireStage(data, "quote", "booked", "handedOver", "onHire", "returned", "settled", "closed");
     const last = Math.max(Date.parse(data.row.to), context.now().getTime());
     const expires = new Date(last + DAYS_AFTER * 86_400_000);
     const made = await store.within(async (inner) => {
