@@ -42,7 +42,8 @@ for (const folder of ["engine/src", "records/src", "drawing/src", "words/src"]) 
 }
 
 // One door a package. Engine and words have light ones besides, for the hirer's phone; the server one for tests, through
-// which the bench fills a depot on either database as the tests do (it is no part of what is built).
+// which the bench fills a depot on either database as the tests do (it is no part of what is built); the pages' one opens
+// their own store, so that a drill can be many tablets.
 const doorsOf = {
   engine: [".", "./trip", "./diagnosis"],
   records: ["."],
@@ -50,7 +51,7 @@ const doorsOf = {
   words: [".", "./guide"],
   server: [".", "./for-tests"],
   demo: ["."],
-  web: [],
+  web: ["./offline"],
   cli: [],
   bench: [],
   e2e: [],

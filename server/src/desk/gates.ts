@@ -26,8 +26,7 @@ type Looked = readonly Finding[] | null;
 /** Countries of the trip; while there is none the depot's own and those that were asked for. */
 export function countriesOf(data: HireData): readonly string[] {
   const trip = partOf(data, "trip");
-  const stops =
-    trip?.stops.map(({ place }) => place.country) ?? partOf(data, "asked")?.countries ?? [];
+  const stops = trip?.stops.map(({ place }) => place.country) ?? partOf(data, "asked")?.countries ?? [];
   const all = [data.depotDocument.country, ...stops, ...abroadOf(data).through];
   return [...new Set(all)];
 }

@@ -142,7 +142,10 @@ async function readOwn(store: Store, rows: readonly HireRow[], brief: boolean) {
     ({ record }) => !isVoid.has(record.id),
   );
   return {
-    parts: await store.hires.partsOf(ids, brief ? ["party", "quote", "settlement", "ending", "money"] : undefined),
+    parts: await store.hires.partsOf(
+      ids,
+      brief ? ["party", "quote", "settlement", "ending", "money"] : undefined,
+    ),
     payments: groupBy(await store.payments.ofHires(ids), ({ hireId }) => hireId),
     overrides: groupBy(
       (brief ? [] : await store.overrides.ofHires(ids)).filter(({ id }) => !isVoid.has(id)),

@@ -1,6 +1,5 @@
 import {
   assignStock,
-  type Finding,
   type RoomAnswer,
   type StockAsk,
   type StockItem,
@@ -158,5 +157,3 @@ export async function shortAnswer(store: Store, short: StockResult["short"]) {
   }
   return answers;
 }
-
-export const isShort = ({ code }: Finding): boolean => code === "stock.short";

@@ -1,10 +1,8 @@
 import type { YardJob } from "../offline/database.ts";
 import { t } from "../parts/words.ts";
+import { openDefectsOf } from "./open-defects.ts";
 import { SignPage } from "./sign-page.tsx";
 import type { WalkActs } from "./use-walk.ts";
-
-/** Defects that go out with the vehicle; a job that this device brought long ago may not have the list. */
-export const openDefectsOf = (job: YardJob): YardJob["defects"] => job.defects ?? [];
 
 /** What goes out not working: told one by one, then signed for together with the condition. */
 export function DefectsPage({ job, acts }: { readonly job: YardJob; readonly acts: WalkActs }) {

@@ -15,10 +15,10 @@ const ticket = (change: Partial<VehicleTicket> = {}): VehicleTicket => ({
 const on = { day: "2026-06-01", fittedChangedOn: null };
 const load = {
   party: {
-    travellers: [{ id: "a", kind: "adult", massKg: 82 } as const],
+    travellers: [{ id: "a", kind: "adult" as const, massKg: 82 }],
     dogs: 0,
-    experience: "some",
-  } as const,
+    experience: "some" as const,
+  },
   load: {
     seats: [],
     items: [{ id: "kit", name: "Kit", massKg: 280, behindFrontAxleM: 2.2, removable: true }],

@@ -1,14 +1,12 @@
+import { daysBetween } from "../../base/years.ts";
 import type { SettlementInput } from "./types.ts";
 
 /** A charge decided later than this many days after the return needs a second person: depot policy, common practice, no source. */
 export const SECOND_SIGNATURE_AFTER_DAYS = 10;
 
-const DAY_MS = 86_400_000;
-
 /** True where what was found was put down to the hirer after the window and nobody else has signed for it. */
 export function needsSecond(differenceId: string, input: SettlementInput): boolean {
   const decided = input.decidedOn?.[differenceId];
   if (decided === undefined || input.secondSigned?.includes(differenceId) === true) return false;
-  const days = (Date.parse(decided) - Date.parse(input.hire.returnedAt.slice(0, 10))) / DAY_MS;
-  return days > SECOND_SIGNATURE_AFTER_DAYS;
+  return daysBetween(input.hire.returnedAt.slice(0, 10), decided.slice(0, 10)) > SECOND_SIGNATURE_AFTER_DAYS;
 }

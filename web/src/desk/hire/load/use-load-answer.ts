@@ -1,10 +1,4 @@
-import {
-  BadInput,
-  checkLoad,
-  type LoadPlan,
-  type LoadResult,
-  type VehicleDescription,
-} from "@setfair/engine";
+import { BadInput, checkLoad, type LoadPlan, type VehicleDescription } from "@setfair/engine";
 import { useDeferredValue, useMemo } from "react";
 import type { Schemas } from "../../../api/client.ts";
 import type { HirePageData } from "../use-hire.ts";
@@ -30,5 +24,3 @@ export function useLoadAnswer(page: HirePageData, plan: Schemas["LoadPlan"]): Lo
     }
   }, [page.vehicle, page.party, shown]);
 }
-
-export type { LoadResult };
