@@ -1,0 +1,58 @@
+import { describe, expect, it } from "vitest";
+import { forecastTrip } from "./forecast-trip.ts";
+import { mayHighlands, newYearMountains, panelVan, stopAt } from "./try-trips.ts";
+import type { TripInput } from "./types.ts";
+
+/** What people in the trade say, without a printed source: the forecast must come out near it. */
+const van = panelVan();
+const plain = (input: TripInput): TripInput => ({ ...input, runs: 1, spread: false });
+const storeOf = (input: TripInput, id: string) =>
+  forecastTrip(plain(input)).result.stores.find(({ store }) => store === id)!;
+
+describe("facts of the trade, common practice without a source", () => {
+  it("ten litres of DEF go 6,000 to 8,000 km", () => {
+    const may = mayHighlands();
+    const { draws } = storeOf(may, "def");
+    const km = may.trip.stops.reduce(
+      (sum, { drive }) => sum + drive.distanceKm,
+      may.trip.returnDrive.distanceKm,
+    );
+    const kmOnTen = (10 * km) / draws[0]!.amount.value;
+    expect(kmOnTen).toBeGreaterThan(6000);
+    expect(kmOnTen).toBeLessThan(8000);
+  });
+
+  it("a cassette lasts two people three to four days", () => {
+    const input = newYearMountains();
+    const { trouble } = storeOf(input, "cassette");
+    const days = (Date.parse(`${trouble.p50At}Z`) - Date.parse(`${input.trip.depart}Z`)) / 86_400_000;
+    expect(days).toBeGreaterThan(2.5);
+    expect(days).toBeLessThan(4.2);
+  });
+
+  it("an electric heater of 2 kW holds a van on a 10 A post without gas on a mild night, and 1 kW takes half of it", () => {
+    const at = (electricW: number) => {
+      const systems = van.systems.map((system) =>
+        system.id === "heater" ? { ...system, spec: { ...system.spec, electricW } } : system,
+      );
+      const may = mayHighlands();
+      const stops = [stopAt("2026-05-09T18:00", "2026-05-16T06:00", true)];
+      const gas = storeOf({ ...may, vehicle: { ...van, systems }, trip: { ...may.trip, stops } }, "lpg");
+      return gas.draws.find(({ kind }) => kind === "heating")?.amount.value ?? 0;
+    };
+    expect(at(2000)).toBeLessThan(0.1);
+    expect(at(1000)).toBeGreaterThan(at(2000) - 1e-9);
+    expect(at(1000)).toBeLessThan(at(0.1));
+  });
+
+  it("hot water near 40 °C, the economical setting, takes about two thirds of the gas of 60 °C", () => {
+    const gasAt = (setC: number) => {
+      const input = newYearMountains();
+      const gas = storeOf({ ...input, trip: { ...input.trip, settings: { "hot-water": { setC } } } }, "lpg");
+      return gas.draws.find(({ kind }) => kind === "hotWater")!.amount.value;
+    };
+    const ratio = gasAt(40) / gasAt(60);
+    expect(ratio).toBeGreaterThan(0.5);
+    expect(ratio).toBeLessThan(0.95);
+  });
+});
