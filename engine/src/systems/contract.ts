@@ -183,24 +183,11 @@ export interface ReadLevel {
   readonly sd: number;
 }
 
-/** One thing that draws 230 V at a post. */
-export interface MainsLoad {
-  /** unique within the system; text `mains.<id>` */
-  readonly id: string;
-  readonly watts: number;
-  /** smaller steps in which it also works, W, falling, e.g. the lower stage of a heater */
-  readonly stagesW?: readonly number[];
-  /** runs by itself for hours (fridge, charger, heater), or only while somebody uses it (hob) */
-  readonly use: "steady" | "now";
-}
-
 export interface SystemPhysics<Spec> {
   readonly stores: (spec: Spec) => readonly StoreShare[];
   /** none when the system only holds a store; several where parts of it run independently (heater and its stand-by) */
   readonly start?: (spec: Spec, context: PhysicsContext) => readonly Running[];
   readonly keep?: (spec: Spec, context: PhysicsContext) => Keeping;
-  /** what it draws at a post, at most, each thing that runs by itself; see {@link MainsLoad} */
-  readonly mainsLoads?: (spec: Spec) => readonly MainsLoad[];
   /** what a reading of this system's store means; null where the unit says nothing here (volts of a lithium battery) */
   readonly read?: (spec: Spec, value: number, unit: string, sd: number | null) => ReadLevel | null;
 }
