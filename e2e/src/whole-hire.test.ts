@@ -53,6 +53,8 @@ async function expectCleanPage(page: Page): Promise<void> {
 
 async function openHire(): Promise<void> {
   await desk.goto(`${server.url}/hires`);
+  // a season lies before it
+  await desk.getByLabel("Name, registration, number or telephone").fill(HIRER);
   await desk
     .getByRole("link", { name: new RegExp(HIRER) })
     .first()

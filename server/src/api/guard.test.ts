@@ -13,6 +13,9 @@ const OPEN = [
   "POST /api/setup/{token}",
   "GET /api/guide/{token}",
   "POST /api/guide/{token}/records",
+  "GET /api/guide/{token}/statement",
+  "POST /api/guide/{token}/statement",
+  "GET /api/calendar/{token}",
 ];
 
 describe("who may call what", () => {

@@ -34,15 +34,16 @@ describe("the one door", () => {
 
   test("in store/ only the door, the system's few queries, the job queue and the migrations hold the database itself", () => {
     const holding = sources
-      .filter(({ name, text }) => name.startsWith("store/") && /Kysely</.test(text))
+      .filter(
+        ({ name, text }) =>
+          name.startsWith("store/") && !name.startsWith("store/migrations/") && /Kysely</.test(text),
+      )
       .map(({ name }) => name);
     expect(holding.sort()).toEqual([
       "store/door.ts",
+      "store/feeds-store.ts",
       "store/jobs-store.ts",
       "store/migrate.ts",
-      "store/migrations/0001-first-tables.ts",
-      "store/migrations/0010-weighbridge.ts",
-      "store/migrations/0011-diary.ts",
       "store/open-database.ts",
       "store/system-store.ts",
     ]);
@@ -120,6 +121,8 @@ describe("every statement of a depot's store", () => {
       const tables = sql.match(/(from|into|update) "/g)!.length;
       if (sql.includes('from "firm"')) continue;
       expect(sql.match(/"firm_id"/g)?.length ?? 0, sql).toBeGreaterThanOrEqual(tables);
+      // numbers of invoices run through the firm, not through one depot
+      if (sql.includes('"firm_counter"')) continue;
       expect(sql.match(/"depot_id"/g)?.length ?? 0, sql).toBeGreaterThanOrEqual(tables);
       expect(parameters, sql).toContain(store.scope.firmId);
       expect(parameters, sql).toContain(store.scope.depotId);

@@ -1,3 +1,4 @@
+import "../parts/all-words.ts";
 import { hashOfRecord } from "@setfair/records";
 import { expect, test } from "vitest";
 import { Failure, problemAt, take } from "../api/failure.ts";
