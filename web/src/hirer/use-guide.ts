@@ -61,14 +61,16 @@ export function joinReadings(sent: readonly Reading[], own: readonly Reading[]):
 export function useGuide(token: string): HirerGuide {
   const { db, flusher } = phone();
   const [answer, setAnswer] = useState<GuideAnswer | "asking">("asking");
+  // what has just come is shown at once; a slow phone takes a second to keep it
+  const [fresh, setFresh] = useState<Guide | null>(null);
   useEffect(() => {
-    const ask = () => void fetchGuide(db, token).then(setAnswer);
+    const ask = () => void fetchGuide(db, token, fetch, setFresh).then(setAnswer);
     ask();
     addEventListener("online", ask);
     return () => removeEventListener("online", ask);
   }, [db, token]);
   const kept = useLiveQuery(async () => (await db.guides.get(token)) ?? null, [token]);
-  const guide = kept === undefined ? undefined : (kept?.guide ?? null);
+  const guide = fresh ?? (kept === undefined ? undefined : (kept?.guide ?? null));
   const chain = guide == null ? null : `${guide.hireId}.road`;
   const records = useLiveQuery(async () => (chain === null ? [] : recordsOfChain(db, chain)), [chain]);
 

@@ -11,11 +11,12 @@ function early(): Promise<Response> | undefined {
   return asked;
 }
 
-/** Brings the guide to this phone, once; afterwards it is read from here. */
+/** Brings the guide to this phone, once; afterwards it is read from here. `arrived` has it before it is kept. */
 export async function fetchGuide(
   db: DeviceDatabase,
   token: string,
   request: typeof fetch = fetch,
+  arrived: (guide: Guide) => void = () => undefined,
 ): Promise<GuideAnswer> {
   try {
     const address = `/api/guide/${encodeURIComponent(token)}`;
@@ -23,6 +24,7 @@ export async function fetchGuide(
     if ([401, 403, 404, 410].includes(response.status)) return "gone";
     if (!response.ok) return "kept";
     const guide = (await response.json()) as Guide;
+    arrived(guide);
     await db.guides.put({ token, guide, fetchedAt: new Date().toISOString() });
     return "fresh";
   } catch {
