@@ -19,3 +19,19 @@ export interface Paged<T> {
   /** give it as `after` for the next page; null at the end */
   readonly next: string | null;
 }
+
+/** The document was changed by someone else since it was read. */
+export interface StaleVersion {
+  readonly ok: false;
+  readonly why: "stale";
+  /** the version that is there now; 0 where there is none */
+  readonly version: number;
+}
+export interface NotFound {
+  readonly ok: false;
+  readonly why: "notFound";
+}
+export interface Saved {
+  readonly ok: true;
+  readonly version: number;
+}
