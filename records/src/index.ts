@@ -1,4 +1,5 @@
 /** Records of what happened at a vehicle: made on a device, appended, never changed. Runs in Node and in the browser. */
+export * from "./correct.ts";
 export * from "./hash.ts";
 export * from "./json.ts";
 export * from "./kinds.ts";

@@ -73,6 +73,15 @@ export const answerContentSchema = z.looseObject({
   holds: z.uuid(),
 });
 
+/** Puts right what was recorded wrongly. The first record stays; who corrects it and why stand beside it. */
+export const correctionContentSchema = z.looseObject({
+  to: recordPointerSchema,
+  by: text(120),
+  why: text(400),
+  /** fields of that record's content that hold now, in the place of those it wrote */
+  instead: z.record(z.string(), z.unknown()),
+});
+
 const about = z.looseObject({ about: text(120) });
 
 export const RECORD_CONTENTS = {
@@ -95,6 +104,7 @@ export const RECORD_CONTENTS = {
     answers: z.array(z.looseObject({ check: text(120), answer: text(20) })).check(z.maxLength(60)),
   }),
   note: z.looseObject({ text: text(4000) }),
+  correction: correctionContentSchema,
   signature: signatureContentSchema,
   addendum: addendumContentSchema,
   frozen: frozenContentSchema,

@@ -113,10 +113,13 @@ function holdsByItself(record: AnyRecord): boolean {
   return recordSchema.safeParse(record).success && hashOfRecord(record) === record.hash;
 }
 
+/** Kinds that name other records by what they are and what they held. */
+const POINTING: ReadonlySet<string> = new Set(["signature", "addendum", "correction"]);
+
 function breakOfListed(record: AnyRecord, walk: Walk): Break | null {
-  if (isErased(record) || (record.kind !== "signature" && record.kind !== "addendum")) return null;
-  const { records, to } = record.content as {
-    records: { id: string; hash: string }[];
+  if (isErased(record) || !POINTING.has(record.kind)) return null;
+  const { records = [], to } = record.content as {
+    records?: { id: string; hash: string }[];
     to?: { id: string; hash: string };
   };
   for (const pointer of to === undefined ? records : [to, ...records]) {

@@ -5,7 +5,7 @@ import {
   READING_UNITS,
   type Reading,
 } from "@setfair/engine";
-import { type DepotRecord, isErased } from "@setfair/records";
+import { type DepotRecord, isErased, withCorrections } from "@setfair/records";
 import type { StoredRecord } from "../store/types.ts";
 import { localOf } from "./local-time.ts";
 
@@ -22,15 +22,15 @@ export function directionOf(record: DepotRecord): Direction | null {
   return record.chain.endsWith(".back") ? "back" : null;
 }
 
-/** Records of a walk-round as the condition room takes them; what it cannot use is left out. */
+/** Records of a walk-round as the condition room takes them, as corrected; what it cannot use is left out. */
 export function conditionRecords(
   records: readonly StoredRecord[],
   direction: Direction,
 ): readonly ConditionRecord[] {
-  return wholeRecords(records)
-    .filter((record) => directionOf(record) === direction)
-    .flatMap((record) => {
-      const content = conditionContentSchema.safeParse(contentOf(record));
+  return withCorrections(records)
+    .filter(({ record }) => directionOf(record) === direction)
+    .flatMap(({ record, content: holds }) => {
+      const content = conditionContentSchema.safeParse(contentOf({ ...record, content: holds }));
       return content.success ? [{ recordId: record.id, content: content.data }] : [];
     });
 }

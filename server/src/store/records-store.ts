@@ -72,10 +72,16 @@ async function refusePlace(door: Door, record: DepotRecord): Promise<AppendAnswe
   return null;
 }
 
-/** What a signature or addendum lists must be the same as what is here; what has not arrived yet may still come. */
+/** What a record names of others; checkRecord has checked its shape. */
+function listedBy({ kind, content }: DepotRecord): readonly { id: string; hash: string }[] {
+  if (kind === "correction") return [content.to as { id: string; hash: string }];
+  if (kind !== "signature" && kind !== "addendum") return [];
+  return content.records as { id: string; hash: string }[];
+}
+
+/** What a signature, addendum or correction lists must be the same as what is here; what has not arrived yet may still come. */
 async function refuseListed(door: Door, record: DepotRecord): Promise<AppendAnswer | null> {
-  if (record.kind !== "signature" && record.kind !== "addendum") return null;
-  const listed = record.content.records as { id: string; hash: string }[]; // checkRecord has checked it
+  const listed = listedBy(record);
   for (let start = 0; start < listed.length; start += 500) {
     const part = listed.slice(start, start + 500);
     const found = await door
@@ -90,7 +96,12 @@ async function refuseListed(door: Door, record: DepotRecord): Promise<AppendAnsw
     const hashes = new Map(found.map(({ id, hash }) => [id, hash]));
     const at = part.findIndex(({ id, hash }) => hashes.has(id) && hashes.get(id) !== hash);
     if (at >= 0) {
-      const problems = [{ path: `content.records.${start + at}.hash`, expected: "the hash of that record" }];
+      const problems = [
+        {
+          path: record.kind === "correction" ? "content.to.hash" : `content.records.${start + at}.hash`,
+          expected: "the hash of that record",
+        },
+      ];
       return { ok: false, id: record.id, why: "broken", problems };
     }
   }
