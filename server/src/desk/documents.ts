@@ -61,9 +61,6 @@ export interface ForecastDocument {
   readonly answer: RoomAnswer<TripForecast>;
 }
 export interface ReadinessDocument {
-  readonly checks: Readonly<
-    Record<string, { readonly by: string; readonly at: string; readonly note: string }>
-  >;
   /** the glass as it stood after the last change, and before it */
   readonly glass: { readonly state: GlassState; readonly at: string } | null;
   readonly glassBefore: { readonly state: GlassState; readonly at: string } | null;
@@ -184,7 +181,6 @@ export interface PartDocuments {
 export type PartName = keyof PartDocuments & HirePartName;
 
 export const NO_READINESS: ReadinessDocument = {
-  checks: {},
   glass: null,
   glassBefore: null,
   keysOutAt: null,

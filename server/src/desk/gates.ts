@@ -18,9 +18,6 @@ import { driversOf, type HireData, partOf } from "./hire-data.ts";
 import { moneyFindings, signatureFindings } from "./paper-gates.ts";
 import { defectFindings, dueFindings } from "./upkeep.ts";
 
-/** Gates that no room decides: a named person looks and says so. None is left. */
-export const GATES_BY_HAND: readonly Gate[] = [];
-
 type Looked = readonly Finding[] | null;
 
 /** Countries of the trip; while there is none the depot's own and those that were asked for. */
@@ -123,8 +120,7 @@ export function readGates(data: HireData, forecast: RoomAnswer<TripForecast> | n
 }
 
 function readByRooms(data: HireData, forecast: RoomAnswer<TripForecast> | null): readonly GateReading[] {
-  const checks = partOf(data, "readiness")?.checks ?? {};
-  const looked: Partial<Record<Gate, Looked>> = {
+  const looked: Record<Gate, Looked> = {
     seats: seats(data),
     licence: licence(data),
     insurance: insurance(data),
@@ -139,10 +135,8 @@ function readByRooms(data: HireData, forecast: RoomAnswer<TripForecast> | null):
     money: moneyFindings(data),
     signatures: signatureFindings(data),
   };
-  const byRooms = (Object.keys(looked) as Gate[]).map((gate) => {
-    const findings = looked[gate] ?? null;
+  return (Object.keys(looked) as Gate[]).map((gate) => {
+    const findings = looked[gate];
     return { gate, checkedAt: findings === null ? null : data.now, findings: findings ?? [] };
   });
-  const byHand = GATES_BY_HAND.map((gate) => ({ gate, checkedAt: checks[gate]?.at ?? null, findings: [] }));
-  return [...byRooms, ...byHand];
 }

@@ -12,7 +12,7 @@ import type { z } from "zod";
 import type { glassSchema } from "../api/schemas/hires.ts";
 import type { OverrideRow, Store } from "../store/types.ts";
 import { NO_READINESS, type ReadinessDocument, toJson } from "./documents.ts";
-import { GATES_BY_HAND, readGates } from "./gates.ts";
+import { readGates } from "./gates.ts";
 import { type HireData, partOf } from "./hire-data.ts";
 
 export type GlassAnswer = z.input<typeof glassSchema>;
@@ -74,15 +74,12 @@ function glassInWords(
       readiness.glass !== null && readiness.glass.state !== state ? readiness.glass : readiness.glassBefore,
     because: [...reading.because],
     gates: reading.gates.map((gate) => {
-      const check = readiness.checks[gate.gate];
       return {
         gate: gate.gate,
         state: gate.state,
         dueAt: gate.dueAt,
         isDue: gate.isDue,
         checkedAt: gate.checkedAt,
-        byHand: GATES_BY_HAND.includes(gate.gate),
-        checkedByHand: check === undefined ? null : { ...check, by: nameOf(check.by) },
         findings: gate.findings.map(({ override, ...finding }) => ({
           finding: plainFinding(finding),
           overridable: mayOverride(finding, "desk")

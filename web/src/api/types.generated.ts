@@ -638,23 +638,6 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
-    readonly "/api/hires/{id}/gate-checks": {
-        readonly parameters: {
-            readonly query?: never;
-            readonly header?: never;
-            readonly path?: never;
-            readonly cookie?: never;
-        };
-        readonly get?: never;
-        readonly put?: never;
-        /** A named person looked at a gate that no room decides yet */
-        readonly post: operations["checkGate"];
-        readonly delete?: never;
-        readonly options?: never;
-        readonly head?: never;
-        readonly patch?: never;
-        readonly trace?: never;
-    };
     readonly "/api/hires/{id}/keys": {
         readonly parameters: {
             readonly query?: never;
@@ -3099,12 +3082,6 @@ export interface components {
             readonly dueAt: string;
             readonly isDue: boolean;
             readonly checkedAt: string | null;
-            readonly byHand: boolean;
-            readonly checkedByHand: {
-                readonly by: string;
-                readonly at: string;
-                readonly note: string;
-            } | null;
             readonly findings: readonly components["schemas"]["GateFindingInput"][];
         };
         readonly GlassInput: {
@@ -3346,11 +3323,6 @@ export interface components {
                 /** Format: date */
                 readonly on: string;
             };
-        };
-        readonly GateCheckInput: {
-            /** @enum {string} */
-            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
-            readonly note: string;
         };
         readonly EndHireInput: {
             /** @enum {string} */
@@ -5806,12 +5778,6 @@ export interface components {
             readonly dueAt: string;
             readonly isDue: boolean;
             readonly checkedAt: string | null;
-            readonly byHand: boolean;
-            readonly checkedByHand: {
-                readonly by: string;
-                readonly at: string;
-                readonly note: string;
-            } | null;
             readonly findings: readonly components["schemas"]["GateFinding"][];
         };
         readonly Glass: {
@@ -6053,11 +6019,6 @@ export interface components {
                 /** Format: date */
                 readonly on: string;
             };
-        };
-        readonly GateCheck: {
-            /** @enum {string} */
-            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
-            readonly note: string;
         };
         readonly EndHire: {
             /** @enum {string} */
@@ -11426,95 +11387,6 @@ export interface operations {
         readonly requestBody: {
             readonly content: {
                 readonly "application/json": components["schemas"]["OverrideRequestInput"];
-            };
-        };
-        readonly responses: {
-            /** @description Default Response */
-            readonly 200: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["HirePage"];
-                };
-            };
-            /** @description Default Response */
-            readonly 400: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 401: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 403: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 404: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 409: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 413: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 429: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-        };
-    };
-    readonly checkGate: {
-        readonly parameters: {
-            readonly query?: never;
-            readonly header?: never;
-            readonly path: {
-                readonly id: string;
-            };
-            readonly cookie?: never;
-        };
-        readonly requestBody: {
-            readonly content: {
-                readonly "application/json": components["schemas"]["GateCheckInput"];
             };
         };
         readonly responses: {

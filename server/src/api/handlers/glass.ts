@@ -1,10 +1,7 @@
 import { mayOverride } from "@setfair/engine";
 import { may } from "../../auth/roles.ts";
-import { NO_READINESS } from "../../desk/documents.ts";
 import { forecastOf } from "../../desk/forecast.ts";
-import { GATES_BY_HAND } from "../../desk/gates.ts";
 import { glassOf } from "../../desk/glass.ts";
-import { partOf } from "../../desk/hire-data.ts";
 import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
 import { changeHire } from "./change-hire.ts";
@@ -40,18 +37,5 @@ export const glassHandlers = {
         by: hire.by,
       });
       await hire.audit("hire.overridden", { gate, code, about: about ?? null, basis: finding.basis, reason });
-    }),
-
-  checkGate: (call) =>
-    changeHire(call, OPEN_STAGES, async (hire) => {
-      const { gate, note } = call.body;
-      if (!GATES_BY_HAND.includes(gate))
-        throw badField("gate", "expected a gate that is looked at by hand; a room decides this one");
-      const readiness = partOf(hire.data, "readiness") ?? NO_READINESS;
-      await hire.putPart("readiness", {
-        ...readiness,
-        checks: { ...readiness.checks, [gate]: { by: hire.by, at: hire.data.now, note } },
-      });
-      await hire.audit("hire.gateChecked", { gate, note });
     }),
 } satisfies Partial<Handlers>;

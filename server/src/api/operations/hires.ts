@@ -89,16 +89,6 @@ export const hiresOperations = {
     body: s.overrideSchema,
     answer: s.hirePageSchema,
   }),
-  checkGate: operation({
-    method: "POST",
-    url: "/hires/:id/gate-checks",
-    tag: "glass",
-    summary: "A named person looked at a gate that no room decides yet",
-    access: may("hire.write"),
-    params: byId,
-    body: s.gateCheckSchema,
-    answer: s.hirePageSchema,
-  }),
   handOver: operation({
     method: "POST",
     url: "/hires/:id/keys",

@@ -97,9 +97,6 @@ export const gateOnGlassSchema = named(
     dueAt: instantSchema,
     isDue: z.boolean(),
     checkedAt: instantSchema.nullable(),
-    /** no room decides this gate yet: a named person looks and says so */
-    byHand: z.boolean(),
-    checkedByHand: z.object({ by: z.string(), at: instantSchema, note: z.string() }).nullable(),
     findings: z.array(gateFindingSchema),
   }),
 );
@@ -395,10 +392,6 @@ export const overrideSchema = named(
       .strictObject({ reference: textSchema(60), acceptedBy: textSchema(80), on: dateSchema })
       .optional(),
   }),
-);
-export const gateCheckSchema = named(
-  "GateCheck",
-  z.strictObject({ gate: gateSchema, note: textSchema(500) }),
 );
 export const endSchema = named(
   "EndHire",

@@ -4,7 +4,6 @@ import { Button, FindingLine, LinkButton } from "../../../parts/index.ts";
 import { dateText, t } from "../../../parts/words.ts";
 import { useSignedIn } from "../../session.ts";
 import { placeOfGate } from "../../where.ts";
-import { LookedDialog } from "./looked-dialog.tsx";
 import { OverrideDialog } from "./override-dialog.tsx";
 
 type GateOnGlass = Schemas["GateOnGlass"];
@@ -60,7 +59,6 @@ function OpenFinding({ gate, hireId, entry }: GateCardProps & { readonly entry: 
 
 /** One gate that is not clear: its findings, and what can be done here. */
 export function GateCard({ gate, hireId }: GateCardProps) {
-  const [isLooking, setLooking] = useState(false);
   const where = placeOfGate(hireId, gate.gate);
   return (
     <li className="gate">
@@ -68,20 +66,8 @@ export function GateCard({ gate, hireId }: GateCardProps) {
         <h3>
           {t(`gate.${gate.gate}`)} <span className="quiet">{t(`gateState.${gate.state}`)}</span>
         </h3>
-        <span className="row">
-          {gate.byHand && <Button onPress={() => setLooking(true)}>{t("hire.looked.act")}</Button>}
-          {!where.endsWith("/now") && <LinkButton href={where}>{t(`desk.act.${gate.gate}`)}</LinkButton>}
-        </span>
+        {!where.endsWith("/now") && <LinkButton href={where}>{t(`desk.act.${gate.gate}`)}</LinkButton>}
       </div>
-      {gate.checkedByHand !== null && (
-        <p className="quiet">
-          {t("hire.looked.by", {
-            by: gate.checkedByHand.by,
-            at: dateText(gate.checkedByHand.at, "dayTime"),
-            note: gate.checkedByHand.note,
-          })}
-        </p>
-      )}
       {gate.findings.length > 0 && (
         <ul className="findings">
           {gate.findings.map((entry) => (
@@ -94,7 +80,6 @@ export function GateCard({ gate, hireId }: GateCardProps) {
           ))}
         </ul>
       )}
-      {isLooking && <LookedDialog hireId={hireId} gate={gate.gate} onClose={() => setLooking(false)} />}
     </li>
   );
 }
