@@ -74,7 +74,10 @@ export const tripOutputSchema = answerSchema(
         nearestStation: z.string(),
         distance: figureSchema,
         fromMemoryShare: share,
+        nearestFromMemory: z.boolean(),
         weak: z.boolean(),
+        elevation: figureSchema,
+        forecastDays: z.int(),
       }),
     ),
     readings: z.array(

@@ -11,6 +11,17 @@ export interface WeatherDay {
   readonly rangeK: number;
   readonly clearness: number;
   readonly extraterrestrialWhm2: number;
+  /** of a day that a forecast speaks of: how far off it may be; null for the climate's own spread */
+  readonly error: ForecastError | null;
+}
+
+/** How far off a weather forecast may be: standard deviations. */
+export interface ForecastError {
+  /** of the day's mean temperature, K */
+  readonly meanK: number;
+  /** of the daily range and of the day's radiation, as shares; null where the radiation is the climate's */
+  readonly range: number;
+  readonly sun: number | null;
 }
 
 /** Days of the whole ensemble: row by day, N runs each. */
@@ -42,6 +53,9 @@ const SEASONS: readonly Season[] = [
 /** spread of the daily range about its mean: common practice, no source */
 const RANGE_VARIATION = 0.35;
 const LEAST_RANGE = 0.15;
+/** a forecast day has at least this share of the radiation told, and no day is clearer than this: from memory */
+const LEAST_SUN = 0.1;
+const MOST_CLEARNESS = 0.8;
 
 const TEMPERATURE = purposeKey("weather.temperature");
 const CLEARNESS = purposeKey("weather.clearness");
@@ -74,11 +88,20 @@ export function drawDays(
       warm = season.lagT * warm + Math.sqrt(1 - season.lagT ** 2) * shock;
       clear = season.lagClear * clear + Math.sqrt(1 - season.lagClear ** 2) * other;
       const slot = row * runs + run;
-      drawn.meanC[slot] = day.meanC + (spread ? season.sdK * smoothing(season.lagT) * warm : 0);
+      const { error } = day;
+      const sdK = error === null ? season.sdK : error.meanK;
+      const variation = error === null ? RANGE_VARIATION : error.range;
+      drawn.meanC[slot] = day.meanC + (spread ? sdK * smoothing(season.lagT) * warm : 0);
       drawn.rangeK[slot] =
-        day.rangeK * (spread ? rangeFactor(season, clear, keyedNormal(seed, run, row - 1, RANGE)) : 1);
+        day.rangeK *
+        (spread ? rangeFactor(season, variation, clear, keyedNormal(seed, run, row - 1, RANGE)) : 1);
       if (inTrip) {
-        const clearness = spread ? clearnessAt(knots[at]!, normalProbability(clear)) : day.clearness;
+        const sun = error === null ? null : error.sun;
+        const clearness = !spread
+          ? day.clearness
+          : sun === null
+            ? clearnessAt(knots[at]!, normalProbability(clear))
+            : Math.min(MOST_CLEARNESS, day.clearness * Math.max(LEAST_SUN, 1 + sun * clear));
         drawn.irradiationWhm2[at * runs + run] = clearness * day.extraterrestrialWhm2;
       }
     }
@@ -97,7 +120,7 @@ function smoothing(lag: number): number {
   return 1 / Math.sqrt(own * own + 2 * next * next + 4 * own * next * lag + 2 * next * next * lag * lag);
 }
 
-function rangeFactor(season: Season, clear: number, own: number): number {
+function rangeFactor(season: Season, variation: number, clear: number, own: number): number {
   const r = season.clearWithRange;
-  return Math.max(LEAST_RANGE, 1 + RANGE_VARIATION * (r * clear + Math.sqrt(1 - r * r) * own));
+  return Math.max(LEAST_RANGE, 1 + variation * (r * clear + Math.sqrt(1 - r * r) * own));
 }

@@ -9,6 +9,18 @@ export interface DayPlace {
   readonly date: string;
   /** civil time minus UTC on that day, h (BST: 1); places the sun on the clock */
   readonly utcOffsetH: number;
+  /** what a forecast says of this day; it stands in for the climate */
+  readonly given?: GivenDay;
+}
+
+/** One day of a weather forecast. */
+export interface GivenDay {
+  readonly minC: number;
+  readonly maxC: number;
+  /** global horizontal irradiation of the day, Wh/m²; null where the forecast does not say */
+  readonly sunWhM2: number | null;
+  /** whole days from its issue to the day, 0 or more: what lies further ahead is less certain */
+  readonly leadDays: number;
 }
 
 export interface WeatherOptions {
@@ -28,6 +40,10 @@ export interface WeatherNote {
   readonly fromMemoryShare: number;
   /** true where the nearest station is more than 75 km away or half the weight rests on memory */
   readonly weak: boolean;
+  /** the nearest station's own temperatures are from memory */
+  readonly nearestFromMemory: boolean;
+  /** the day's weather is a forecast's, not the climate's */
+  readonly given: boolean;
 }
 
 export interface TripWeather {

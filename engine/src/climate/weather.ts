@@ -3,6 +3,7 @@ import { DAY_CURVE_MEAN, dayCurveShare } from "../formulas/air.ts";
 import { nodesKeepingMeans, valueOnDay } from "./between-months.ts";
 import { type DaySun, daySun } from "./day-sun.ts";
 import { drawDays, type WeatherDay } from "./draw-days.ts";
+import { errorOf } from "./forecast-error.ts";
 import { type ClimateNormal, climateYear } from "./normal.ts";
 import type { DayPlace, TripWeather, WeatherNote, WeatherOptions } from "./trip-weather.ts";
 
@@ -40,7 +41,10 @@ export function liveWeather(days: readonly DayPlace[], options: WeatherOptions):
   const suns = days.map(sunOfDay);
   return {
     runs,
-    notes: days.map((day, at) => note(at, placeYear(years, day).normals[month(day)]!)),
+    notes: days.map((day, at) => ({
+      ...note(at, placeYear(years, day).normals[month(day)]!),
+      given: day.given !== undefined,
+    })),
     fill: (day, clockH, dtH, outsideC, irradianceWm2) => {
       const sun = suns[day];
       if (sun === undefined) throw new RangeError(`weather: no day ${day} in a trip of ${days.length}`);
@@ -111,16 +115,28 @@ function sunOfDay(day: DayPlace): DaySun {
 function weatherDay(day: DayPlace, year: PlaceYear): WeatherDay {
   const date = Temporal.PlainDate.from(day.date);
   const on = (nodes: readonly number[]) => valueOnDay(nodes, date.dayOfYear, date.inLeapYear);
-  return {
+  const { extraterrestrialWhm2 } = sunOfDay(day);
+  const climate = {
     month: date.month - 1,
     meanC: on(year.mean),
     rangeK: Math.max(0, on(year.high) - on(year.low)),
     clearness: on(year.clearness),
-    extraterrestrialWhm2: sunOfDay(day).extraterrestrialWhm2,
+    extraterrestrialWhm2,
+    error: null,
+  };
+  const { given } = day;
+  if (given === undefined) return climate;
+  const hasSun = given.sunWhM2 !== null && extraterrestrialWhm2 > 0;
+  return {
+    ...climate,
+    meanC: (given.minC + given.maxC) / 2,
+    rangeK: given.maxC - given.minC,
+    clearness: hasSun ? given.sunWhM2! / extraterrestrialWhm2 : climate.clearness,
+    error: errorOf(given.leadDays, hasSun),
   };
 }
 
-function note(day: number, normal: ClimateNormal): WeatherNote {
+function note(day: number, normal: ClimateNormal): Omit<WeatherNote, "given"> {
   const nearest = normal.stations[0]!;
   const fromMemoryShare = normal.stations.reduce(
     (sum, station) => sum + (station.fromMemory ? station.weight : 0),
@@ -131,6 +147,7 @@ function note(day: number, normal: ClimateNormal): WeatherNote {
     nearestStation: nearest.name,
     distanceKm: nearest.distanceKm,
     fromMemoryShare,
+    nearestFromMemory: nearest.fromMemory,
     weak: nearest.distanceKm > FAR_KM || fromMemoryShare > 0.5,
   };
 }

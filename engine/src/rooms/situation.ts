@@ -99,6 +99,31 @@ export const stopSchema = z.strictObject({
 });
 export type Stop = z.infer<typeof stopSchema>;
 
+/**
+ * Weather that somebody forecast for days of the trip; it stands in for the climate on those days, as long as the
+ * trip is still within 30 km of that place on that day.
+ */
+export const givenWeatherSchema = z.strictObject({
+  /** who says so, with the credit that their licence asks for */
+  source: text(160),
+  /** when it was issued; what lies further ahead is less certain */
+  issued: isoLocalSchema,
+  days: z
+    .array(
+      z.strictObject({
+        date: isoDateSchema,
+        latitudeDeg: between(34, 72),
+        longitudeDeg: between(-25, 40),
+        minC: between(-45, 45),
+        maxC: between(-45, 50),
+        /** global horizontal irradiation of the day, kWh/m²; that of the climate where left out */
+        sunKwhM2: z.optional(between(0, 12)),
+      }),
+    )
+    .check(z.maxLength(60)),
+});
+export type GivenWeather = z.infer<typeof givenWeatherSchema>;
+
 export const tripSchema = z.strictObject({
   depot: placeSchema,
   depart: isoLocalSchema,
@@ -114,6 +139,7 @@ export const tripSchema = z.strictObject({
   ),
   /** settings by the id of the fitted system, as the hirer is told to set them */
   settings: z.record(z.string(), settingSchema),
+  weather: z.optional(givenWeatherSchema),
 });
 export type Trip = z.infer<typeof tripSchema>;
 

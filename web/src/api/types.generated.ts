@@ -3007,6 +3007,19 @@ export interface components {
                     readonly [key: string]: number | string | boolean;
                 };
             };
+            readonly weather?: {
+                readonly source: string;
+                readonly issued: string;
+                readonly days: readonly {
+                    /** Format: date */
+                    readonly date: string;
+                    readonly latitudeDeg: number;
+                    readonly longitudeDeg: number;
+                    readonly minC: number;
+                    readonly maxC: number;
+                    readonly sunKwhM2?: number;
+                }[];
+            };
         };
         readonly LoadPlanInput: {
             readonly seats: readonly {
@@ -4221,6 +4234,7 @@ export interface components {
                 readonly vat: "standard" | "exempt" | "outsideScope";
             }[];
             readonly bookingDepositPercent: number;
+            readonly balanceDaysBefore?: number;
             readonly security: {
                 readonly homePence: number;
                 readonly abroadPence: number;
@@ -4238,6 +4252,10 @@ export interface components {
                     readonly [key: string]: number;
                 };
             }[];
+            readonly windows?: {
+                readonly additionsHours: number;
+                readonly secondLookHours: number;
+            };
             readonly quoteDays: number;
             readonly tariff: {
                 readonly fuelPencePerLitre: {
@@ -4251,6 +4269,7 @@ export interface components {
                 readonly cassetteNotEmptiedPence: number;
                 readonly latePencePerHour: number;
                 readonly lateGraceMinutes: number;
+                readonly noticeFeePence?: number;
                 /** @enum {string} */
                 readonly labour?: "inFull" | "asParts";
                 readonly kit: {
@@ -5703,6 +5722,19 @@ export interface components {
                     readonly [key: string]: number | string | boolean;
                 };
             };
+            readonly weather?: {
+                readonly source: string;
+                readonly issued: string;
+                readonly days: readonly {
+                    /** Format: date */
+                    readonly date: string;
+                    readonly latitudeDeg: number;
+                    readonly longitudeDeg: number;
+                    readonly minC: number;
+                    readonly maxC: number;
+                    readonly sunKwhM2?: number;
+                }[];
+            };
         };
         readonly LoadPlan: {
             readonly seats: readonly {
@@ -6917,6 +6949,7 @@ export interface components {
                 readonly vat: "standard" | "exempt" | "outsideScope";
             }[];
             readonly bookingDepositPercent: number;
+            readonly balanceDaysBefore?: number;
             readonly security: {
                 readonly homePence: number;
                 readonly abroadPence: number;
@@ -6934,6 +6967,10 @@ export interface components {
                     readonly [key: string]: number;
                 };
             }[];
+            readonly windows?: {
+                readonly additionsHours: number;
+                readonly secondLookHours: number;
+            };
             readonly quoteDays: number;
             readonly tariff: {
                 readonly fuelPencePerLitre: {
@@ -6947,6 +6984,7 @@ export interface components {
                 readonly cassetteNotEmptiedPence: number;
                 readonly latePencePerHour: number;
                 readonly lateGraceMinutes: number;
+                readonly noticeFeePence?: number;
                 /** @enum {string} */
                 readonly labour?: "inFull" | "asParts";
                 readonly kit: {

@@ -23,6 +23,8 @@ export interface LiveOptions {
   readonly restarts: readonly Restart[];
   /** the weather of these days and runs, where it has been drawn before; a search lives the same weather again and again */
   readonly weather?: TripWeather;
+  /** draws that are the same in every life, by `system.purpose` (`body.loss` for the cabin): to see what one of them moves */
+  readonly fixed?: ReadonlyMap<string, number>;
 }
 
 /** Called at every boundary of steps, before the acts that are done there and after them. */
@@ -44,6 +46,8 @@ export interface SystemTotals {
   /** sums over lives by index of the store, in its unit */
   readonly drawn: Float64Array;
   readonly given: Float64Array;
+  /** what was drawn for it once per trip */
+  readonly habits: readonly string[];
 }
 
 export interface Lived {
@@ -97,10 +101,10 @@ export function liveTrip(
   const weather = options.weather ?? liveWeather(timeline.days, { runs, seed, spread });
   const lossKey = purposeKey("body.loss");
   const factor = new Float64Array(runs).map((_, i) =>
-    spread ? Math.exp(LOSS_SD * keyedNormal(seed, i, 0, lossKey)) : 1,
+    spread ? Math.exp(LOSS_SD * (options.fixed?.get("body.loss") ?? keyedNormal(seed, i, 0, lossKey))) : 1,
   );
   const cabin = startCabin(vehicle.body, runs, timeline.dtH, factor);
-  const shared = new SharedStep(ensemble, timeline.dtH, cabin, seed, spread);
+  const shared = new SharedStep(ensemble, timeline.dtH, cabin, seed, spread, options.fixed);
   const work = setToWork(vehicle, systems, trip, shared, options, cabin);
   const stopAt = stopsBySteps(timeline);
   const without = work.flatMap((each) => withoutOf(each, runs, trip.stops.length));
@@ -218,7 +222,7 @@ function fillStep(shared: SharedStep, timeline: Timeline, step: number): void {
   shared.postAmperes = timeline.postAmperes[step]!;
 }
 
-function total({ fitted, running, byStop, lost }: AtWork): SystemTotals {
+function total({ fitted, view, running, byStop, lost }: AtWork): SystemTotals {
   const all = [running, ...[...byStop.values()].map((variant) => variant.running)].flat();
   const sum = (pick: (one: CompiledRunning) => Float64Array) =>
     lost.map((_, s) => all.reduce((sofar, one) => sofar + pick(one)[s]!, 0));
@@ -228,5 +232,6 @@ function total({ fitted, running, byStop, lost }: AtWork): SystemTotals {
     kind: fitted?.kind ?? "body",
     drawn,
     given: sum(({ giveSum }) => giveSum),
+    habits: fitted === null ? ["loss"] : view.drawnPerTrip,
   };
 }

@@ -4,6 +4,8 @@ import { type Ensemble, indexOf } from "../../stores/ensemble.ts";
 import type { StoreId } from "../../stores/stores.ts";
 import type { StepView } from "../../systems/contract.ts";
 
+const NONE_FIXED: ReadonlyMap<string, number> = new Map();
+
 /** What all systems see of one step; filled anew for each. */
 export class SharedStep {
   hour = 0;
@@ -23,6 +25,8 @@ export class SharedStep {
     readonly cabin: Cabin,
     readonly seed: number,
     readonly spread: boolean,
+    /** draws of the trip that are the same in every life, by `system.purpose`: standard normal */
+    readonly fixed: ReadonlyMap<string, number> = NONE_FIXED,
   ) {
     const { n } = ensemble;
     this.outsideC = new Float64Array(n);
@@ -114,10 +118,17 @@ export class SystemView implements StepView {
     let normal = this.byTrip.get(purpose);
     if (normal === undefined) {
       normal = new Float64Array(this.n);
-      this.fill(normal, 0, purposeKey(`${this.system}.${purpose}.trip`));
+      const fixed = this.step.fixed.get(`${this.system}.${purpose}`);
+      if (fixed === undefined) this.fill(normal, 0, purposeKey(`${this.system}.${purpose}.trip`));
+      else normal.fill(this.width * fixed);
       this.byTrip.set(purpose, normal);
     }
     return normal;
+  }
+
+  /** purposes for which something was drawn once per trip, so far */
+  get drawnPerTrip(): readonly string[] {
+    return [...this.byTrip.keys()];
   }
 
   private fill(normal: Float64Array, day: number, key: number): void {

@@ -2,6 +2,7 @@ import { type Figure, figure } from "../../base/figure.ts";
 import { shownChancePct } from "../../formulas/trip.ts";
 import { indexOf, residual } from "../../stores/ensemble.ts";
 import { STORES, type StoreId } from "../../stores/stores.ts";
+import type { Place } from "../situation.ts";
 import { type Lived, storesAtStart } from "./live-trip.ts";
 import type { TripPlan } from "./plan-trip.ts";
 import { roundBand, type StoreRecord, type TripRecorder } from "./record-trip.ts";
@@ -213,8 +214,9 @@ function nightsBetween(
 }
 
 /** One note for each stop that gives a day its weather. */
-function summariseNotes({ timeline }: TripPlan, { weather }: Lived): ClimateNote[] {
+function summariseNotes({ input, timeline }: TripPlan, { weather }: Lived): ClimateNote[] {
   const seen = new Set<number>();
+  const placeOf = (stop: number) => (stop < 0 ? input.trip.depot : input.trip.stops[stop]!.place);
   return weather.flatMap((note): ClimateNote[] => {
     const stop = timeline.dayStop[note.day]!;
     if (seen.has(stop)) return [];
@@ -231,8 +233,22 @@ function summariseNotes({ timeline }: TripPlan, { weather }: Lived): ClimateNote
           "computed",
         ),
         fromMemoryShare: note.fromMemoryShare,
+        nearestFromMemory: note.nearestFromMemory,
         weak: note.weak,
+        elevation: elevationOf(placeOf(stop)),
+        forecastDays: weather.filter(({ day, given }) => given && timeline.dayStop[day] === stop).length,
       },
     ];
   });
+}
+
+/** Where the place does not say its height it is taken as level with the sea. */
+function elevationOf({ name, elevationM }: Place): Figure {
+  return figure(
+    elevationM ?? 0,
+    "m",
+    "-",
+    { place: name },
+    elevationM === undefined ? "default" : "declared",
+  );
 }

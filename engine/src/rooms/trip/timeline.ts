@@ -2,6 +2,7 @@ import { BadInput } from "../../base/bad-input.ts";
 import { hoursBetween, type IsoLocal, Temporal } from "../../base/time.ts";
 import type { DayPlace } from "../../climate/trip-weather.ts";
 import type { Place, Trip } from "../situation.ts";
+import { givenFor } from "./given-weather.ts";
 
 const MOST_DAYS = 120;
 /** hours in which part of the party is out of the vehicle, and the part that stays: common practice, no source */
@@ -105,6 +106,13 @@ function checkTimes(trip: Trip): void {
   if (trip.return < before || trip.return <= trip.depart) {
     problems.push({ path: "trip.return", expected: `expected a time after ${what} (${before})` });
   }
+  trip.weather?.days.forEach(({ minC, maxC }, index) => {
+    if (maxC < minC)
+      problems.push({
+        path: `trip.weather.days.${index}.maxC`,
+        expected: `expected at least minC (${minC})`,
+      });
+  });
   if (problems.length > 0) throw new BadInput(problems);
 }
 
@@ -236,7 +244,9 @@ function placeDays(
   const days = dayStop.map((stop, d) => {
     const place: Place = stop < 0 ? trip.depot : trip.stops[stop]!.place;
     const noon = d * 24 + 12 - clockH[0]!;
+    const given = givenFor(trip.weather, place, clock.dates[d]!);
     return {
+      ...(given === null ? {} : { given }),
       latitudeDeg: place.latitudeDeg,
       longitudeDeg: place.longitudeDeg,
       elevationM: place.elevationM ?? 0,

@@ -144,8 +144,15 @@ export interface ClimateNote {
   readonly stop: number | "home";
   readonly nearestStation: string;
   readonly distance: Figure;
+  /** share of the weight that rests on rows from memory, 0 to 1 */
   readonly fromMemoryShare: number;
+  /** the nearest station's own row is from memory */
+  readonly nearestFromMemory: boolean;
   readonly weak: boolean;
+  /** height above the sea that the temperatures are worked out for; a default where the place does not say */
+  readonly elevation: Figure;
+  /** days at this place whose weather is a forecast's */
+  readonly forecastDays: number;
 }
 
 export interface ReadingUse {
