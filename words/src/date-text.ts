@@ -25,8 +25,17 @@ export function writeDate(locale: string, iso: string, style: DateStyle, timeZon
   const withTime = iso.includes("T") ? iso.slice(0, 16) : `${iso}T00:00`;
   const moment = new Date(civil ? `${withTime}:00Z` : iso);
   const zone = civil ? "UTC" : (timeZone ?? "UTC");
-  const write = (part: keyof typeof PARTS) =>
-    new Intl.DateTimeFormat(locale, { ...PARTS[part], timeZone: zone }).format(moment).replace(",", "");
+  const write = (part: keyof typeof PARTS) => writer(locale, part, zone).format(moment).replace(",", "");
   if (style === "dayTime") return `${write("day")} ${write("time")}`;
   return style === "fullTime" ? `${write("full")} ${write("time")}` : write(style);
+}
+
+/** Made once for each language, style and zone: to make one takes far longer than to write with it. */
+const writers = new Map<string, Intl.DateTimeFormat>();
+
+function writer(locale: string, part: keyof typeof PARTS, timeZone: string): Intl.DateTimeFormat {
+  const key = `${locale} ${part} ${timeZone}`;
+  const made = writers.get(key) ?? new Intl.DateTimeFormat(locale, { ...PARTS[part], timeZone });
+  writers.set(key, made);
+  return made;
 }

@@ -8,11 +8,20 @@ const SHARES = new Set(["share", "chance", "probability", "1"]);
 const BARE = new Set(["", "-", "count", "number"]);
 
 /** Digits that tell something: 3 significant below 1000, whole above; mass and money-like units whole above 10. */
-function digits(value: number, unit: string): Intl.NumberFormatOptions {
+function digits(value: number, unit: string): 0 | 1 | 2 {
   const size = Math.abs(value);
-  if (size >= 100 || (unit === "kg" && size >= 20) || unit === "min") return { maximumFractionDigits: 0 };
-  if (size >= 10 || unit === "°C") return { maximumFractionDigits: 1 };
-  return { maximumFractionDigits: 2 };
+  if (size >= 100 || (unit === "kg" && size >= 20) || unit === "min") return 0;
+  return size >= 10 || unit === "°C" ? 1 : 2;
+}
+
+/** Made once for each language and number of digits: to make one takes far longer than to write with it. */
+const writers = new Map<string, Intl.NumberFormat>();
+
+function writer(locale: string, maximumFractionDigits: 0 | 1 | 2): Intl.NumberFormat {
+  const key = `${locale} ${maximumFractionDigits}`;
+  const made = writers.get(key) ?? new Intl.NumberFormat(locale, { maximumFractionDigits });
+  writers.set(key, made);
+  return made;
 }
 
 export const isShare = (unit: string): boolean => SHARES.has(unit);
@@ -20,8 +29,7 @@ export const isShare = (unit: string): boolean => SHARES.has(unit);
 /** The number alone, in the language's digits; a share (0 to 1) becomes per cent without the sign. */
 export function numberText(locale: string, { value, unit }: Written): string {
   const shown = isShare(unit) ? value * 100 : value;
-  const options = isShare(unit) ? { maximumFractionDigits: 0 } : digits(shown, unit);
-  const text = new Intl.NumberFormat(locale, options).format(shown);
+  const text = writer(locale, isShare(unit) ? 0 : digits(shown, unit)).format(shown);
   return text === "-0" ? "0" : text.replace("-", "−");
 }
 

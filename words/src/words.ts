@@ -3,6 +3,7 @@ import { IntlMessageFormat } from "intl-messageformat";
 import type { MessageId, PageCatalogue } from "./catalogue.ts";
 import { type DateStyle, isDateText, writeDate } from "./date-text.ts";
 import { isShare, type Written, writeFigure, writeMoney } from "./figure-text.ts";
+import { plainMessage } from "./plain-message.ts";
 
 /** An argument of a message: a figure and money are written with their unit, a date in the language's way. */
 export type Argument = string | number | Figure | Money | null | undefined;
@@ -50,17 +51,22 @@ const isFigure = (argument: Argument): argument is Figure =>
   typeof argument === "object" && argument !== null && "unit" in argument;
 
 function makeFormatter(locale: string, catalogue: PageCatalogue) {
-  const parsed = new Map<MessageId, IntlMessageFormat>();
+  const parsed = new Map<MessageId, (args: Plain) => string>();
   return (id: MessageId, args: Plain): string => {
-    let format = parsed.get(id);
-    if (format === undefined) {
+    let write = parsed.get(id);
+    if (write === undefined) {
       const text = catalogue[id];
       if (text === undefined) throw new Error(`words: no message "${id}" in ${locale}`);
-      format = new IntlMessageFormat(text, locale);
-      parsed.set(id, format);
+      write = plainMessage(text) ?? icuMessage(text, locale);
+      parsed.set(id, write);
     }
-    return String(format.format(args));
+    return write(args);
   };
+}
+
+function icuMessage(text: string, locale: string): (args: Plain) => string {
+  const format = new IntlMessageFormat(text, locale);
+  return (args) => String(format.format(args));
 }
 
 /** `{thing_<kind>}` tokens of a text, filled with the name of the thing. */
