@@ -2,6 +2,7 @@ import type { Words } from "@setfair/words";
 import { asDocument } from "../desk/documents.ts";
 import type { HireData } from "../desk/hire-data.ts";
 import type { Store } from "../store/types.ts";
+import type { Pictures } from "./evidence/pictures.ts";
 import { COMPOSE, type PaperName } from "./papers.ts";
 import { renderPdf } from "./render-pdf.ts";
 
@@ -11,10 +12,11 @@ export async function makePaper(
   data: HireData,
   paper: PaperName,
   words: Words,
+  pictures?: Pictures,
 ): Promise<Buffer> {
   const { name } = await store.firm.get();
   const { telephone } = asDocument<{ telephone?: string }>(data.depot.document);
-  const content = await COMPOSE[paper]({ data, store, words, firm: name });
+  const content = await COMPOSE[paper]({ data, store, words, firm: name, pictures });
   return renderPdf(
     {
       title: words.t(`papers.title.${paper}`),

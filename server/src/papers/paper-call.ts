@@ -2,6 +2,7 @@ import { createWords, type Words } from "@setfair/words";
 import { asDocument } from "../desk/documents.ts";
 import { type HireData, partOf } from "../desk/hire-data.ts";
 import type { Store } from "../store/types.ts";
+import type { Pictures } from "./evidence/pictures.ts";
 
 /** What a paper of one hire is made from. */
 export interface PaperCall {
@@ -9,6 +10,8 @@ export interface PaperCall {
   readonly store: Store;
   readonly words: Words;
   readonly firm: string;
+  /** left out where a paper is made without the depot's photographs at hand; they are then named by their hash only */
+  readonly pictures?: Pictures | undefined;
 }
 
 /** The words of a paper, with times in the depot's zone. */

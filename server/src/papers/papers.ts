@@ -1,6 +1,9 @@
 import type { Content } from "pdfmake/interfaces";
 import { agreementPaper } from "./agreement-paper.ts";
+import { conditionPaper } from "./condition-paper.ts";
 import { countryPaper } from "./country-paper.ts";
+import { disputePaper } from "./dispute-paper.ts";
+import { lostPropertyPaper } from "./lost-property-paper.ts";
 import type { PaperCall } from "./paper-call.ts";
 import { quotePaper } from "./quote-paper.ts";
 import { receiptPaper } from "./receipt-paper.ts";
@@ -15,6 +18,9 @@ export const PAPERS = [
   "statement",
   "walkOut",
   "walkBack",
+  "condition",
+  "dispute",
+  "lostProperty",
 ] as const;
 export type PaperName = (typeof PAPERS)[number];
 
@@ -27,4 +33,7 @@ export const COMPOSE: Readonly<Record<PaperName, (call: PaperCall) => Content[] 
   statement: statementPaper,
   walkOut: walkRoundPaper("out"),
   walkBack: walkRoundPaper("back"),
+  condition: conditionPaper,
+  dispute: disputePaper,
+  lostProperty: lostPropertyPaper,
 };

@@ -3,7 +3,11 @@ import type { Words } from "@setfair/words";
 import type { Content, TableCell } from "pdfmake/interfaces";
 
 /** Pieces of which the papers are made; text comes from the words, figures with their unit. */
-export const heading = (text: string): Content => ({ text, style: "heading" });
+export const heading = (text: string, onNewPage = false): Content => ({
+  text,
+  style: "heading",
+  ...(onNewPage ? { pageBreak: "before" as const } : {}),
+});
 export const quiet = (text: string): Content => ({ text, style: "quiet" });
 export const paragraphs = (text: string): Content[] =>
   text.split("\n\n").map((part) => ({ text: part, margin: [0, 0, 0, 6] }));

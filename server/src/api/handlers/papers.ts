@@ -1,5 +1,6 @@
 import { readHireData } from "../../desk/hire-data.ts";
 import { daySheet } from "../../papers/day-sheet.ts";
+import { picturesOf } from "../../papers/evidence/pictures.ts";
 import { makePaper } from "../../papers/make-paper.ts";
 import { wordsFor } from "../../papers/paper-call.ts";
 import { renderPdf } from "../../papers/render-pdf.ts";
@@ -14,7 +15,7 @@ export const paperHandlers = {
     const { store } = signed;
     const data = await readHireData(store, params.id, context.now());
     const words = wordsFor(data);
-    const pdf = await makePaper(store, data, params.paper, words);
+    const pdf = await makePaper(store, data, params.paper, words, picturesOf(context.files, signed.scope));
     reply.header("cache-control", "private, no-store").header(...asPdf(`${data.row.number}-${params.paper}`));
     await reply.type("application/pdf").send(pdf);
     return undefined;
