@@ -89,7 +89,8 @@ export function fillOnTheWay(
   if (driveKm === 0 || !ensemble.present[fuel]) return;
   const tank = systems.find(({ kind }) => kind === "fuel");
   if (tank === undefined || trip.settings[tank.id]?.fillOnTheWay === false) return;
-  const need = (driveKm * vehicle.consumption.litresPer100Km * FUEL_MARGIN) / 100;
+  const perKm = (vehicle.consumption.litresPer100Km * (tank.rates.fuel ?? 1)) / 100;
+  const need = driveKm * perKm * FUEL_MARGIN;
   for (let i = 0; i < ensemble.n; i++) {
     const capacity = ensemble.capacity[fuel]![i]!;
     if (ensemble.level[fuel]![i]! < need + FUEL_RESERVE_SHARE * capacity)

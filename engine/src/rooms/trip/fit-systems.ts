@@ -15,7 +15,9 @@ import {
   systemModule,
 } from "../../systems/registry.ts";
 import type { VehicleDescription } from "../../vehicle/description.ts";
+import { rateUse } from "./rate-use.ts";
 import { settlementRank } from "./settlement-order.ts";
+import type { UseRates } from "./types.ts";
 
 /** One fitted system as the trip room uses it. */
 export interface FittedPhysics {
@@ -24,16 +26,28 @@ export interface FittedPhysics {
   readonly spec: ParsedSpec;
   readonly physics: SystemPhysics<ParsedSpec>;
   readonly shares: readonly StoreShare[];
+  /** measured use that its physics already holds to */
+  readonly rates: UseRates;
 }
 
-/** The fitted systems that take part in the forecast, in the order of settlement. Throws BadInput that names the field. */
-export function fitSystems(vehicle: VehicleDescription): readonly FittedPhysics[] {
+/**
+ * The fitted systems that take part in the forecast, in the order of settlement, using as much of each store as
+ * the rates say. Throws BadInput that names the field.
+ */
+export function fitSystems(vehicle: VehicleDescription, rates: UseRates = {}): readonly FittedPhysics[] {
   return vehicle.systems
     .map((fitted, index): FittedPhysics | null => {
       const spec = parseSpec(fitted.kind, fitted.spec, `vehicle.systems.${index}`);
       const { physics } = systemModule(fitted.kind);
       if (!isSystemKind(fitted.kind) || !applies(physics)) return null;
-      return { id: fitted.id, kind: fitted.kind, spec, physics, shares: physics.stores(spec) };
+      return {
+        id: fitted.id,
+        kind: fitted.kind,
+        spec,
+        physics: rateUse(physics, rates),
+        shares: physics.stores(spec),
+        rates,
+      };
     })
     .filter((fitted) => fitted !== null)
     .map((fitted, place) => ({ fitted, place }))

@@ -9,6 +9,26 @@ import type { StoreId } from "../../stores/stores.ts";
 import { vehicleDescriptionSchema } from "../../vehicle/description.ts";
 import { isoLocalSchema, partySchema, tripSchema } from "../situation.ts";
 
+export const READABLE_STORES = [
+  "battery12",
+  "lpg",
+  "freshWater",
+  "wasteWater",
+  "cassette",
+  "fuel",
+  "def",
+  "tractionBattery",
+] as const;
+
+/** The furthest that measured use may move a rate from the description's own. */
+export const RATE_BOUNDS = { least: 0.5, most: 2 } as const;
+/** How much more (above 1) or less this vehicle uses of a store than its description says, by store; 1 where left out. */
+export const ratesSchema = z.partialRecord(
+  z.enum(READABLE_STORES),
+  z.number().check(z.minimum(RATE_BOUNDS.least), z.maximum(RATE_BOUNDS.most)),
+);
+export type UseRates = z.infer<typeof ratesSchema>;
+
 /** `setfair trip`: one vehicle, one party, one trip. */
 export const tripInputSchema = z.strictObject({
   vehicle: vehicleDescriptionSchema,
@@ -20,6 +40,8 @@ export const tripInputSchema = z.strictObject({
   /** false: mean weather, no spread of habits and appliances (the plain deterministic case) */
   spread: z._default(z.boolean(), true),
   stepMinutes: z._default(z.union([z.literal(15), z.literal(7.5)]), 15),
+  /** measured use against the description, by store; see the calibration room */
+  rates: z._default(ratesSchema, {}),
   /** give what went into and out of each store */
   audit: z._default(z.boolean(), false),
 });
@@ -29,16 +51,6 @@ export type TripInput = z.input<typeof tripInputSchema>;
 /** What the hirer reads on the panel. */
 export const READING_UNITS = ["V", "%", "Ah", "Wh", "L", "kg"] as const;
 export type ReadingUnit = (typeof READING_UNITS)[number];
-export const READABLE_STORES = [
-  "battery12",
-  "lpg",
-  "freshWater",
-  "wasteWater",
-  "cassette",
-  "fuel",
-  "def",
-  "tractionBattery",
-] as const;
 
 export const readingSchema = z.strictObject({
   store: z.enum(READABLE_STORES),

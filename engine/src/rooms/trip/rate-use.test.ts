@@ -1,0 +1,86 @@
+import { describe, expect, it } from "vitest";
+import { forecastTrip } from "./forecast-trip.ts";
+import { mayHighlands, newYearMountains } from "./try-trips.ts";
+import type { TripInput } from "./types.ts";
+
+const plain = (input: TripInput): TripInput => ({ ...input, runs: 1, spread: false, audit: true });
+const auditOf = (input: TripInput, id: string) =>
+  forecastTrip(plain(input)).result.stores.find(({ store }) => store === id)!.audit!;
+/** all stores large enough that nothing runs out, so that use shows whole */
+const roomy = (input: TripInput): TripInput => ({
+  ...input,
+  vehicle: {
+    ...input.vehicle,
+    systems: input.vehicle.systems.map((system) => {
+      const more: Readonly<Record<string, object>> = {
+        gas: { cylinders: 2, kgEach: 33 },
+        water: { litres: 400 },
+        waste: { litres: 300 },
+        toilet: { litres: 40 },
+        battery: { ratedAh: 1000 },
+      };
+      return { ...system, spec: { ...system.spec, ...more[system.id] } };
+    }),
+  },
+});
+
+describe("a trip forecast with measured rates", () => {
+  const trip = roomy(newYearMountains());
+
+  it("uses as much more of a store as its rate says, and of no other", () => {
+    for (const store of ["lpg", "freshWater", "fuel", "def"] as const) {
+      const use = (rates: TripInput["rates"]) => auditOf({ ...trip, rates }, store).out;
+      expect(use({ [store]: 1.3 }) / use({}), store).toBeCloseTo(1.3, 2);
+      expect(use({ cassette: 1.3 }), store).toBeCloseTo(use({}), 9);
+    }
+    for (const store of ["wasteWater", "cassette"] as const) {
+      const put = (rates: TripInput["rates"]) => auditOf({ ...trip, rates }, store).in;
+      expect(put({ [store]: 0.8 }) / put({}), store).toBeCloseTo(0.8, 2);
+    }
+  });
+
+  it("draws on the battery as measured, less what heat and charging lose beside it", () => {
+    const use = (rates: TripInput["rates"]) => auditOf({ ...trip, rates }, "battery12").out;
+    const ratio = use({ battery12: 1.5 }) / use({});
+    expect(ratio).toBeGreaterThan(1.3);
+    expect(ratio).toBeLessThan(1.7);
+  });
+
+  it("still balances in every store", () => {
+    const rates = {
+      battery12: 1.4,
+      lpg: 0.7,
+      freshWater: 1.8,
+      wasteWater: 0.5,
+      cassette: 2,
+      fuel: 1.1,
+      def: 2,
+    };
+    for (const input of [mayHighlands(), newYearMountains()]) {
+      const { stores } = forecastTrip({ ...input, runs: 20, audit: true, rates }).result;
+      for (const { store, audit } of stores) expect(audit!.residual, store).toBeLessThan(1e-9);
+    }
+  });
+
+  it("is the same to the last digit with no rate and with rates of 1", () => {
+    const input = { ...mayHighlands(), runs: 20 };
+    const none = forecastTrip(input);
+    expect(forecastTrip({ ...input, rates: {} })).toEqual(none);
+    expect(forecastTrip({ ...input, rates: { lpg: 1, battery12: 1, fuel: 1 } })).toEqual(none);
+  });
+
+  it("refuses a rate outside its bounds and names it", () => {
+    expect(() => forecastTrip({ ...mayHighlands(), rates: { lpg: 3 } })).toThrow(/rates\.lpg/);
+  });
+
+  it("fills the tank on the way in time for a thirsty vehicle", () => {
+    const input = mayHighlands();
+    const stops = input.trip.stops.slice(0, 2).map((stop, k) => ({
+      ...stop,
+      drive: { distanceKm: k === 0 ? 120 : 370, minutes: 240 },
+    }));
+    const trip = { ...input.trip, stops };
+    const { stores } = forecastTrip(plain({ ...input, trip, rates: { fuel: 2 } })).result;
+    expect(stores.find(({ store }) => store === "fuel")!.trouble.chance).toBe(0);
+  });
+});
