@@ -55,6 +55,7 @@ function sumsTable(settlement: Settlement): string {
     "overExcess",
     "total",
     "disputed",
+    "awaiting",
     "depositHeld",
     "depositKept",
     "depositWithheld",

@@ -32,6 +32,8 @@ export interface CustomerDocument {
   readonly email: string;
   readonly address?: string;
 }
+/** People of each skill on a usual day. */
+export type Crew = Readonly<Record<"desk" | "cleaner" | "yard" | "technician", number>>;
 export interface DepotDocument {
   readonly telephone: string;
   readonly country: string;
@@ -41,6 +43,8 @@ export interface DepotDocument {
   readonly opens: string;
   readonly closes: string;
   readonly turnaroundMinutes: number;
+  /** people of each skill on a usual day, as the depot entered them */
+  readonly crew?: Partial<Crew>;
   /** first and last days, as the depot entered them; they differ from place to place */
   readonly schoolHolidays?: readonly { readonly from: string; readonly to: string }[];
 }
@@ -85,6 +89,10 @@ export interface SettlementDocument {
   readonly frozenAt: string | null;
   readonly frozenBy: string | null;
   readonly answer: RoomAnswer<Settlement> | null;
+  /** as it stands after everything that was said and paid since it was frozen; `answer` where left out */
+  readonly standing?: Settlement | null;
+  /** day by which the depot has promised an answer on what it holds */
+  readonly promisedOn?: string | null;
   readonly releasedAt: string | null;
 }
 

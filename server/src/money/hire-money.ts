@@ -61,7 +61,8 @@ export function chargedBy(data: HireData): ChargedBy {
   return {
     quote: quote?.acceptedAt == null ? null : quote.answer.result,
     keptPence,
-    settlement: settled?.frozenAt == null ? null : (settled.answer?.result ?? null),
+    // what was disputed, invoiced lower or taken back since counts at once
+    settlement: settled?.frozenAt == null ? null : (settled.standing ?? settled.answer?.result ?? null),
     entries: entriesOf(data.payments),
   };
 }
@@ -115,7 +116,7 @@ function instalmentsOf(data: HireData, pence: Pick<HireMoney, "pricePence" | "du
     acceptedOn: dateOf(localOf(quote.acceptedAt, data.depot.timeZone)),
     from: dateOf(data.from),
     today: data.today,
-    balanceDaysBefore: BALANCE_DAYS_BEFORE,
+    balanceDaysBefore: data.terms?.document.balanceDaysBefore ?? BALANCE_DAYS_BEFORE,
     agreed: partOf(data, "money")?.agreed ?? [],
     paidPence: pence.settledPence,
   });

@@ -48,6 +48,7 @@ const SETTLED: Readonly<Record<SettlementLine["code"], LineKind>> = {
   late: "late",
   kit: "kit",
   damage: "damage",
+  claim: "damage",
   notCharged: "damage",
 };
 

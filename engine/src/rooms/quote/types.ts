@@ -65,6 +65,8 @@ export const termsSchema = z.strictObject({
     }),
   ),
   bookingDepositPercent: percent,
+  /** days before the keys by which the balance is due; 28 where left out (common practice, no source) */
+  balanceDaysBefore: z.optional(whole(0, 365)),
   security: z.strictObject({
     homePence: pence,
     abroadPence: pence,
@@ -79,6 +81,8 @@ export const termsSchema = z.strictObject({
       .array(z.strictObject({ id: text(40), mostPercent: z.record(z.string(), percent) }))
       .check(z.maxLength(20)),
   ),
+  /** hours that the papers state and both sign for: in which the hirer may add marks after the handover, and in which the depot looks again at what was too wet or dirty at the return */
+  windows: z.optional(z.strictObject({ additionsHours: whole(1, 168), secondLookHours: whole(1, 168) })),
   /** days for which a quote holds */
   quoteDays: whole(1, 90),
   tariff: z.strictObject({
@@ -91,6 +95,8 @@ export const termsSchema = z.strictObject({
     cassetteNotEmptiedPence: pence,
     latePencePerHour: pence,
     lateGraceMinutes: whole(0, 240),
+    /** for dealing with a fine or a toll, each; where left out none may be charged */
+    noticeFeePence: z.optional(pence),
     /** work on a repair: charged in full, or reduced with the age of the part like the parts; in full where left out */
     labour: z.optional(z.enum(["inFull", "asParts"])),
     /** value new of a thing, by the id of its check, else the kind of its system, else the check's `charge` */

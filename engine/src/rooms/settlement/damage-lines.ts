@@ -17,6 +17,7 @@ type Tariff = SettlementInput["terms"]["tariff"];
 export function damageLines(found: Found, input: SettlementInput): SettlementLine[] {
   const decided = input.classes[found.id] ?? "unknown";
   if (decided !== "hirer") return [notCharged(found, decided)];
+  if (input.foundLate?.includes(found.id) === true) return [notCharged(found, "afterWindow")];
   if (needsSecond(found.id, input)) return [notCharged(found, "needsSecondSignature")];
   if (found.backRecords.some((id) => input.chargedElsewhere.includes(id)))
     return [notCharged(found, "chargedElsewhere")];
@@ -28,7 +29,8 @@ export function damageLines(found: Found, input: SettlementInput): SettlementLin
     return [fixed(found, "cassette", input.terms.tariff.cassetteNotEmptiedPence)];
   if (found.kind === "look") return [notCharged(found, "noTariff")];
   const isGone = found.markKind === "missing" && found.charge !== "damage";
-  const line = markLine(found, input) ?? (isGone ? kitLine(found, 1, input) : null);
+  const line =
+    markLine(found, input) ?? (isGone ? kitLine(found, 1, input) : null) ?? awaitingLine(found, input);
   return [line ?? notCharged(found, "noTariff")];
 }
 
@@ -47,7 +49,7 @@ function kitLine(found: Found, count: number, input: SettlementInput): Settlemen
   const name = namesOf(found).find((each) => kit[each] !== undefined);
   const thing = name === undefined ? undefined : kit[name];
   if (name === undefined || thing === undefined) return null;
-  const share = shareLeft(name, thing, input);
+  const share = shareLeft(found.id, name, thing, input);
   const pence = roundPence(thing.newPence * share.value) * count;
   const worth = figure(thing.newPence, "pence", "-", {}, "declared", input.terms.id);
   const quantity = figure(count, "count", "-", {}, "measured");
@@ -64,11 +66,12 @@ function kitLine(found: Found, count: number, input: SettlementInput): Settlemen
 
 /** Share of its value that a thing has left; without a known age the least, to the hirer's good. */
 function shareLeft(
+  id: string,
   name: string,
   { lifeYears, leastShare }: { lifeYears: number; leastShare: number },
-  { hire }: SettlementInput,
+  { hire, partAges }: SettlementInput,
 ) {
-  const age = hire.ageYears[name];
+  const age = partAges?.[id] ?? hire.ageYears[name];
   const ageYears = age ?? lifeYears;
   return figure(
     remainingShare(ageYears, lifeYears, leastShare),
@@ -104,9 +107,29 @@ function markLine(found: Extract<Found, { kind: "mark" }>, input: SettlementInpu
     id: found.id,
     code: "damage",
     about: found.part,
-    pence: Math.min(byMatrix, ...byCost),
+    pence: Math.min(byMatrix, input.awaiting?.[found.id] ?? Infinity, ...byCost),
     from: found,
     working: stated,
+    capped: true,
+    incident: input.incidents?.[found.id] ?? null,
+  });
+}
+
+/** A repair whose cost nobody knows yet: nothing is charged, and no more than the stated sum is held for it. */
+function awaitingLine(
+  found: Extract<Found, { kind: "mark" }>,
+  input: SettlementInput,
+): SettlementLine | null {
+  const most = input.awaiting?.[found.id];
+  if (most === undefined) return null;
+  return settlementLine({
+    id: found.id,
+    code: "damage",
+    about: found.part,
+    pence: 0,
+    awaitingPence: most,
+    because: "awaitsCost",
+    from: found,
     capped: true,
     incident: input.incidents?.[found.id] ?? null,
   });
@@ -118,11 +141,11 @@ function shareOfMark(
   row: Tariff["damage"][number] | undefined,
   input: SettlementInput,
 ) {
-  if (row !== undefined) return row.part === "replace" ? shareLeft(row.of, row, input) : null;
+  if (row !== undefined) return row.part === "replace" ? shareLeft(found.id, row.of, row, input) : null;
   const { kit } = input.terms.tariff;
   const name = namesOf(found).find((each) => kit[each] !== undefined);
   const thing = name === undefined ? undefined : kit[name];
-  return name === undefined || thing === undefined ? null : shareLeft(name, thing, input);
+  return name === undefined || thing === undefined ? null : shareLeft(found.id, name, thing, input);
 }
 
 /** The line of the matrix for a mark: nearest name, kind, then the smallest size that holds it; of unknown size the cheapest. */

@@ -4,6 +4,7 @@ import type { Finding } from "../../base/finding.ts";
 import { gbp, roundPence } from "../../base/money.ts";
 import { hoursBetween, type IsoDate, Temporal } from "../../base/time.ts";
 import { makeFinding } from "../make-finding.ts";
+import { claimLines } from "./claim-lines.ts";
 import { damageLines } from "./damage-lines.ts";
 import { SECOND_SIGNATURE_AFTER_DAYS } from "./late-charge.ts";
 import { meteredLines } from "./metered-lines.ts";
@@ -22,7 +23,7 @@ export const settleHire: SettleHire = (input) => {
   const found = input.differences.flatMap((each) =>
     each.kind === "reading" ? meteredLines(each, input) : damageLines(each, input),
   );
-  const plain = [...found, ...cleaningLines(input), ...lateLines(input)];
+  const plain = [...found, ...cleaningLines(input), ...lateLines(input), ...claimLines(input)];
   const unknown = input.disputed.filter((id) => plain.every((line) => line.id !== id));
   if (unknown.length > 0)
     throw new BadInput(
@@ -32,7 +33,7 @@ export const settleHire: SettleHire = (input) => {
       })),
     );
   const lines = plain.map((line) =>
-    takenBack({ ...line, disputed: input.disputed.includes(line.id) }, input),
+    takenBack(asShown({ ...line, disputed: input.disputed.includes(line.id) }, input), input),
   );
   const result = sumUp(input, lines);
   return { result, findings: findingsOf(input, result) };
@@ -41,7 +42,13 @@ export const settleHire: SettleHire = (input) => {
 /** A line that the depot has taken back stays in sight, at nothing. */
 function takenBack(line: SettlementLine, { withdrawn }: SettlementInput): SettlementLine {
   if (withdrawn?.includes(line.id) !== true) return line;
-  return { ...line, amount: gbp(0), because: "withdrawn", disputed: false };
+  return { ...line, amount: gbp(0), awaiting: gbp(0), because: "withdrawn", disputed: false };
+}
+
+/** A line never costs more than it was shown to the hirer with, whatever an estimate or an invoice says later. */
+function asShown(line: SettlementLine, { atMost }: SettlementInput): SettlementLine {
+  const most = atMost?.[line.id];
+  return most === undefined || line.amount.pence <= most ? line : { ...line, amount: gbp(most) };
 }
 
 function misfits({ hire, differences, classes }: SettlementInput): InputProblem[] {
@@ -63,14 +70,17 @@ function misfits({ hire, differences, classes }: SettlementInput): InputProblem[
 function cleaningLines({ cleaning, terms }: SettlementInput): SettlementLine[] {
   if (cleaning === undefined || cleaning.hours === 0) return [];
   const quantity = figure(cleaning.hours, "h", "-", {}, "measured");
-  const pence = roundPence(cleaning.hours * terms.tariff.cleaningPencePerHour);
+  const { cleaningPencePerHour } = terms.tariff;
+  const isShown = cleaning.records.length + cleaning.photographs.length > 0;
   return [
     settlementLine({
       id: "cleaning",
       code: "cleaning",
       about: "cleaning",
-      pence,
+      pence: isShown ? roundPence(cleaning.hours * cleaningPencePerHour) : 0,
+      because: isShown ? null : "noEvidence",
       quantity,
+      working: [figure(cleaningPencePerHour, "pence/h", "-", {}, "declared", terms.id)],
       records: cleaning.records,
       photographs: cleaning.photographs,
     }),
@@ -98,10 +108,12 @@ function lateLines({ hire, terms }: SettlementInput): SettlementLine[] {
       pence: roundPence((charged / 60) * terms.tariff.latePencePerHour),
       quantity,
       working: [price],
+      records: hire.returnRecords ?? [],
     }),
   ];
 }
 
+const most = ({ amount, awaiting }: SettlementLine): number => amount.pence + awaiting.pence;
 const sum = (lines: readonly SettlementLine[]) =>
   lines.reduce((total, { amount }) => total + amount.pence, 0);
 
@@ -121,8 +133,10 @@ function sumUp(input: SettlementInput, lines: readonly SettlementLine[]): Settle
     incidentsOf(some).reduce((total, lines) => total + Math.min(excess, sum(lines)), 0);
   const total = due(lines);
   const undisputed = due(lines.filter(({ disputed }) => !disputed));
+  // a cost not known yet counts with the most that it may be
+  const atWorst = due(lines.map((line) => ({ ...line, amount: gbp(most(line)) })));
   const kept = Math.min(depositPence, undisputed);
-  const withheld = Math.min(depositPence - kept, total - undisputed);
+  const withheld = Math.min(depositPence - kept, atWorst - undisputed);
   return {
     hireId: hire.id,
     termsId: terms.id,
@@ -130,6 +144,7 @@ function sumUp(input: SettlementInput, lines: readonly SettlementLine[]): Settle
     overExcess: gbp(Math.min(0, total - sum(lines))),
     total: gbp(total),
     disputed: gbp(total - undisputed),
+    awaiting: gbp(atWorst - total),
     depositHeld: gbp(depositPence),
     depositKept: gbp(kept),
     depositWithheld: gbp(withheld),
@@ -160,6 +175,8 @@ function findingsOf(input: SettlementInput, result: Settlement): Finding[] {
     result.lines.filter((line) => line.because === why).length;
   const seconds = because("needsSecondSignature");
   const unseen = because("noDeparturePhotograph");
+  const awaiting = because("awaitsCost");
+  const tooLate = because("afterWindow");
   const untold = result.lines.filter(
     ({ code, because }) => code === "notCharged" && because === "noTariff",
   ).length;
@@ -181,6 +198,10 @@ function findingsOf(input: SettlementInput, result: Settlement): Finding[] {
             mends: ["settlement.secondSign"],
           }),
         ]),
+    ...(awaiting === 0
+      ? []
+      : [note("settlement.awaiting", { count: awaiting, most: pence(result.awaiting.pence) })]),
+    ...(tooLate === 0 ? [] : [note("settlement.afterWindow", { count: tooLate })]),
     ...(unseen === 0 ? [] : [note("settlement.noDeparture", { count: unseen })]),
     ...(untold === 0 ? [] : [note("settlement.noTariff", { count: untold })]),
     ...(result.overExcess.pence === 0

@@ -12,6 +12,7 @@ interface Made {
   readonly quantity?: Figure;
   readonly working?: readonly Figure[];
   readonly because?: SettlementLine["because"];
+  readonly awaitingPence?: number;
   readonly capped?: boolean;
   readonly incident?: string | null;
   readonly from?: InputDifference;
@@ -30,6 +31,7 @@ export function settlementLine(made: Made): SettlementLine {
     quantity: made.quantity ?? null,
     amount: gbp(made.pence),
     because: made.because ?? null,
+    awaiting: gbp(made.awaitingPence ?? 0),
     capped: made.capped ?? false,
     incident: made.incident ?? null,
     disputed: false,

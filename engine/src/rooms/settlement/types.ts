@@ -65,6 +65,23 @@ export const repairCostSchema = z.strictObject({ partsPence: pence, labourPence:
 export type RepairCost = z.infer<typeof repairCostSchema>;
 const costs = z.record(z.string(), z.union([pence, repairCostSchema]));
 
+/** Damage that came to light after the settlement was shown: charged only with its evidence and a second signature. */
+export const lateClaimSchema = z.strictObject({
+  /** id of its line */
+  id: text(80),
+  /** what it is, in words */
+  about: text(200),
+  cost: repairCostSchema,
+  /** share of its value that the part had left */
+  shareLeft: z.number().check(z.minimum(0), z.maximum(1)),
+  incident: z.nullable(text(80)),
+  photographs: z.array(z.string()),
+  /** photographs that show how the place left */
+  departure: z.array(z.string()),
+  secondSigned: z.boolean(),
+});
+export type LateClaim = z.infer<typeof lateClaimSchema>;
+
 /** What the settlement is asked. Published as the schema of `setfair settle`. */
 export const settlementInputSchema = z.strictObject({
   /** the version that the hire was booked under */
@@ -75,6 +92,8 @@ export const settlementInputSchema = z.strictObject({
     to: isoLocalSchema,
     returnedAt: isoLocalSchema,
     timeZone: text(60),
+    /** records that show when it came back */
+    returnRecords: z.optional(z.array(z.string())),
     allowanceKm: z.number().check(z.minimum(0), z.maximum(200_000)),
     fuel: z.enum(["diesel", "petrol", "electric", "hydrogen"]),
     /** tank of the vehicle, for a fuel reading given as a share */
@@ -104,6 +123,16 @@ export const settlementInputSchema = z.strictObject({
   invoices: z.optional(costs),
   /** photographs that show how each marked place left, by the id of the difference; where given, a mark that has none is not charged */
   departure: z.optional(z.record(z.string(), z.array(z.string()))),
+  /** age of the part in years by the id of the difference, where the depot has shown it; else the age by the terms' own line */
+  partAges: z.optional(z.record(z.string(), z.number().check(z.minimum(0), z.maximum(60)))),
+  /** what a repair whose cost is not known yet may cost at most, pence, by the id of the mark: held and not charged until the cost is there */
+  awaiting: z.optional(z.record(z.string(), pence)),
+  /** ids of differences that were found too late to be charged: after the return was signed and outside its second look */
+  foundLate: z.optional(z.array(z.string())),
+  /** what came to light after the settlement was shown */
+  claims: z.optional(z.array(lateClaimSchema)),
+  /** lines as they were shown to the hirer, pence by line id: a line never costs more later */
+  atMost: z.optional(z.record(z.string(), pence)),
   /** which marks came of which incident, by the id of the difference; the excess caps each incident. Unnamed ones count as one */
   incidents: z.optional(z.record(z.string(), text(80))),
   /** day on which a mark, count or look was put down to the hirer, by the id of the difference */
@@ -137,6 +166,7 @@ export interface SettlementLine {
     | "late"
     | "kit"
     | "damage"
+    | "claim"
     | "notCharged";
   readonly about: string;
   readonly quantity: Figure | null;
@@ -149,8 +179,13 @@ export interface SettlementLine {
     | "withinAllowance"
     | "noDeparturePhotograph"
     | "needsSecondSignature"
+    | "awaitsCost"
+    | "noEvidence"
+    | "afterWindow"
     | "withdrawn"
     | null;
+  /** held for a cost that is not known yet; never part of `amount` */
+  readonly awaiting: Money<"GBP">;
   /** counted under the excess, so capped with the others of that kind */
   readonly capped: boolean;
   /** the incident whose excess caps it; null where none was named */
@@ -174,10 +209,12 @@ export interface Settlement {
   readonly total: Money<"GBP">;
   /** part of the total that is disputed */
   readonly disputed: Money<"GBP">;
+  /** the most that costs not known yet may add, within the excess */
+  readonly awaiting: Money<"GBP">;
   readonly depositHeld: Money<"GBP">;
   /** kept now: undisputed charges, at most the deposit */
   readonly depositKept: Money<"GBP">;
-  /** held back for disputed lines, at most what is left */
+  /** held back for disputed lines and for costs not known yet, at most what is left */
   readonly depositWithheld: Money<"GBP">;
   readonly depositReturned: Money<"GBP">;
   /** undisputed charges above the deposit */

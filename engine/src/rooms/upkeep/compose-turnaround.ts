@@ -34,6 +34,32 @@ const MENDING: Readonly<
   reading: null,
 };
 
+/** What came back short is filled up before the next hire. */
+const REFILLS: Readonly<Record<string, readonly [code: string, minutes: number]>> = {
+  fuel: ["refillFuel", 20],
+  lpg: ["refillGas", 15],
+  def: ["refillDef", 10],
+};
+
+/** What the desk decided that a mark or a thing wants; without a decision somebody looks at it first. */
+export const MENDINGS = ["repair", "orderPart", "nothing"] as const;
+export type Mending = (typeof MENDINGS)[number];
+
+const DECIDED: Readonly<
+  Record<Mending, readonly [code: string, minutes: number, skill: TurnaroundSkill] | null>
+> = {
+  repair: ["repair", 60, "technician"],
+  orderPart: ["orderPart", 10, "technician"],
+  nothing: null,
+};
+
+function howToMend(difference: Difference, decided: Mending | undefined) {
+  if (decided !== undefined) return DECIDED[decided];
+  if (difference.kind !== "reading") return MENDING[difference.kind];
+  const refill = difference.change.value < 0 ? REFILLS[difference.charge ?? ""] : undefined;
+  return refill === undefined ? null : ([...refill, "yard"] as const);
+}
+
 /**
  * What has to be done between a return and the next hire: the usual order for what this vehicle is fitted
  * with, and one job for each difference that the return showed. The vehicle is ready when all are done; the
@@ -42,6 +68,7 @@ const MENDING: Readonly<
 export function composeTurnaround(
   vehicle: VehicleDescription,
   differences: readonly Difference[],
+  decided: Readonly<Record<string, Mending | undefined>> = {},
 ): readonly TurnaroundJob[] {
   const fitted = new Set<string>(vehicle.systems.map(({ kind }) => kind));
   const steps = STEPS.filter(([, , , fits]) => fits.length === 0 || fits.some((kind) => fitted.has(kind)));
@@ -50,7 +77,7 @@ export function composeTurnaround(
     return { id: code, code, about: null, minutes, skill, after: before === undefined ? [] : [before] };
   });
   const mending = differences.flatMap((difference): TurnaroundJob[] => {
-    const how = MENDING[difference.kind];
+    const how = howToMend(difference, decided[difference.id]);
     if (how === null) return [];
     const [code, minutes, skill] = how;
     return [{ id: `${code}.${difference.id}`, code, about: difference.id, minutes, skill, after: [] }];
