@@ -2,6 +2,7 @@ import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
+import { compressFiles } from "./compress-files.ts";
 import { markPages } from "./precache-pages.ts";
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
@@ -28,6 +29,7 @@ export default defineConfig({
         maximumFileSizeToCacheInBytes: 4_000_000,
       },
     }),
+    compressFiles(here("dist")),
   ],
   build: {
     outDir: "dist",

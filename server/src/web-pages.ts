@@ -27,6 +27,8 @@ export async function registerWeb(app: FastifyInstance, folder: string): Promise
     root: folder,
     wildcard: false,
     index: ["index.html"],
+    // the build lays pressed copies beside the files
+    preCompressed: true,
     setHeaders(reply, path) {
       // built files carry their hash in the name; pages and the service worker must be asked for again
       const hashed = path.includes(`${join(folder, "assets")}`);

@@ -10,6 +10,7 @@ import { DangerPage } from "./danger-page.tsx";
 import { Day } from "./day.tsx";
 import { FaultPage } from "./fault-page.tsx";
 import { feetAndInches } from "./height.ts";
+import { KeptNotice } from "./kept-notice.tsx";
 import { Matters } from "./matters.tsx";
 import { PanelPage } from "./panel-page.tsx";
 import { Things } from "./things.tsx";
@@ -68,9 +69,13 @@ function Page({
     <ScrollMain className="guide-main stack">
       <h1 className="visually-hidden">{t("hirer.title", { name: guide.vehicle.name })}</h1>
       <Matters hirer={hirer} guide={guide} />
+      <KeptNotice keeping={hirer.keeping} guide={guide} isSecure={isSecureContext} />
       <Day guide={guide} forecast={hirer.forecast} />
       <Things guide={guide} />
-      <p className="quiet">{t("hirer.depotFirst", { firm: guide.firm, depot: guide.depot.name })}</p>
+      <p className="quiet">
+        {t("hirer.depotFirst", { firm: guide.firm, depot: guide.depot.name })}
+        {hirer.keeping === "kept" && isSecureContext && ` ${t("hirer.kept.yes")}`}
+      </p>
     </ScrollMain>
   );
 }

@@ -6,6 +6,7 @@ import { cardsToRead, cardsToShow, cardTitle } from "../parts/cards.ts";
 import { figureText, t } from "../parts/words.ts";
 import { Cards } from "./cards-list.tsx";
 import { civilNow } from "./local-time.ts";
+import { Opening } from "./opening.tsx";
 
 /** The moments of a day in their order on the road; danger has its own place. */
 const ROAD: readonly Moment[] = [
@@ -36,7 +37,7 @@ export function Day({ guide, forecast }: { readonly guide: Guide; readonly forec
                 title={t(`hirer.moment.${moment}`)}
                 sub={moment === "night" ? nightWords(forecast, guide, own) : titles(own)}
               >
-                <Cards cards={own} />
+                {() => <Cards cards={own} />}
               </Place>
               {moment === "onArriving" && hookUp && <Post />}
             </li>
@@ -80,16 +81,19 @@ function Place({
 }: {
   readonly title: string;
   readonly sub: string;
-  readonly children: ReactNode;
+  readonly children: () => ReactNode;
 }) {
   return (
-    <details className="day-place">
-      <summary>
-        <strong className="day-name">{title}</strong>
-        <span className="day-sub">{sub}</span>
-      </summary>
-      <div className="day-inside">{children}</div>
-    </details>
+    <Opening
+      head={
+        <>
+          <strong className="day-name">{title}</strong>
+          <span className="day-sub">{sub}</span>
+        </>
+      }
+    >
+      {children}
+    </Opening>
   );
 }
 
@@ -105,6 +109,20 @@ function Post() {
           : t("hirer.post.gives", { amperes, watts: figureText({ value: amperes * 230, unit: "W" }) })
       }
     >
+      {() => <PostChoices amperes={amperes} onChoose={setAmperes} />}
+    </Place>
+  );
+}
+
+function PostChoices({
+  amperes,
+  onChoose,
+}: {
+  readonly amperes: number | null;
+  readonly onChoose: (amperes: number) => void;
+}) {
+  return (
+    <>
       <fieldset className="post-choices">
         <legend>{t("hirer.post.ask")}</legend>
         {POSTS_A.map((post) => (
@@ -113,7 +131,7 @@ function Post() {
             type="button"
             className="choice"
             aria-pressed={amperes === post}
-            onClick={() => setAmperes(post)}
+            onClick={() => onChoose(post)}
           >
             {figureText({ value: post, unit: "A" })}
           </button>
@@ -132,6 +150,6 @@ function Post() {
         </div>
       )}
       <p className="quiet">{t("hirer.post.caution")}</p>
-    </Place>
+    </>
   );
 }

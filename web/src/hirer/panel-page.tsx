@@ -68,7 +68,12 @@ export function PanelPage({ hirer, guide }: { readonly hirer: HirerGuide; readon
       return;
     }
     setError(null);
-    await hirer.read({ store, value: number, unit, at: at.slice(0, 16) });
+    try {
+      await hirer.read({ store, value: number, unit, at: at.slice(0, 16) });
+    } catch {
+      setError(t("hirer.panel.notKept"));
+      return;
+    }
     setValue("");
     document.querySelector("main")?.scrollTo(0, 0);
   };

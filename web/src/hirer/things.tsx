@@ -5,6 +5,7 @@ import { cardsToRead, cardsToShow, cardText } from "../parts/cards.ts";
 import { has, say, t } from "../parts/words.ts";
 import { Cards } from "./cards-list.tsx";
 import { matches } from "./matches.ts";
+import { Opening } from "./opening.tsx";
 import { SearchField } from "./search-field.tsx";
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -25,7 +26,7 @@ export function Things({ guide }: { readonly guide: Guide }) {
   const [typed, setTyped] = useState("");
   const groups = new Map<string, BriefingCard[]>();
   const all = [...cardsToShow(guide.briefing), ...cardsToRead(guide.briefing)];
-  const cards = all.filter((card) => speaksOf(card, typed));
+  const cards = typed.trim() === "" ? all : all.filter((card) => speaksOf(card, typed));
   for (const card of cards) {
     const kind = card.id.split(".")[0] ?? "";
     groups.set(kind, [...(groups.get(kind) ?? []), card]);
@@ -46,14 +47,9 @@ export function Things({ guide }: { readonly guide: Guide }) {
         {typed.trim() === "" &&
           sorted.map(([kind, cards]) => (
             <li key={kind}>
-              <details className="day-place">
-                <summary>
-                  <strong className="day-name">{thingName(kind)}</strong>
-                </summary>
-                <div className="day-inside">
-                  <Cards cards={cards} />
-                </div>
-              </details>
+              <Opening head={<strong className="day-name">{thingName(kind)}</strong>}>
+                {() => <Cards cards={cards} />}
+              </Opening>
             </li>
           ))}
       </ul>

@@ -1,28 +1,18 @@
-import type { Reading, TripForecast, TripInput } from "@setfair/engine/trip";
-import { canonicalJson, type DepotRecord, type JsonObject } from "@setfair/records";
-import { useLiveQuery } from "dexie-react-hooks";
+import type { Reading, TripForecast } from "@setfair/engine/trip";
+import type { DepotRecord, JsonObject } from "@setfair/records";
 import { useEffect, useMemo, useState } from "react";
-import { DeviceDatabase, type Guide, type KeptRecord } from "../offline/database.ts";
-import { askToKeep } from "../offline/device.ts";
+import type { Guide, KeptRecord } from "../offline/database.ts";
 import { fetchGuide, type GuideAnswer } from "../offline/fetch-guide.ts";
-import { type Flusher, startFlusher } from "../offline/flusher.ts";
-import { keepRecord, recordsOfChain } from "../offline/keep-record.ts";
 import { civilNow } from "./local-time.ts";
-import { reforecastHere } from "./reforecast.ts";
-
-let made: { readonly db: DeviceDatabase; readonly flusher: Flusher } | undefined;
-const phone = () => {
-  if (made === undefined) {
-    const db = new DeviceDatabase();
-    made = { db, flusher: startFlusher(db) };
-    void askToKeep();
-  }
-  return made;
-};
+import { phone } from "./phone.ts";
+import { useForecast } from "./use-forecast.ts";
+import { useKeptGuide } from "./use-kept-guide.ts";
 
 export interface HirerGuide {
   readonly guide: Guide | null | undefined;
-  readonly answer: GuideAnswer | "asking";
+  readonly answer: GuideAnswer["outcome"] | "asking";
+  /** busy: not known yet · kept: what is shown is on this phone · not: this phone could not keep it */
+  readonly keeping: "busy" | "kept" | "not";
   readonly forecast: TripForecast | null;
   /** running: the trip is lived again · failed: in the engine's own words */
   readonly running: boolean;
@@ -32,23 +22,17 @@ export interface HirerGuide {
   readonly waiting: number;
   /** what was tried when something failed, not sent yet */
   readonly helpWaiting: number;
+  /** rejects where this phone can keep nothing */
   read(reading: Reading): Promise<void>;
   /** keeps what was tried; the same end of the same fault once */
   tell(help: JsonObject): Promise<void>;
-}
-
-/** The forecast of a room answer or by itself. */
-function forecastOf(value: unknown): TripForecast | null {
-  if (value === null || typeof value !== "object") return null;
-  const inner = "result" in value ? (value as { result: unknown }).result : value;
-  return inner !== null && typeof inner === "object" && "stores" in inner ? (inner as TripForecast) : null;
 }
 
 const readingOf = ({ content }: DepotRecord): Reading =>
   ({ store: content.about, value: content.value, unit: content.unit, at: content.local }) as Reading;
 
 /** What the two lists say together, each reading once. */
-export function joinReadings(sent: readonly Reading[], own: readonly Reading[]): readonly Reading[] {
+function joinReadings(sent: readonly Reading[], own: readonly Reading[]): readonly Reading[] {
   const seen = new Map<string, Reading>();
   for (const reading of [...sent, ...own]) {
     const { store, value, unit, at } = reading;
@@ -57,37 +41,61 @@ export function joinReadings(sent: readonly Reading[], own: readonly Reading[]):
   return [...seen.values()].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0));
 }
 
-/** The hirer's guide from this phone's own store, and the forecast after what was read on the panel. */
-export function useGuide(token: string): HirerGuide {
-  const { db, flusher } = phone();
+/** The depot's answer, asked for at once and again whenever there is signal. */
+function useAsked(token: string): GuideAnswer | "asking" {
   const [answer, setAnswer] = useState<GuideAnswer | "asking">("asking");
-  // what has just come is shown at once; a slow phone takes a second to keep it
-  const [fresh, setFresh] = useState<Guide | null>(null);
   useEffect(() => {
-    const ask = () => void fetchGuide(db, token, fetch, setFresh).then(setAnswer);
+    const ask = () => void fetchGuide(token).then(setAnswer);
     ask();
     addEventListener("online", ask);
     return () => removeEventListener("online", ask);
-  }, [db, token]);
-  const kept = useLiveQuery(async () => (await db.guides.get(token)) ?? null, [token]);
-  const guide = fresh ?? (kept === undefined ? undefined : (kept?.guide ?? null));
-  const chain = guide == null ? null : `${guide.hireId}.road`;
-  const records = useLiveQuery(async () => (chain === null ? [] : recordsOfChain(db, chain)), [chain]);
+  }, [token]);
+  return answer;
+}
 
+/** This phone's own records of a hire; none until the store has been opened. */
+function useRecords(chain: string | null, isOpen: boolean): readonly KeptRecord[] {
+  const [records, setRecords] = useState<readonly KeptRecord[]>([]);
+  useEffect(() => {
+    if (chain === null || !isOpen) return;
+    let stop: (() => void) | undefined;
+    let ended = false;
+    phone()
+      .then((store) => {
+        if (!ended) stop = store.watchChain(chain, setRecords);
+      })
+      .catch(() => undefined);
+    return () => {
+      ended = true;
+      stop?.();
+    };
+  }, [chain, isOpen]);
+  return records;
+}
+
+/** The hirer's guide, from the depot or from this phone's own store, and the forecast after what was read on the panel. */
+export function useGuide(token: string): HirerGuide {
+  const answer = useAsked(token);
+  const { kept, keeping } = useKeptGuide(token, answer);
+  // what has just come is shown at once; a slow phone takes a second to keep it
+  const [fresh, setFresh] = useState<Guide | null>(null);
+  if (answer !== "asking" && answer.outcome === "fresh" && answer.guide !== fresh) setFresh(answer.guide);
+  const guide = fresh ?? kept;
+  const chain = guide == null ? null : `${guide.hireId}.road`;
+  const records = useRecords(chain, keeping !== "busy");
   const readings = useMemo(
     () =>
       joinReadings(
         (guide?.readings ?? []) as readonly Reading[],
-        (records ?? [])
-          .filter(({ record }) => record.kind === "reading")
-          .map(({ record }) => readingOf(record)),
+        records.filter(({ record }) => record.kind === "reading").map(({ record }) => readingOf(record)),
       ),
     [guide, records],
   );
   const { forecast, running, failed } = useForecast(guide ?? null, readings);
   return {
     guide,
-    answer,
+    answer: answer === "asking" ? answer : answer.outcome,
+    keeping,
     forecast,
     running,
     failed,
@@ -103,77 +111,22 @@ export function useGuide(token: string): HirerGuide {
         at: instantOf(reading.at, guide.trip?.timeZone ?? "UTC"),
         local: reading.at,
       };
-      await keepRecord(db, {
-        kind: "reading",
-        refs: { hireId: guide.hireId },
-        chain,
-        content,
-        via: { token },
-      });
-      void flusher.now();
+      const refs = { hireId: guide.hireId };
+      await (await phone()).keep({ kind: "reading", refs, chain, content, via: { token } });
     },
-    tell: async (help) => {
+    tell: async (content) => {
       if (guide == null || chain === null) return;
-      const { hireId } = guide;
-      telling = telling.then(() => keepHelp(db, hireId, chain, token, help)).catch(() => undefined);
-      await telling;
-      void flusher.now();
+      const refs = { hireId: guide.hireId };
+      await (await phone()).keepIfNew({ kind: "help", refs, chain, content, via: { token } });
     },
   };
 }
 
-const waitingOf = (records: readonly KeptRecord[] | undefined, kind: string): number =>
-  (records ?? []).filter(({ state, record }) => state === "waiting" && record.kind === kind).length;
-
-/** One after the other, so that two touches keep one record. */
-let telling: Promise<unknown> = Promise.resolve();
-
-async function keepHelp(
-  db: DeviceDatabase,
-  hireId: string,
-  chain: string,
-  token: string,
-  content: JsonObject,
-): Promise<void> {
-  const own = await recordsOfChain(db, chain);
-  const last = own.findLast(({ record }) => record.kind === "help" && record.content.about === content.about);
-  if (last !== undefined && canonicalJson(last.record.content) === canonicalJson(content)) return;
-  await keepRecord(db, { kind: "help", refs: { hireId }, chain, content, via: { token } });
-}
-
-function useForecast(guide: Guide | null, readings: readonly Reading[]) {
-  const first = useMemo(() => forecastOf(guide?.forecast), [guide]);
-  const [again, setAgain] = useState<{
-    readonly forecast: TripForecast | null;
-    readonly running: boolean;
-    readonly failed: string | null;
-  }>({
-    forecast: null,
-    running: false,
-    failed: null,
-  });
-  const input = (guide?.forecastInput ?? null) as TripInput | null;
-  const key = JSON.stringify(readings);
-  useEffect(() => {
-    const list = JSON.parse(key) as readonly Reading[];
-    if (input === null || list.length === 0) return;
-    let current = true;
-    setAgain((before) => ({ ...before, running: true, failed: null }));
-    reforecastHere(input, list)
-      .then((forecast) => current && setAgain({ forecast, running: false, failed: null }))
-      .catch(
-        (error: Error) =>
-          current && setAgain((before) => ({ ...before, running: false, failed: error.message })),
-      );
-    return () => {
-      current = false;
-    };
-  }, [input, key]);
-  return { forecast: again.forecast ?? first, running: again.running, failed: again.failed };
-}
+const waitingOf = (records: readonly KeptRecord[], kind: string): number =>
+  records.filter(({ state, record }) => state === "waiting" && record.kind === kind).length;
 
 /** A civil time in a zone as an instant; searched for, since browsers convert only the other way. */
-export function instantOf(local: string, timeZone: string): string {
+function instantOf(local: string, timeZone: string): string {
   const asUtc = Date.parse(`${local}:00Z`);
   const offset = Date.parse(`${civilNow(timeZone, new Date(asUtc))}:00Z`) - asUtc;
   const guess = asUtc - offset;

@@ -1,7 +1,8 @@
 import "fake-indexeddb/auto";
 import { describe, expect, it } from "vitest";
+import type { Guide } from "./database.ts";
 import { DeviceDatabase, type YardJob } from "./database.ts";
-import { fetchGuide } from "./fetch-guide.ts";
+import { fetchGuide, keepGuide } from "./fetch-guide.ts";
 import { fetchJobs, fetchPictures } from "./fetch-jobs.ts";
 
 let made = 0;
@@ -51,13 +52,31 @@ describe("bringing the day to the device", () => {
 });
 
 describe("bringing the guide to the phone", () => {
-  it("keeps it, reads it with no signal, and tells an ended link from no signal", async () => {
+  const guide = { hireId: "h1" };
+  const cut = () => Promise.reject(new TypeError("failed to fetch"));
+
+  it("tells the guide, an ended link and no answer apart", async () => {
+    expect(await fetchGuide("token", answer(guide))).toEqual({ outcome: "fresh", guide });
+    expect(await fetchGuide("token", cut)).toEqual({ outcome: "noAnswer" });
+    expect(await fetchGuide("token", answer({}, 500))).toEqual({ outcome: "noAnswer" });
+    expect(await fetchGuide("token", answer({}, 404))).toEqual({ outcome: "gone" });
+  });
+
+  it("keeps it, and says so only where it is kept", async () => {
     const db = openDevice();
-    expect(await fetchGuide(db, "token", answer({ hireId: "h1" }))).toBe("fresh");
-    expect(await fetchGuide(db, "token", () => Promise.reject(new TypeError("failed to fetch")))).toBe(
-      "kept",
-    );
-    expect(await fetchGuide(db, "token", answer({}, 404))).toBe("gone");
+    expect(await keepGuide(db, "token", guide as Guide)).toBe(true);
     expect((await db.guides.get("token"))?.guide.hireId).toBe("h1");
+  });
+
+  it("says that a full phone, or one that keeps nothing, has not kept it", async () => {
+    const full = openDevice();
+    full.guides.hook("creating", () => {
+      throw new DOMException("no room", "QuotaExceededError");
+    });
+    expect(await keepGuide(full, "token", guide as Guide)).toBe(false);
+    expect(await full.guides.get("token")).toBeUndefined();
+    const shut = openDevice();
+    shut.close({ disableAutoOpen: true });
+    expect(await keepGuide(shut, "token", guide as Guide)).toBe(false);
   });
 });
