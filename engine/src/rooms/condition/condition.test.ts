@@ -3,6 +3,7 @@ import { VIEWS } from "../../systems/contract.ts";
 import { panelVan } from "../../vehicle/test-vehicles.ts";
 import { compareCondition } from "./compare-condition.ts";
 import { composeWalkRound } from "./compose-walk-round.ts";
+import { chargedBefore, isMark } from "./match-marks.ts";
 import {
   type ConditionContent,
   type ConditionRecord,
@@ -152,4 +153,12 @@ it("a mark's content names what is wrong with it", () => {
     "xShare",
     "photographs.0",
   ]);
+});
+
+describe("a mark that another hire was charged for", () => {
+  it("is known again by part, kind and place, though it was touched a little elsewhere", () => {
+    const [charged, near, far, other] = [mark(0.5), mark(0.62), mark(0.8), mark(0.5, { markKind: "dent" })];
+    const found = chargedBefore([near, far, other].filter(isMark), [charged].filter(isMark));
+    expect(found).toEqual([near.recordId]);
+  });
 });

@@ -35,6 +35,30 @@ export function matchMarks(
   return matched;
 }
 
+/** a mark so near to one that was charged and not mended is taken as that one, to the hirer's good: common practice, no source */
+const NEAR_CHARGED = 0.15;
+
+/**
+ * Record ids of marks that were charged already: of the same part and kind and near to a mark that another hire
+ * was charged for and that nobody has mended. Wider than the match of the two rounds, since a place is touched by hand.
+ */
+export function chargedBefore(
+  marks: readonly MarkRecord[],
+  charged: readonly MarkRecord[],
+): readonly string[] {
+  return marks
+    .filter(({ content }) =>
+      charged.some(
+        (before) =>
+          before.content.view === content.view &&
+          before.content.part === content.part &&
+          before.content.markKind === content.markKind &&
+          apart(before.content, content) <= NEAR_CHARGED,
+      ),
+    )
+    .map(({ recordId }) => recordId);
+}
+
 const apart = (a: Mark, b: Mark) => Math.hypot(a.xShare - b.xShare, a.yShare - b.yShare);
 
 function isSame(earlier: Mark, later: Mark): boolean {

@@ -1,4 +1,5 @@
 import { figure } from "../../base/figure.ts";
+import { remainingShare } from "../../formulas/worth.ts";
 import { chargeOfRepair, workingOfRepair } from "./repair-cost.ts";
 import { settlementLine } from "./settlement-line.ts";
 import type { LateClaim, SettlementInput, SettlementLine } from "./types.ts";
@@ -11,12 +12,20 @@ export function claimLines({ claims, terms }: SettlementInput): SettlementLine[]
   return (claims ?? []).map((claim) => {
     const because = whyNot(claim);
     const labour = terms.tariff.labour ?? "inFull";
-    const share = figure(claim.shareLeft, "share", "worth.remainingShare", {}, "declared");
+    const { ageYears, lifeYears } = claim;
+    const share = figure(
+      remainingShare(ageYears, lifeYears, 0),
+      "share",
+      "worth.remainingShare",
+      { ageYears, lifeYears, leastShare: 0 },
+      "declared",
+      "rental-code-2020",
+    );
     return settlementLine({
       id: claim.id,
       code: "claim",
       about: claim.about,
-      pence: because === null ? chargeOfRepair(claim.cost, claim.shareLeft, labour) : 0,
+      pence: because === null ? chargeOfRepair(claim.cost, share.value, labour) : 0,
       because,
       photographs: [...claim.departure, ...claim.photographs],
       working: [...workingOfRepair(claim.cost, labour, "estimate"), share],

@@ -72,8 +72,9 @@ export const lateClaimSchema = z.strictObject({
   /** what it is, in words */
   about: text(200),
   cost: repairCostSchema,
-  /** share of its value that the part had left */
-  shareLeft: z.number().check(z.minimum(0), z.maximum(1)),
+  /** age of the part and the life that is usual for it, years: it loses its value evenly */
+  ageYears: z.number().check(z.minimum(0), z.maximum(60)),
+  lifeYears: z.number().check(z.positive(), z.maximum(60)),
   incident: z.nullable(text(80)),
   photographs: z.array(z.string()),
   /** photographs that show how the place left */
