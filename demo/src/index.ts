@@ -12,6 +12,7 @@ import {
 import type { DemoDepot } from "./demo-depot.ts";
 import { keptDays, workedHires } from "./hires.ts";
 import { putHire } from "./put-hire.ts";
+import { schoolHolidays } from "./season/calendar.ts";
 import { daysAroundToday, makeSeason } from "./season/make-season.ts";
 import { DEMO_SIGN_INS } from "./sign-ins.ts";
 import { putStock } from "./stock.ts";
@@ -47,13 +48,23 @@ async function makeFirm(
   const insurance = demoInsurance(today);
   return database.system.createFirm({
     firm: { name: "Marlow Tarn Motorhome Hire (invented)", document: { demo: true } },
-    depot: { name: "Marlow Tarn depot", timeZone: TIME_ZONE, document: toJson(DOCUMENT) },
+    depot: {
+      name: "Marlow Tarn depot",
+      timeZone: TIME_ZONE,
+      document: toJson({ ...DOCUMENT, schoolHolidays: holidaysAround(today) }),
+    },
     terms: [
       { of: "hire", validFrom: terms.validFrom, document: toJson(terms) },
       { of: "insurance", validFrom: insurance.validFrom, document: toJson(insurance) },
     ],
     manager: { login: manager.login, name: manager.name, passwordHash: await hashPassword(manager.password) },
   });
+}
+
+/** School holidays of last year, this and the next: invented, in the usual pattern. */
+function holidaysAround(today: string): DepotDocument["schoolHolidays"] {
+  const year = Number(today.slice(0, 4));
+  return [year - 1, year, year + 1].flatMap(schoolHolidays).map(([from, to]) => ({ from, to }));
 }
 
 function dayOf(now: Date): string {

@@ -3,6 +3,7 @@ import { afterHireOperations } from "./operations/after-hire.ts";
 import { calendarOperations } from "./operations/calendar.ts";
 import { changesOperations } from "./operations/changes.ts";
 import { dayOperations } from "./operations/day.ts";
+import { depotOperations } from "./operations/depot.ts";
 import { diaryOperations } from "./operations/diary.ts";
 import { driversOperations } from "./operations/drivers.ts";
 import { enquiriesOperations } from "./operations/enquiries.ts";
@@ -33,6 +34,7 @@ export const operations = {
   ...vehiclesOperations,
   ...upkeepOperations,
   ...termsOperations,
+  ...depotOperations,
   ...hiresOperations,
   ...enquiriesOperations,
   ...stockOperations,

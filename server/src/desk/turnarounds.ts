@@ -9,6 +9,7 @@ import type { z } from "zod";
 import type { turnaroundSchema } from "../api/schemas/upkeep.ts";
 import type { DepotRow, Store } from "../store/types.ts";
 import { conditionOf } from "./after-hire.ts";
+import { crewOf } from "./crew.ts";
 import { asDocument, type DepotDocument } from "./documents.ts";
 import { type HireData, readRows } from "./hire-data.ts";
 import { dateOf, localOf } from "./local-time.ts";
@@ -25,8 +26,6 @@ export interface OpenTurnaround {
 /** A vehicle back longer ago than this is taken as turned round, whatever the list says. */
 const LOOK_BACK_DAYS = 3;
 const BACK: readonly string[] = ["returned", "settled", "closed"];
-/** people of each skill in a day: a default until the depot enters its shifts (common practice, no source) */
-export const CREW = { cleaner: 2, yard: 2, technician: 1 } as const;
 /** the keys' hour: the vehicle is to be ready before it, minutes */
 export const HANDOVER_MINUTES = 60;
 
@@ -117,7 +116,8 @@ function planned(open: readonly OpenTurnaround[], depot: DepotDocument, nowLocal
       ...(goesToday ? { dueBy: Math.max(0, minutesOf(nextOut.slice(11)) - opens - HANDOVER_MINUTES) } : {}),
     }));
   });
-  const resources = Object.entries(CREW).map(([id, capacity]) => ({ id, capacity }));
+  const { desk: _, ...yard } = crewOf(depot);
+  const resources = Object.entries(yard).map(([id, capacity]) => ({ id, capacity }));
   const { result } = proposeSchedule({ objective: "day", resources, jobs });
   const starts = new Map(result.schedule.map((each) => [each.job, each.start]));
   const localAt = (minute: number | undefined) => {

@@ -501,6 +501,24 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/depot": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Hours, turnaround, people on a usual day, school holidays */
+        readonly get: operations["readDepot"];
+        /** Change them; refused where somebody changed them meanwhile */
+        readonly put: operations["putDepot"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/hires": {
         readonly parameters: {
             readonly query?: never;
@@ -1736,6 +1754,40 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/hires/{id}/dispute-pack": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Everything for a dispute as a ZIP: one PDF, photographs as taken, records, receipts, how to check them */
+        readonly get: operations["readDisputePack"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/guide/{token}/papers/{paper}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The hirer's own copy as a PDF, with its hash and the head of the chain */
+        readonly get: operations["readOwnPaper"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/day-sheet": {
         readonly parameters: {
             readonly query?: never;
@@ -2038,6 +2090,23 @@ export interface paths {
         readonly get: operations["exportRecords"];
         readonly put?: never;
         readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/corrections": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Put a reading, a count or a mark right, as a new record with who and why; the first stays */
+        readonly post: operations["addCorrection"];
         readonly delete?: never;
         readonly options?: never;
         readonly head?: never;
@@ -2445,6 +2514,48 @@ export interface components {
                     readonly reference: string;
                 } | null;
             }[];
+        };
+        readonly DepotSettingsInput: {
+            readonly name: string;
+            readonly telephone: string;
+            readonly opens: string;
+            readonly closes: string;
+            readonly turnaroundMinutes: number;
+            readonly crew: {
+                readonly desk: number;
+                readonly cleaner: number;
+                readonly yard: number;
+                readonly technician: number;
+            };
+            readonly schoolHolidays: readonly {
+                /** Format: date */
+                readonly from: string;
+                /** Format: date */
+                readonly to: string;
+            }[];
+            readonly version: number;
+            readonly timeZone: string;
+            readonly country: string;
+        };
+        readonly PutDepotInput: {
+            readonly name: string;
+            readonly telephone: string;
+            readonly opens: string;
+            readonly closes: string;
+            readonly turnaroundMinutes: number;
+            readonly crew: {
+                readonly desk: number;
+                readonly cleaner: number;
+                readonly yard: number;
+                readonly technician: number;
+            };
+            readonly schoolHolidays: readonly {
+                /** Format: date */
+                readonly from: string;
+                /** Format: date */
+                readonly to: string;
+            }[];
+            readonly version: number;
         };
         readonly DiscountInput: {
             readonly kind: string;
@@ -3680,7 +3791,7 @@ export interface components {
             readonly to: string;
             readonly subject: string;
             readonly body: string;
-            readonly attachments: readonly ("quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack")[];
+            readonly attachments: readonly ("quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack" | "condition" | "dispute" | "lostProperty")[];
             /** @enum {string} */
             readonly state: "waiting" | "sending" | "sent" | "failed" | "bounced" | "unsure" | "withdrawn";
             readonly dueAt: string;
@@ -3714,10 +3825,10 @@ export interface components {
             readonly to: string;
             readonly subject: string;
             readonly body: string;
-            readonly attachments: readonly ("quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack")[];
+            readonly attachments: readonly ("quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack" | "condition" | "dispute" | "lostProperty")[];
             readonly lacking: readonly {
                 /** @enum {string} */
-                readonly paper: "quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack";
+                readonly paper: "quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack" | "condition" | "dispute" | "lostProperty";
                 readonly problems: readonly {
                     readonly path: string;
                     readonly expected: string;
@@ -3937,6 +4048,16 @@ export interface components {
             readonly receipts: readonly components["schemas"]["ReceiptInput"][];
         } & {
             readonly [key: string]: unknown;
+        };
+        readonly CorrectionInput: {
+            readonly recordId: string;
+            readonly instead: {
+                readonly value?: number;
+                readonly found?: number;
+                readonly sizeMm?: number;
+                readonly note?: string;
+            };
+            readonly why: string;
         };
         readonly PhotoStateInput: {
             /** @enum {string} */
@@ -5160,6 +5281,48 @@ export interface components {
                     readonly reference: string;
                 } | null;
             }[];
+        };
+        readonly DepotSettings: {
+            readonly name: string;
+            readonly telephone: string;
+            readonly opens: string;
+            readonly closes: string;
+            readonly turnaroundMinutes: number;
+            readonly crew: {
+                readonly desk: number;
+                readonly cleaner: number;
+                readonly yard: number;
+                readonly technician: number;
+            };
+            readonly schoolHolidays: readonly {
+                /** Format: date */
+                readonly from: string;
+                /** Format: date */
+                readonly to: string;
+            }[];
+            readonly version: number;
+            readonly timeZone: string;
+            readonly country: string;
+        };
+        readonly PutDepot: {
+            readonly name: string;
+            readonly telephone: string;
+            readonly opens: string;
+            readonly closes: string;
+            readonly turnaroundMinutes: number;
+            readonly crew: {
+                readonly desk: number;
+                readonly cleaner: number;
+                readonly yard: number;
+                readonly technician: number;
+            };
+            readonly schoolHolidays: readonly {
+                /** Format: date */
+                readonly from: string;
+                /** Format: date */
+                readonly to: string;
+            }[];
+            readonly version: number;
         };
         readonly Discount: {
             readonly kind: string;
@@ -6395,7 +6558,7 @@ export interface components {
             readonly to: string;
             readonly subject: string;
             readonly body: string;
-            readonly attachments: readonly ("quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack")[];
+            readonly attachments: readonly ("quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack" | "condition" | "dispute" | "lostProperty")[];
             /** @enum {string} */
             readonly state: "waiting" | "sending" | "sent" | "failed" | "bounced" | "unsure" | "withdrawn";
             readonly dueAt: string;
@@ -6429,10 +6592,10 @@ export interface components {
             readonly to: string;
             readonly subject: string;
             readonly body: string;
-            readonly attachments: readonly ("quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack")[];
+            readonly attachments: readonly ("quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack" | "condition" | "dispute" | "lostProperty")[];
             readonly lacking: readonly {
                 /** @enum {string} */
-                readonly paper: "quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack";
+                readonly paper: "quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack" | "condition" | "dispute" | "lostProperty";
                 readonly problems: readonly {
                     readonly path: string;
                     readonly expected: string;
@@ -6652,6 +6815,16 @@ export interface components {
             readonly receipts: readonly components["schemas"]["Receipt"][];
         } & {
             readonly [key: string]: unknown;
+        };
+        readonly Correction: {
+            readonly recordId: string;
+            readonly instead: {
+                readonly value?: number;
+                readonly found?: number;
+                readonly sizeMm?: number;
+                readonly note?: string;
+            };
+            readonly why: string;
         };
         readonly PhotoState: {
             /** @enum {string} */
@@ -10641,6 +10814,176 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["TermsVersion"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readDepot: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["DepotSettings"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly putDepot: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PutDepotInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["DepotSettings"];
                 };
             };
             /** @description Default Response */
@@ -17809,7 +18152,160 @@ export interface operations {
             readonly header?: never;
             readonly path: {
                 readonly id: string;
-                readonly paper: "quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack";
+                readonly paper: "quote" | "agreement" | "countries" | "receipt" | "statement" | "walkOut" | "walkBack" | "condition" | "dispute" | "lostProperty";
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readDisputePack: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readOwnPaper: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly token: string;
+                readonly paper: "condition" | "statement" | "agreement" | "receipt";
             };
             readonly cookie?: never;
         };
@@ -19538,6 +20034,95 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["RecordExport"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly addCorrection: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["CorrectionInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Done"];
                 };
             };
             /** @description Default Response */

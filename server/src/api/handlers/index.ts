@@ -4,6 +4,7 @@ import { abroadHandlers } from "./abroad.ts";
 import { afterHandlers } from "./after-return.ts";
 import { calendarHandlers } from "./calendar.ts";
 import { changeHandlers } from "./changes.ts";
+import { depotHandlers } from "./depot.ts";
 import { diaryHandlers } from "./diary.ts";
 import { diaryMoveHandlers } from "./diary-moves.ts";
 import { driverHandlers } from "./drivers.ts";
@@ -41,6 +42,7 @@ export const handlers: Handlers = {
   ...sessionHandlers,
   ...setUpHandlers,
   ...termsHandlers,
+  ...depotHandlers,
   ...todayHandlers,
   ...diaryHandlers,
   ...diaryMoveHandlers,

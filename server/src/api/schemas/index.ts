@@ -3,6 +3,7 @@ export * from "./after.ts";
 export * from "./calendar.ts";
 export * from "./changes.ts";
 export * from "./common.ts";
+export * from "./depot.ts";
 export * from "./diary.ts";
 export * from "./drivers.ts";
 export * from "./enquiries.ts";

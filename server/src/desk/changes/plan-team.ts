@@ -1,14 +1,14 @@
 import { proposeSchedule, type ScheduleInput } from "@setfair/engine";
 import type { HireRow } from "../../store/types.ts";
+import { crewOf } from "../crew.ts";
 import { asDocument, type DepotDocument } from "../documents.ts";
 import { dateOf, localOf } from "../local-time.ts";
-import { CREW, HANDOVER_MINUTES, openTurnarounds } from "../turnarounds.ts";
+import { HANDOVER_MINUTES, openTurnarounds } from "../turnarounds.ts";
 import { personOf } from "./next-hires.ts";
 import { type Ask, line, NOTHING, type Planner } from "./types.ts";
 
 type TeamAsk = Ask<"teamIll">;
-/** people at the desk, and minutes for taking a vehicle back (common practice, no source) */
-const DESK_PEOPLE = 2;
+/** minutes for taking a vehicle back (common practice, no source) */
 const RETURN_MINUTES = 30;
 type Job = ScheduleInput["jobs"][number];
 
@@ -81,7 +81,8 @@ const localAt = (day: string, minute: number): string =>
 /** Today's handovers and returns that are still to come, and what is left to do in the yard. */
 async function readDay({ store, data, now }: TeamAsk): Promise<Day> {
   const { timeZone } = data.depot;
-  const { opens, closes } = asDocument<DepotDocument>(data.depot.document);
+  const depot = asDocument<DepotDocument>(data.depot.document);
+  const { opens, closes } = depot;
   const start = Math.max(0, minutesOf(data.nowLocal.slice(11)) - minutesOf(opens));
   const shift = Math.max(start, minutesOf(closes) - minutesOf(opens));
   const at = (local: string) => Math.max(start, minutesOf(local.slice(11)) - minutesOf(opens));
@@ -118,7 +119,6 @@ async function readDay({ store, data, now }: TeamAsk): Promise<Day> {
     };
   };
   const meetings = [...out.map((row) => meeting(row, "out")), ...back.map((row) => meeting(row, "back"))];
-  const crew: Readonly<Record<string, number>> = { ...CREW, desk: DESK_PEOPLE };
   return {
     jobs: yard.length,
     meetings: new Map<string, Meeting>([
@@ -131,10 +131,14 @@ async function readDay({ store, data, now }: TeamAsk): Promise<Day> {
     ]),
     input: (without) => ({
       objective: "day",
-      resources: Object.entries(crew).map(([id, units]) => ({
+      resources: Object.entries(crewOf(depot)).map(([id, units]) => ({
         id,
         capacity: [
-          { from: start, to: Math.max(start + 1, shift), units: id === without ? units - 1 : units },
+          {
+            from: start,
+            to: Math.max(start + 1, shift),
+            units: id === without ? Math.max(0, units - 1) : units,
+          },
         ],
       })),
       jobs: [...meetings, ...yard.map(({ vehicleId: _, ...job }) => job)],

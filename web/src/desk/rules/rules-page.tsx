@@ -16,6 +16,7 @@ import { dateText, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
 import { useSignedIn } from "../session.ts";
 import { usePageTitle } from "../use-page-title.ts";
+import { DutiesCard } from "./duties-card.tsx";
 import { RuleDialog } from "./rule-dialog.tsx";
 import {
   countryName,
@@ -97,6 +98,7 @@ export default function RulesPage() {
           <NotChecked />
         </section>
       )}
+      <DutiesCard />
       {line !== null && <RuleDialog line={line} onClose={() => setOpen(null)} />}
     </>
   );

@@ -1,3 +1,4 @@
+import { BALANCE_DAYS_BEFORE } from "@setfair/engine";
 import { Button, NumberField, SelectField, TextField } from "../../parts/index.ts";
 import { has, say, t } from "../../parts/words.ts";
 import { MONEY_FORMAT, type PieceProps, penceOf, pounds, replaced } from "./terms-draft.ts";
@@ -66,6 +67,14 @@ export function ChargeFields({ value, change }: PieceProps) {
             min={0}
             max={100}
             onChange={(n) => change({ bookingDepositPercent: n ?? 0 })}
+          />
+          <NumberField
+            label={t("depot.balanceDays")}
+            unit={t("depot.days")}
+            value={value.balanceDaysBefore ?? BALANCE_DAYS_BEFORE}
+            min={0}
+            max={365}
+            onChange={(n) => change({ balanceDaysBefore: n ?? BALANCE_DAYS_BEFORE })}
           />
           <Amount
             label={t("rates.depositHome")}

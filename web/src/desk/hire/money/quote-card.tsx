@@ -7,9 +7,10 @@ import { dateText, has, moneyText, say, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { useDraft } from "../../use-draft.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
-import { type DiscountDraft, discountIn, discountOf } from "./discount-draft.ts";
+import { type DiscountDraft, discountIn, discountOf, nightsPence } from "./discount-draft.ts";
 import { DiscountForm } from "./discount-form.tsx";
 import { type Extras, ExtrasForm, extrasOf } from "./extras-form.tsx";
+import { useSizes } from "./use-sizes.ts";
 
 const lineText = (line: QuoteLine): string => {
   const about = has(`quoteAbout.${line.about}`) ? say(`quoteAbout.${line.about}`) : line.about;
@@ -79,7 +80,10 @@ export function QuoteCard({ page }: PartProps) {
   const { id, stage, vehicle } = page.hire;
   const draft = useDraft<Extras>(`extras.${id}`, extrasOf(page));
   const [discount, setDiscount] = useState<DiscountDraft>(() => discountIn(page));
-  const ask = useHireAct((accept: boolean) => {
+  const isOpen = stage === "enquiry" || stage === "quote";
+  const sizing = useSizes(id, isOpen && vehicle !== null);
+  const ask = useHireAct(async (accept: boolean) => {
+    await sizing.keep(Object.keys(draft.value));
     const extras = Object.entries(draft.value).flatMap(([extra, count]) =>
       count > 0 ? [{ id: extra, count }] : [],
     );
@@ -90,7 +94,6 @@ export function QuoteCard({ page }: PartProps) {
   const { quote } = page;
   // the server sends the engine's own answer
   const result = quote?.result as Quote | null | undefined;
-  const isOpen = stage === "enquiry" || stage === "quote";
   const isAccepted = quote?.acceptedAt != null;
   return (
     <section className="card sheet" aria-labelledby="quote-title">
@@ -110,8 +113,8 @@ export function QuoteCard({ page }: PartProps) {
       {vehicle === null && <p className="quiet">{t("quote.needsVehicle")}</p>}
       {isOpen && vehicle !== null && !isAccepted && (
         <>
-          <ExtrasForm value={draft.value} set={draft.set} />
-          <DiscountForm value={discount} set={setDiscount} />
+          <ExtrasForm value={draft.value} set={draft.set} {...sizing} />
+          <DiscountForm value={discount} set={setDiscount} nightsPence={nightsPence(page)} />
         </>
       )}
       <FailureNote failure={ask.error} />
@@ -124,7 +127,7 @@ export function QuoteCard({ page }: PartProps) {
           >
             {t(quote === null ? "quote.make" : "quote.again")}
           </Button>
-          {result !== null && result !== undefined && !draft.isDirty && (
+          {result !== null && result !== undefined && !draft.isDirty && !sizing.isDirty && (
             <Button look="main" onPress={() => ask.mutate(true)} isPending={ask.isPending}>
               {t("quote.accept")}
             </Button>

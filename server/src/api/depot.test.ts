@@ -1,0 +1,51 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { crewOf } from "../desk/crew.ts";
+import { makeDepot, type TestDepot } from "./depot-for-tests.ts";
+
+describe("the depot's own settings", () => {
+  let depot: TestDepot;
+  beforeAll(async () => {
+    depot = await makeDepot("sqlite");
+  });
+  afterAll(() => depot.close());
+
+  const read = async () => (await depot.call("manager", "GET", "/depot")).body;
+  const put = async (change: object) => {
+    const { timeZone: _, country: __, ...settings } = await read();
+    return depot.call("manager", "PUT", "/depot", { ...settings, ...change });
+  };
+
+  it("begin with a usual team and are changed whole; nothing else of the depot is lost", async () => {
+    expect((await read()).crew).toEqual({ desk: 2, cleaner: 2, yard: 2, technician: 1 });
+    const crew = { desk: 1, cleaner: 3, yard: 2, technician: 0 };
+    const answer = await put({ crew, closes: "17:00" });
+    expect(answer.body).toMatchObject({ crew, closes: "17:00", opens: "08:00", country: "GB" });
+    const { document } = await depot.store.depot.get();
+    expect(document).toMatchObject({ latitudeDeg: 54.4, crew });
+    expect(crewOf({ crew: { cleaner: 4 } })).toEqual({ desk: 2, cleaner: 4, yard: 2, technician: 1 });
+  });
+
+  it("school holidays stand in the diary", async () => {
+    const schoolHolidays = [
+      { from: "2026-10-24", to: "2026-11-01" },
+      { from: "2026-07-22", to: "2026-09-01" },
+    ];
+    expect((await put({ schoolHolidays })).status).toBe(200);
+    const diary = await depot.call("desk", "GET", "/diary?from=2026-08-01&to=2026-08-31");
+    expect(diary.body.schoolHolidays).toEqual([{ from: "2026-07-22", to: "2026-09-01" }]);
+  });
+
+  it("name the field that does not fit, and refuse what was changed meanwhile or by someone else", async () => {
+    const problems = async (change: object) => (await put(change)).body.error.problems;
+    expect(await problems({ closes: "07:00" })).toMatchObject([{ path: "closes" }]);
+    expect(await problems({ schoolHolidays: [{ from: "2026-08-02", to: "2026-08-01" }] })).toMatchObject([
+      { path: "schoolHolidays.0.to" },
+    ]);
+    expect(await problems({ crew: { desk: 1, cleaner: -1, yard: 1, technician: 1 } })).toMatchObject([
+      { path: "crew.cleaner" },
+    ]);
+    expect((await put({ version: 1 })).status).toBe(409);
+    const { timeZone: _, country: __, ...settings } = await read();
+    expect((await depot.call("desk", "PUT", "/depot", settings)).status).toBe(403);
+  });
+});

@@ -1,0 +1,23 @@
+import { operation } from "../operation.ts";
+import * as s from "../schemas/index.ts";
+import { may } from "./shared.ts";
+
+export const depotOperations = {
+  readDepot: operation({
+    method: "GET",
+    url: "/depot",
+    tag: "depot",
+    summary: "Hours, turnaround, people on a usual day, school holidays",
+    access: may("terms.see"),
+    answer: s.depotSettingsSchema,
+  }),
+  putDepot: operation({
+    method: "PUT",
+    url: "/depot",
+    tag: "depot",
+    summary: "Change them; refused where somebody changed them meanwhile",
+    access: may("terms.write"),
+    body: s.putDepotSchema,
+    answer: s.depotSettingsSchema,
+  }),
+} as const;

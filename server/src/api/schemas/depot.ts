@@ -1,0 +1,40 @@
+import * as z from "zod";
+import { CREW_SKILLS } from "./changes.ts";
+import { dateSchema, textSchema } from "./common.ts";
+import { named } from "./named.ts";
+
+const clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, "expected a time HH:MM");
+/** people of a skill on a usual day */
+const people = z.int().min(0).max(50);
+
+const settings = {
+  name: textSchema(80),
+  telephone: textSchema(30),
+  /** opening hours, civil times of the depot */
+  opens: clock,
+  closes: clock,
+  /** between two hires of a vehicle, minutes; bookings made before keep theirs */
+  turnaroundMinutes: z.int().min(0).max(2880),
+  /** people of each skill on a usual day */
+  crew: z.strictObject(
+    Object.fromEntries(CREW_SKILLS.map((skill) => [skill, people])) as Record<
+      (typeof CREW_SKILLS)[number],
+      typeof people
+    >,
+  ),
+  /** first and last days, as the councils around the depot publish them */
+  schoolHolidays: z.array(z.strictObject({ from: dateSchema, to: dateSchema })).max(60),
+};
+
+export const depotSettingsSchema = named(
+  "DepotSettings",
+  z.object({ ...settings, version: z.int(), timeZone: z.string(), country: z.string() }),
+);
+export const putDepotSchema = named(
+  "PutDepot",
+  z.strictObject({
+    ...settings,
+    /** the version that was read */
+    version: z.int(),
+  }),
+);

@@ -1,0 +1,135 @@
+import { useMutation, useQuery } from "@tanstack/react-query";
+import { type FormEvent, useState } from "react";
+import { client, type Schemas } from "../../api/client.ts";
+import { problemAt, take } from "../../api/failure.ts";
+import { Button, Loading, NumberField, TextField } from "../../parts/index.ts";
+import { t } from "../../parts/words.ts";
+import { FailureNote } from "../failure-note.tsx";
+import { queries } from "../query-client.ts";
+import { useSignedIn } from "../session.ts";
+import { usePageTitle } from "../use-page-title.ts";
+import { HolidayFields } from "./holiday-fields.tsx";
+import "../hire/hire.css";
+import "../terms/terms.css";
+
+export type Settings = Schemas["DepotSettings"];
+export interface PieceProps {
+  readonly value: Settings;
+  readonly change: (part: Partial<Settings>) => void;
+  readonly failure: unknown;
+}
+const SKILLS = ["desk", "cleaner", "yard", "technician"] as const;
+
+/** Hours, turnaround, people on a usual day and school holidays of this depot. */
+export default function DepotPage() {
+  usePageTitle(t("depot.title"));
+  const found = useQuery({ queryKey: ["depot"], queryFn: () => take(client.GET("/api/depot")) });
+  return (
+    <>
+      <div className="page-head">
+        <h1>{t("depot.title")}</h1>
+        <p className="quiet">{t("depot.lead")}</p>
+      </div>
+      {found.isPending && <Loading />}
+      <FailureNote failure={found.error} onAgain={() => void found.refetch()} />
+      {found.data !== undefined && <SettingsForm key={found.data.version} now={found.data} />}
+    </>
+  );
+}
+
+function SettingsForm({ now }: { readonly now: Settings }) {
+  const mayWrite = useSignedIn().may.includes("terms.write");
+  const [value, setValue] = useState(now);
+  const save = useMutation({
+    mutationFn: () => {
+      const { timeZone: _, country: __, ...body } = value;
+      return take(client.PUT("/api/depot", { body }));
+    },
+    onSuccess: (answer) => {
+      queries.setQueryData(["depot"], answer);
+      for (const kind of ["diary", "session", "today"]) void queries.invalidateQueries({ queryKey: [kind] });
+    },
+  });
+  const send = (event: FormEvent) => {
+    event.preventDefault();
+    save.mutate();
+  };
+  const change = (part: Partial<Settings>) => setValue({ ...value, ...part });
+  const pieces = { value, change, failure: save.error };
+  const isSame = JSON.stringify(value) === JSON.stringify(now);
+  return (
+    <form className="stack" onSubmit={send} noValidate>
+      <Hours {...pieces} />
+      <Team {...pieces} />
+      <HolidayFields {...pieces} />
+      <FailureNote failure={save.error} />
+      {mayWrite ? (
+        <div className="row">
+          <Button type="submit" look="main" isPending={save.isPending} isDisabled={isSame}>
+            {t("depot.keep")}
+          </Button>
+          {!isSame && (
+            <Button look="quiet" onPress={() => setValue(now)}>
+              {t("desk.dropChanges")}
+            </Button>
+          )}
+        </div>
+      ) : (
+        <p className="quiet">{t("depot.managerOnly")}</p>
+      )}
+    </form>
+  );
+}
+
+function Hours({ value, change, failure }: PieceProps) {
+  return (
+    <section className="card stack" aria-labelledby="hours-title">
+      <h2 id="hours-title">{t("depot.hours")}</h2>
+      <div className="sheet-fields">
+        {(["name", "telephone", "opens", "closes"] as const).map((field) => (
+          <TextField
+            key={field}
+            label={t(`depot.${field}`)}
+            type={field === "telephone" ? "tel" : "text"}
+            value={value[field]}
+            onChange={(text) => change({ [field]: text })}
+            error={problemAt(failure, field)}
+          />
+        ))}
+        <NumberField
+          label={t("depot.turnaround")}
+          unit={t("depot.minutes")}
+          note={t("depot.turnaroundNote")}
+          value={value.turnaroundMinutes}
+          min={0}
+          max={2880}
+          onChange={(n) => change({ turnaroundMinutes: n ?? 0 })}
+          error={problemAt(failure, "turnaroundMinutes")}
+        />
+      </div>
+    </section>
+  );
+}
+
+function Team({ value, change, failure }: PieceProps) {
+  return (
+    <section className="card stack" aria-labelledby="crew-title">
+      <h2 id="crew-title">{t("depot.crew")}</h2>
+      <p className="quiet">{t("depot.crewNote")}</p>
+      <div className="sheet-fields">
+        {SKILLS.map((skill) => (
+          <NumberField
+            key={skill}
+            label={t("depot.skill", { skill })}
+            value={value.crew[skill]}
+            min={0}
+            max={50}
+            stepper
+            onChange={(n) => change({ crew: { ...value.crew, [skill]: n ?? 0 } })}
+            error={problemAt(failure, `crew.${skill}`)}
+          />
+        ))}
+      </div>
+    </section>
+  );
+}
