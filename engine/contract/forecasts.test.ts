@@ -40,7 +40,8 @@ function touchesOf({ kind, spec }: FittedSystem): Touches {
   const keeping = physics.keep?.(parsed, context);
   if (keeping) {
     touched.add(keeping.store);
-    keeping.limit?.(view, new Float64Array(1), new Float64Array(1));
+    keeping.limitOut?.(view, new Float64Array(1));
+    keeping.limitIn?.(view, new Float64Array(1));
     keeping.lose?.(view, new Float64Array(1), new Float64Array(1));
   }
   return { touched, seen };

@@ -1,4 +1,5 @@
 import type { Keeping, Running, StepView } from "../systems/contract.ts";
+import { fillAll } from "./fill-all.ts";
 
 /** cabin heat is counted above this temperature, °C */
 export const CABIN_ZERO_C = -40;
@@ -39,6 +40,7 @@ export function startCabin(body: Body, n: number, dtH: number, lossFactor: Float
     (factor) => (body.lossWK + AIR_WH_M3K * body.airChangesPerHour * body.volumeM3) * factor,
   );
   const decay = conductance.map((h) => Math.exp((-h * dtH) / body.capacityWhK));
+  const whPerRest = conductance.map((h, i) => (h * dtH) / (1 - decay[i]!));
   const free = new Float64Array(n);
   const one = new Float64Array(n);
   const always = new Float64Array(n).fill(1);
@@ -51,9 +53,11 @@ export function startCabin(body: Body, n: number, dtH: number, lossFactor: Float
         { id: "gains", needStores: [], needs: [], giveStores: ["cabinHeat"], gives: [free], limit: always },
       ],
       prepare: (view) => {
-        one.fill(1);
+        fillAll(one, 1);
         const people = view.people * PERSON_W;
-        for (let i = 0; i < n; i++) free[i] = (people + view.irradianceWm2[i]! * aperture) * dtH;
+        const { irradianceWm2 } = view;
+        for (let i = 0; i < n; i++) free[i] = (people + irradianceWm2[i]! * aperture) * dtH;
+        return true;
       },
     },
     keeping: {
@@ -66,14 +70,15 @@ export function startCabin(body: Body, n: number, dtH: number, lossFactor: Float
     heatToReach: (setC, outsideC, cabinC, out) => {
       for (let i = 0; i < n; i++) {
         const a = decay[i]!;
-        const rest = (setC[i]! - outsideC[i]! - (cabinC[i]! - outsideC[i]!) * a) / (1 - a);
-        const heat = rest * conductance[i]! * dtH - free[i]!;
+        const rest = setC[i]! - outsideC[i]! - (cabinC[i]! - outsideC[i]!) * a;
+        const heat = rest * whPerRest[i]! - free[i]!;
         out[i] = Math.max(heat, 0);
       }
     },
     heatToHold: (setC, outsideC, out) => {
       for (let i = 0; i < n; i++) {
-        out[i] = Math.max((setC[i]! - outsideC[i]!) * conductance[i]! * dtH - free[i]!, 0);
+        const heat = (setC[i]! - outsideC[i]!) * conductance[i]! * dtH - free[i]!;
+        out[i] = Math.max(heat, 0);
       }
     },
   };

@@ -1,3 +1,4 @@
+import { fillAll } from "./fill-all.ts";
 import { STORE_IDS, STORES, type StoreId } from "./stores.ts";
 
 const COUNT = STORE_IDS.length;
@@ -18,6 +19,8 @@ export interface Ensemble {
   readonly n: number;
   readonly present: readonly boolean[];
   readonly supply: readonly boolean[];
+  /** 1 for a supply into which something has flowed in this step */
+  readonly supplied: Uint8Array;
   readonly level: readonly Float64Array[];
   readonly capacity: readonly Float64Array[];
   readonly first: readonly Float64Array[];
@@ -47,6 +50,7 @@ export function createEnsemble(n: number, held: ReadonlyMap<StoreId, StoreAtStar
     n,
     present: STORE_IDS.map((store) => STORES[store].kind === "supply" || held.has(store)),
     supply: STORE_IDS.map((store) => STORES[store].kind === "supply"),
+    supplied: new Uint8Array(COUNT),
     level: arrays(level),
     capacity: arrays(capacity),
     first: arrays(level),
@@ -60,29 +64,41 @@ export function createEnsemble(n: number, held: ReadonlyMap<StoreId, StoreAtStar
   };
 }
 
-/** Begins a step: supplies start empty, levels are remembered. */
+/** Begins a step: supplies start empty. */
 export function beginStep(e: Ensemble): void {
   for (let s = 0; s < COUNT; s++) {
-    if (!e.present[s]) continue;
-    const level = e.level[s]!;
-    const start = e.atStart[s]!;
-    if (e.supply[s]) for (let i = 0; i < e.n; i++) start[i] = level[i] = 0;
-    else for (let i = 0; i < e.n; i++) start[i] = level[i]!;
+    if (e.supplied[s] === 0) continue;
+    e.supplied[s] = 0;
+    fillAll(e.level[s]!, 0);
   }
 }
 
-/** Bounds the level of one store within the step by the most that may be drawn and taken in. */
-export function boundStep(e: Ensemble, store: number, mostOut: Float64Array, mostIn: Float64Array): void {
+/** Remembers the levels of one store as they are at the start of the step. */
+export function rememberStart(e: Ensemble, store: number): void {
+  const level = e.level[store]!;
+  const start = e.atStart[store]!;
+  for (let i = 0; i < level.length; i++) start[i] = level[i]!;
+}
+
+/** Bounds the level of one store from below within the step, by the most that may be drawn. */
+export function boundOut(e: Ensemble, store: number, mostOut: Float64Array): void {
+  const level = e.level[store]!;
+  const floor = e.floor[store]!;
+  for (let i = 0; i < level.length; i++) {
+    const low = level[i]! - mostOut[i]!;
+    floor[i] = Math.max(low, 0);
+  }
+}
+
+/** Bounds the level of one store from above within the step, by the most that may be taken in. */
+export function boundIn(e: Ensemble, store: number, mostIn: Float64Array): void {
   const level = e.level[store]!;
   const capacity = e.capacity[store]!;
-  const floor = e.floor[store]!;
   const ceil = e.ceil[store]!;
-  for (let i = 0; i < e.n; i++) {
-    const now = level[i]!;
-    const low = now - mostOut[i]!;
-    const high = now + mostIn[i]!;
-    floor[i] = Math.max(low, 0);
-    ceil[i] = Math.min(high, capacity[i]!);
+  for (let i = 0; i < level.length; i++) {
+    const high = level[i]! + mostIn[i]!;
+    const full = capacity[i]!;
+    ceil[i] = Math.min(high, full);
   }
 }
 
@@ -115,6 +131,7 @@ export function setLevel(e: Ensemble, store: number, i: number, to: number): voi
   if (change >= 0) e.into[store]![i] = e.into[store]![i]! + change;
   else e.outOf[store]![i] = e.outOf[store]![i]! - change;
   level[i] = bounded;
+  if (e.supply[store]) e.supplied[store] = 1;
 }
 
 /**

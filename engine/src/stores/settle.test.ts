@@ -21,7 +21,7 @@ function mode(
 }
 
 function running(modes: readonly Mode[], demand: number, n: number): Running {
-  return { modes, demand: new Float64Array(n).fill(demand), prepare: () => undefined };
+  return { modes, demand: new Float64Array(n).fill(demand), prepare: () => true };
 }
 
 describe("the settlement of a step", () => {

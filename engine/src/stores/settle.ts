@@ -10,6 +10,7 @@ interface Port {
   /** floor of what is drawn from, ceiling of what is given to */
   readonly bound: Float64Array;
   readonly booked: Float64Array;
+  readonly isSupply: boolean;
 }
 
 interface CompiledMode {
@@ -21,6 +22,8 @@ interface CompiledMode {
 
 export interface CompiledRunning {
   readonly running: Running;
+  /** whether anything is wanted in this step that is not met yet */
+  isWanted: boolean;
   readonly modes: readonly CompiledMode[];
   /** sums over lives and steps by store, for the shares of use */
   readonly drawSum: Float64Array;
@@ -37,6 +40,7 @@ export function compileRunning(running: Running, e: Ensemble): CompiledRunning {
   const possible = (mode: Mode) => mode.needStores.every((store) => e.present[indexOf(store)]);
   return {
     running,
+    isWanted: true,
     modes: running.modes.filter(possible).map((mode) => compileMode(mode, e)),
     drawSum: new Float64Array(e.level.length),
     giveSum: new Float64Array(e.level.length),
@@ -64,12 +68,12 @@ function compileMode(mode: Mode, e: Ensemble): CompiledMode {
 
 function needPort(e: Ensemble, store: number, amount: Float64Array): Port {
   const [level, bound, booked] = [e.level[store]!, e.floor[store]!, e.outOf[store]!];
-  return { store, amount, level, bound, booked };
+  return { store, amount, level, bound, booked, isSupply: e.supply[store]! };
 }
 
 function givePort(e: Ensemble, store: number, amount: Float64Array): Port {
   const [level, bound, booked] = [e.level[store]!, e.ceil[store]!, e.into[store]!];
-  return { store, amount, level, bound, booked };
+  return { store, amount, level, bound, booked, isSupply: e.supply[store]! };
 }
 
 /** A port that never binds and books nothing, so that every mode has the same shape and one loop serves all. */
@@ -81,6 +85,7 @@ function noPort(n: number, bound: number): Port {
     level: new Float64Array(n),
     bound: new Float64Array(n).fill(bound),
     booked: zero,
+    isSupply: false,
   };
 }
 
@@ -91,19 +96,28 @@ const sums = new Float64Array(3);
  * min(demand left, its limit, what the stores it needs can yield, what the store it gives to has room for).
  */
 export function settleRunning(compiled: CompiledRunning, e: Ensemble): void {
+  if (!compiled.isWanted) return;
   const { running, modes, drawSum, giveSum, granted } = compiled;
   // what cannot be met stays in the demand, so that a system may be settled again later in the step
   const left = running.demand;
   const { n } = e;
-  if (!isAnyWanted(left, n)) return;
   if (granted !== null) for (let i = 0; i < n; i++) granted[i] = granted[i]! + left[i]!;
-  for (const { limit, first, second, gift } of modes) {
-    settleMode(left, limit, first, second, gift, n);
+  for (let k = 0; k < modes.length && compiled.isWanted; k++) {
+    const { limit, first, second, gift } = modes[k]!;
+    if (isDry(first, e) || isDry(second, e)) continue;
+    compiled.isWanted = settleMode(left, limit, first, second, gift, n);
     if (first.store >= 0) drawSum[first.store] = drawSum[first.store]! + sums[0]!;
     if (second.store >= 0) drawSum[second.store] = drawSum[second.store]! + sums[1]!;
-    if (gift.store >= 0) giveSum[gift.store] = giveSum[gift.store]! + sums[2]!;
+    if (gift.store < 0) continue;
+    giveSum[gift.store] = giveSum[gift.store]! + sums[2]!;
+    if (gift.isSupply && sums[2]! > 0) e.supplied[gift.store] = 1;
   }
   if (granted !== null) for (let i = 0; i < n; i++) granted[i] = granted[i]! - left[i]!;
+}
+
+/** A supply into which nothing has flowed in this step yields nothing to any life. */
+function isDry({ store, isSupply }: Port, e: Ensemble): boolean {
+  return isSupply && e.supplied[store] === 0;
 }
 
 /**
@@ -134,12 +148,7 @@ export function returnUnused(
   granted.fill(0);
 }
 
-function isAnyWanted(demand: Float64Array, n: number): boolean {
-  for (let i = 0; i < n; i++) if (demand[i]! > 0) return true;
-  return false;
-}
-
-/** The inner loop of the whole forecast: one pass over the lives. Longer than most functions, so that it stays one loop. */
+/** The inner loop of the whole forecast: one pass over the lives. Longer than most functions, so that it stays one loop. True where something is left. */
 function settleMode(
   left: Float64Array,
   limit: Float64Array,
@@ -147,18 +156,19 @@ function settleMode(
   second: Port,
   gift: Port,
   n: number,
-): void {
+): boolean {
   const { amount: need1, level: level1, bound: floor1, booked: out1, store: store1 } = first;
   const { amount: need2, level: level2, bound: floor2, booked: out2, store: store2 } = second;
   const { amount: give3, level: level3, bound: ceil3, booked: in3, store: store3 } = gift;
   let sum1 = 0;
   let sum2 = 0;
   let sum3 = 0;
+  let rest = 0;
   for (let i = 0; i < n; i++) {
     const wanted = left[i]!;
+    if (!(wanted > 0)) continue;
     const allowed = limit[i]!;
     let a = Math.min(wanted, allowed);
-    if (!(a > 0)) continue;
     // how much of it the stores allow; a port that is not there asks nothing
     if (store1 >= 0) {
       const has = level1[i]! - floor1[i]!;
@@ -172,7 +182,10 @@ function settleMode(
       const room = ceil3[i]! - level3[i]!;
       if (a * give3[i]! > room) a = room > 0 ? room / give3[i]! : 0;
     }
-    if (!(a > 0)) continue;
+    if (!(a > 0)) {
+      rest += wanted;
+      continue;
+    }
     // past the bound by rounding only: the activity was bounded by what is there
     if (store1 >= 0) {
       const before = level1[i]!;
@@ -199,8 +212,10 @@ function settleMode(
       sum3 += after - before;
     }
     left[i] = wanted - a;
+    rest += wanted - a;
   }
   sums[0] = sum1;
   sums[1] = sum2;
   sums[2] = sum3;
+  return rest > 0;
 }

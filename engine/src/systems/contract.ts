@@ -139,8 +139,11 @@ export interface Running {
   readonly onDemand?: boolean;
   /** what goes without when its demand is not met, where no store would tell of it (a meal that an electric hob cannot cook): id of the finding `trip.without.<…>` */
   readonly goesWithout?: string;
-  /** fills `demand` and every mode's `needs`, `gives` and `limit` for the step, the whole ensemble in one call */
-  prepare(view: StepView): void;
+  /**
+   * Fills `demand` and every mode's `needs`, `gives` and `limit` for the step, the whole ensemble in one call.
+   * False where nothing is wanted in this step in any life: nothing need be filled then.
+   */
+  prepare(view: StepView): boolean;
 }
 
 /** What a system contributes to the stores themselves. */
@@ -171,8 +174,10 @@ export interface PhysicsContext {
  */
 export interface Keeping {
   readonly store: StoreId;
-  /** start of the step: the most that may be drawn and the most that may be taken in, beyond what level and capacity allow */
-  limit?(view: StepView, mostOut: Float64Array, mostIn: Float64Array): void;
+  /** start of the step: the most that may be drawn, beyond what the level allows */
+  limitOut?(view: StepView, mostOut: Float64Array): void;
+  /** likewise the most that may be taken in, beyond what the capacity allows */
+  limitIn?(view: StepView, mostIn: Float64Array): void;
   /** end of the step: the store's own loss, given the net of what came in (negative: went out); a negative loss is a gain */
   lose?(view: StepView, netIn: Float64Array, loss: Float64Array): void;
 }

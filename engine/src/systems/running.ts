@@ -23,7 +23,7 @@ export function createMode(
 export function createRunning(
   n: number,
   modes: readonly Mode[],
-  prepare: (view: StepView, demand: Float64Array) => void,
+  prepare: (view: StepView, demand: Float64Array) => boolean,
 ): Running {
   const demand = new Float64Array(n);
   return { modes, demand, prepare: (view) => prepare(view, demand) };
@@ -85,11 +85,16 @@ export const DIESEL_NET_KWH_L = 9.97;
 /** h in which a thermostat makes up most of what is missing, once the appliance could do more: common practice, no source */
 const EASE_H = 0.5;
 
+/** Share of what is missing that a thermostat makes up in `dtH` hours: its pace does not hang on the step's length. */
+export function easedShare(dtH: number): number {
+  return 1 - Math.exp(-dtH / EASE_H);
+}
+
 /**
  * Heat that a thermostat asks for in a step, Wh: what holds the temperature, and of what is missing beyond that
- * the share made up in `dtH` hours at a pace of its own. The pace does not hang on the length of the step, so that
- * half the step asks for half the heat. A thing warmer than its target gets only what it still needs.
+ * the share made up at a pace of its own ({@link easedShare}), so that half the step asks for half the heat. A
+ * thing warmer than its target gets only what it still needs.
  */
-export function easeInto(holdWh: number, reachWh: number, dtH: number): number {
-  return reachWh <= holdWh ? reachWh : holdWh + (reachWh - holdWh) * (1 - Math.exp(-dtH / EASE_H));
+export function easeInto(holdWh: number, reachWh: number, eased: number): number {
+  return reachWh <= holdWh ? reachWh : holdWh + (reachWh - holdWh) * eased;
 }

@@ -1,5 +1,13 @@
 /** One step of the whole ensemble, and the lists that it goes through. */
-import { beginStep, bookLoss, boundStep, type Ensemble, indexOf } from "../../stores/ensemble.ts";
+import {
+  beginStep,
+  bookLoss,
+  boundIn,
+  boundOut,
+  type Ensemble,
+  indexOf,
+  rememberStart,
+} from "../../stores/ensemble.ts";
 import { type CompiledRunning, returnUnused, settleRunning } from "../../stores/settle.ts";
 import type { Keeping } from "../../systems/contract.ts";
 import type { FittedPhysics } from "./fit-systems.ts";
@@ -54,44 +62,49 @@ function addUp(demand: Float64Array, lives: Float64Array, places: Float64Array, 
   }
 }
 
+type KeepingPart = "limitOut" | "limitIn" | "lose";
+
 /** What a step goes through, laid out once: the lists are walked thousands of times. */
 export interface StepLists {
   readonly runnings: readonly { readonly one: CompiledRunning; readonly view: SystemView }[];
   readonly again: readonly CompiledRunning[];
   readonly onDemand: readonly CompiledRunning[];
-  readonly limits: readonly Kept<"limit">[];
+  readonly limitsOut: readonly Kept<"limitOut">[];
+  readonly limitsIn: readonly Kept<"limitIn">[];
   readonly losses: readonly Kept<"lose">[];
-  readonly watched: readonly { readonly demand: Float64Array; readonly without: Without }[];
+  readonly watched: readonly { readonly one: CompiledRunning; readonly without: Without }[];
 }
 
-interface Kept<What extends "limit" | "lose"> {
+interface Kept<Part extends KeepingPart> {
   readonly store: number;
   readonly view: SystemView;
   readonly lost: Float64Array;
-  readonly does: NonNullable<Keeping[What]>;
+  readonly does: NonNullable<Keeping[Part]>;
 }
 
 /** Lays the lists out for one place. @param stop index of the stop, −1 on the road */
 export function layOut(all: readonly AtWork[], stop: number, without: readonly Without[]): StepLists {
   const work = all.map((each) => ({ ...each, ...each.byStop.get(stop) }));
   const runnings = work.flatMap(({ running, view }) => running.map((one) => ({ one, view })));
-  const kept = <What extends "limit" | "lose">(what: What) =>
-    work.flatMap(({ keeping, view, lost }): Kept<What>[] => {
-      const does = keeping?.[what];
+  const kept = <Part extends KeepingPart>(part: Part) =>
+    work.flatMap(({ keeping, view, lost }): Kept<Part>[] => {
+      const does = keeping?.[part];
       return keeping === null || does === undefined
         ? []
-        : [{ store: indexOf(keeping.store), view, lost, does: does as NonNullable<Keeping[What]> }];
+        : [{ store: indexOf(keeping.store), view, lost, does: does as NonNullable<Keeping[Part]> }];
     });
   return {
     runnings,
     again: work.flatMap(({ running, again }) => (again ? running : [])),
     onDemand: runnings.flatMap(({ one }) => (one.granted === null ? [] : [one])),
-    limits: kept("limit"),
+    limitsOut: kept("limitOut"),
+    limitsIn: kept("limitIn"),
     losses: kept("lose"),
     watched: work.flatMap(({ fitted, running }) =>
-      running.flatMap(({ running: { goesWithout, demand } }) => {
+      running.flatMap((one) => {
+        const { goesWithout } = one.running;
         const found = without.find(({ id, what }) => id === fitted?.id && what === goesWithout);
-        return found === undefined ? [] : [{ demand, without: found }];
+        return found === undefined ? [] : [{ one, without: found }];
       }),
     ),
   };
@@ -99,24 +112,44 @@ export function layOut(all: readonly AtWork[], stop: number, without: readonly W
 
 /** One step of the whole ensemble: everybody prepares on the state at its start, then all settle in their order. */
 export function runStep(lists: StepLists, ensemble: Ensemble, place: number): void {
+  const { runnings, again, onDemand, losses, watched } = lists;
   beginStep(ensemble);
-  const { scratchA, scratchB, n } = ensemble;
-  const { runnings, again, onDemand, limits, losses, watched } = lists;
-  for (let k = 0; k < runnings.length; k++) runnings[k]!.one.running.prepare(runnings[k]!.view);
-  for (const { store, view, does } of limits) {
-    does(view, scratchA, scratchB);
-    boundStep(ensemble, store, scratchA, scratchB);
+  for (let k = 0; k < losses.length; k++) rememberStart(ensemble, losses[k]!.store);
+  for (let k = 0; k < runnings.length; k++) {
+    const { one, view } = runnings[k]!;
+    one.isWanted = one.running.prepare(view);
   }
-  for (const { demand, without } of watched) addUp(demand, without.asked, without.askedAt, place);
+  setBounds(lists, ensemble);
+  for (const { one, without } of watched)
+    if (one.isWanted) addUp(one.running.demand, without.asked, without.askedAt, place);
   for (let k = 0; k < runnings.length; k++) settleRunning(runnings[k]!.one, ensemble);
-  for (const one of again) settleRunning(one, ensemble);
-  for (const { demand, without } of watched) addUp(demand, without.unmet, without.unmetAt, place);
-  for (const one of onDemand) returnUnused(one, ensemble);
-  for (const { store, view, lost, does } of losses) {
-    const level = ensemble.level[store]!;
-    const start = ensemble.atStart[store]!;
-    for (let i = 0; i < n; i++) scratchA[i] = level[i]! - start[i]!;
-    does(view, scratchA, scratchB);
-    lost[store] = lost[store]! + bookLoss(ensemble, store, scratchB);
+  for (let k = 0; k < again.length; k++) settleRunning(again[k]!, ensemble);
+  for (const { one, without } of watched)
+    if (one.isWanted) addUp(one.running.demand, without.unmet, without.unmetAt, place);
+  for (let k = 0; k < onDemand.length; k++) returnUnused(onDemand[k]!, ensemble);
+  for (let k = 0; k < losses.length; k++) lose(losses[k]!, ensemble);
+}
+
+function setBounds({ limitsOut, limitsIn }: StepLists, ensemble: Ensemble): void {
+  const { scratchA } = ensemble;
+  for (let k = 0; k < limitsOut.length; k++) {
+    const { store, view, does } = limitsOut[k]!;
+    does(view, scratchA);
+    boundOut(ensemble, store, scratchA);
   }
+  for (let k = 0; k < limitsIn.length; k++) {
+    const { store, view, does } = limitsIn[k]!;
+    does(view, scratchA);
+    boundIn(ensemble, store, scratchA);
+  }
+}
+
+/** The store's own loss, from the net of what came in within the step. */
+function lose({ store, view, lost, does }: Kept<"lose">, ensemble: Ensemble): void {
+  const { scratchA, scratchB, n } = ensemble;
+  const level = ensemble.level[store]!;
+  const start = ensemble.atStart[store]!;
+  for (let i = 0; i < n; i++) scratchA[i] = level[i]! - start[i]!;
+  does(view, scratchA, scratchB);
+  lost[store] = lost[store]! + bookLoss(ensemble, store, scratchB);
 }

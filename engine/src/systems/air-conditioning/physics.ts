@@ -20,10 +20,7 @@ function startCooling(spec: AirConditioningSpec, { n, dtH, setting }: PhysicsCon
   const [near, far] = [new Float64Array(n).fill(setC + FAR_K), new Float64Array(n).fill(setC + 2 * FAR_K)];
   const [heatNear, heatFar] = [new Float64Array(n), new Float64Array(n)];
   return createRunning(n, [mode], (view, demand) => {
-    if (setting.source === "off" || view.driving || view.postAmperes <= 0) {
-      demand.fill(0);
-      return;
-    }
+    if (setting.source === "off" || view.driving || view.postAmperes <= 0) return false;
     // the heat to reach a temperature rises in a straight line with it: below nothing it is heat to take out
     view.heatToReach(near, heatNear);
     view.heatToReach(far, heatFar);
@@ -31,6 +28,7 @@ function startCooling(spec: AirConditioningSpec, { n, dtH, setting }: PhysicsCon
       const takeOutWh = heatFar[i]! - 2 * heatNear[i]!;
       demand[i] = Math.min(Math.max(takeOutWh / (spec.coolingW * dtH), 0), 1);
     }
+    return true;
   });
 }
 

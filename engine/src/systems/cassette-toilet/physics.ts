@@ -1,3 +1,4 @@
+import { fillAll } from "../../stores/fill-all.ts";
 import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
 import { readTank } from "../read-level.ts";
 import {
@@ -28,8 +29,8 @@ function startToilet(spec: CassetteToiletSpec, { n, dtH, people, setting }: Phys
   const factor = habitFactor(n, "toilet", 0.2, 0.15);
   return createRunning(n, [flushed, dry], (view, demand) => {
     const share = view.driving ? 0 : shareOfDay(USE, view.clockH, dtH) * shareAboard;
-    demand.fill(share > 0 ? 1 : 0);
-    if (share === 0) return;
+    if (share === 0) return false;
+    fillAll(demand, 1);
     const habit = factor(view);
     for (let i = 0; i < n; i++) {
       const flush = FLUSHES_PER_PERSON_DAY * spec.flushLitres * share * habit[i]!;
@@ -38,6 +39,7 @@ function startToilet(spec: CassetteToiletSpec, { n, dtH, people, setting }: Phys
       flushed.gives[0]![i] = flush + waste;
       dry.gives[0]![i] = waste;
     }
+    return true;
   });
 }
 

@@ -1,3 +1,4 @@
+import { fillAll } from "../../stores/fill-all.ts";
 import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
 import { createMode, createRunning } from "../running.ts";
 import type { ChargingSpec } from "./spec.ts";
@@ -19,10 +20,14 @@ function startCharging(spec: ChargingSpec, { n, dtH, setting }: PhysicsContext):
   const drives = on && spec.drivingCharge !== "none" && spec.drivingChargeA > 0;
   return [
     createRunning(n, [mains], (view, demand) => {
-      demand.fill(on && view.postAmperes > 0 && spec.mainsChargerA > 0 ? 1 : 0);
+      if (!on || view.postAmperes <= 0 || spec.mainsChargerA <= 0) return false;
+      fillAll(demand, 1);
+      return true;
     }),
     createRunning(n, [engine], (view, demand) => {
-      demand.fill(drives && view.driving ? 1 : 0);
+      if (!drives || !view.driving) return false;
+      fillAll(demand, 1);
+      return true;
     }),
   ];
 }

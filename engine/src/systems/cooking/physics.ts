@@ -1,3 +1,4 @@
+import { fillAll } from "../../stores/fill-all.ts";
 import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
 import {
   createMode,
@@ -38,8 +39,8 @@ function startCooking(spec: CookingSpec, { n, dtH, people, setting }: PhysicsCon
   const factor = habitFactor(n, "cooking", 0.25, 0.25);
   const running = createRunning(n, modes, (view, demand) => {
     const share = view.driving ? 0 : shareOfDay(MEALS, view.clockH, dtH);
-    demand.fill(share > 0 ? 1 : 0);
-    if (share === 0) return;
+    if (share === 0) return false;
+    fillAll(demand, 1);
     const habit = factor(view);
     for (let i = 0; i < n; i++) {
       const heat = perDayWh * share * habit[i]!;
@@ -48,6 +49,7 @@ function startCooking(spec: CookingSpec, { n, dtH, people, setting }: PhysicsCon
         mode.gives[0]![i] = heat * STAYS_INSIDE;
       }
     }
+    return true;
   });
   // gas that is out shows as gas; a post or an inverter that is not there shows nowhere else
   return spec.energy === "gas" ? running : { ...running, goesWithout: "meals" };

@@ -1,3 +1,4 @@
+import { fillAll } from "../../stores/fill-all.ts";
 import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
 import { readTank } from "../read-level.ts";
 import { createMode, createRunning, habitFactor } from "../running.ts";
@@ -7,11 +8,12 @@ function startDef(spec: DefSpec, { n }: PhysicsContext): Running {
   const mode = createMode("drive", n, ["def"], []);
   const factor = habitFactor(n, "def", 0.15, 0);
   return createRunning(n, [mode], (view, demand) => {
-    demand.fill(view.driving ? 1 : 0);
-    if (!view.driving) return;
+    if (!view.driving) return false;
+    fillAll(demand, 1);
     const habit = factor(view);
-    for (let i = 0; i < n; i++)
-      mode.needs[0]![i] = (view.distanceKm * spec.litresPer1000Km * habit[i]!) / 1000;
+    const litres = (view.distanceKm * spec.litresPer1000Km) / 1000;
+    for (let i = 0; i < n; i++) mode.needs[0]![i] = litres * habit[i]!;
+    return true;
   });
 }
 

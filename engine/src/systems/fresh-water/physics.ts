@@ -1,3 +1,4 @@
+import { fillAll } from "../../stores/fill-all.ts";
 import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
 import { readTank } from "../read-level.ts";
 import {
@@ -27,8 +28,8 @@ function startWater(spec: FreshWaterSpec, { n, dtH, people, setting }: PhysicsCo
   const factor = habitFactor(n, "water", 0.25, 0.2);
   return createRunning(n, [mode], (view, demand) => {
     const share = view.driving ? 0 : shareOfDay(USE, view.clockH, dtH);
-    demand.fill(share > 0 ? 1 : 0);
-    if (share === 0) return;
+    if (share === 0) return false;
+    fillAll(demand, 1);
     const habit = factor(view);
     for (let i = 0; i < n; i++) {
       const litres = perDayL * share * habit[i]!;
@@ -36,6 +37,7 @@ function startWater(spec: FreshWaterSpec, { n, dtH, people, setting }: PhysicsCo
       mode.needs[1]![i] = litres * pumpWhPerL;
       mode.gives[0]![i] = litres * TO_WASTE;
     }
+    return true;
   });
 }
 

@@ -1,4 +1,5 @@
-import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
+import { fillAll } from "../../stores/fill-all.ts";
+import type { Mode, PhysicsContext, Running, SystemPhysics } from "../contract.ts";
 import { createMode, createRunning, habitFactor } from "../running.ts";
 import type { FridgeSpec } from "./spec.ts";
 
@@ -21,22 +22,19 @@ function startFridge(spec: FridgeSpec, context: PhysicsContext): Running {
   const modes = spec.type === "absorption" ? absorptionModes(spec, n, dtH) : [compressorMode(spec, n, dtH)];
   const perKelvin = DUTY_AT_25C[spec.type] / (25 - INSIDE_C);
   const factor = habitFactor(n, "fridge", SPREAD_TRIP, SPREAD_DAY);
+  let wasDriving: boolean | null = null;
   return createRunning(n, modes, (view, demand) => {
-    if (source === "off") {
-      demand.fill(0);
-      return;
-    }
+    if (source === "off") return false;
     const habit = factor(view);
     for (let i = 0; i < n; i++) {
       const duty = perKelvin * (view.cabinC[i]! - INSIDE_C) * habit[i]!;
       demand[i] = duty < LEAST_DUTY ? LEAST_DUTY : Math.min(duty, 1);
     }
-    if (spec.type === "absorption") {
-      const wanted = (id: string) => source === "auto" || source === id;
-      modes[0]!.limit.fill(wanted("mains") ? 1 : 0);
-      modes[1]!.limit.fill(wanted("engine") && view.driving ? 1 : 0);
-      modes[2]!.limit.fill(wanted("gas") && !view.driving ? 1 : 0);
+    if (spec.type === "absorption" && view.driving !== wasDriving) {
+      wasDriving = view.driving;
+      setSources(modes, source, wasDriving);
     }
+    return true;
   });
 }
 
@@ -48,6 +46,13 @@ function absorptionModes(spec: FridgeSpec, n: number, dtH: number) {
   engine.needs[0]!.fill(spec.dcW * dtH);
   gas.needs[0]!.fill((spec.gasGramsPerHour / 1000) * dtH);
   return [mains, engine, gas];
+}
+
+function setSources(modes: readonly Mode[], source: string, driving: boolean): void {
+  const wanted = (id: string) => source === "auto" || source === id;
+  fillAll(modes[0]!.limit, wanted("mains") ? 1 : 0);
+  fillAll(modes[1]!.limit, wanted("engine") && driving ? 1 : 0);
+  fillAll(modes[2]!.limit, wanted("gas") && !driving ? 1 : 0);
 }
 
 function compressorMode(spec: FridgeSpec, n: number, dtH: number) {

@@ -1,3 +1,4 @@
+import { fillAll } from "../../stores/fill-all.ts";
 import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
 import { readTank } from "../read-level.ts";
 import { createMode, createRunning, habitFactor } from "../running.ts";
@@ -12,10 +13,12 @@ function startDriving(_spec: FuelSpec, { n, dtH, vehicle }: PhysicsContext): Run
   const factor = habitFactor(n, "driving", 0.08, 0.05);
   mode.gives[0]!.fill(ALTERNATOR_SPARE_W * dtH);
   return createRunning(n, [mode], (view, demand) => {
-    demand.fill(view.driving ? 1 : 0);
-    if (!view.driving) return;
+    if (!view.driving) return false;
+    fillAll(demand, 1);
     const habit = factor(view);
-    for (let i = 0; i < n; i++) mode.needs[0]![i] = view.distanceKm * perKm * habit[i]!;
+    const litres = view.distanceKm * perKm;
+    for (let i = 0; i < n; i++) mode.needs[0]![i] = litres * habit[i]!;
+    return true;
   });
 }
 

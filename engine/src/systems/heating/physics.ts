@@ -1,8 +1,10 @@
+import { fillAll } from "../../stores/fill-all.ts";
 import type { Mode, PhysicsContext, Running, StepView, SystemPhysics } from "../contract.ts";
 import {
   createMode,
   createRunning,
   DIESEL_NET_KWH_L,
+  easedShare,
   easeInto,
   LPG_NET_KWH_KG,
   numberSetting,
@@ -61,20 +63,18 @@ function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
   const burnerShare = burns ? (spec.gasKw * 1000 * dtH) / full : 0;
   electric.limit.fill(electricShare);
   burner.limit.fill(burnerShare);
+  const eased = easedShare(dtH);
   const holding = new Float64Array(n);
   const wanted = new Float64Array(n);
   const targetC = new Float64Array(n);
   return createRunning(n, [electric, burner], (view, demand) => {
-    if (!set.on || view.driving) {
-      demand.fill(0);
-      return;
-    }
+    if (!set.on || view.driving) return false;
     fillTarget(view, isNight(view.clockH) || view.people < people ? set.nightC : set.dayC, targetC);
     if (fuel === "fuel") fillPipeLimit(view, burner, burnerShare);
     view.heatToReach(targetC, wanted);
     view.heatToHold(targetC, holding);
     for (let i = 0; i < n; i++) {
-      const heat = Math.min(easeInto(holding[i]!, wanted[i]!, dtH), full);
+      const heat = Math.min(easeInto(holding[i]!, wanted[i]!, eased), full);
       const share = heat / full;
       demand[i] = share;
       // per unit of activity, so that the whole comes out
@@ -82,6 +82,7 @@ function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
       electric.needs[1]![i] = fan;
       burner.needs[1]![i] = fan;
     }
+    return true;
   });
 }
 
@@ -122,7 +123,8 @@ function startStandby(spec: HeatingSpec, context: PhysicsContext): Running {
   const mode = createMode("standby", context.n, ["battery12"], []);
   mode.needs[0]!.fill(spec.standbyW * context.dtH);
   return createRunning(context.n, [mode], (_view, demand) => {
-    demand.fill(on ? 1 : 0);
+    if (on) fillAll(demand, 1);
+    return on;
   });
 }
 

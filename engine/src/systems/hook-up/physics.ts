@@ -1,3 +1,4 @@
+import { fillAll } from "../../stores/fill-all.ts";
 import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
 import { createMode, createRunning } from "../running.ts";
 import type { HookUpSpec } from "./spec.ts";
@@ -27,9 +28,11 @@ export function inletPowerW(spec: HookUpSpec, postAmperes: number, leadOnDrum: b
 function startHookUp(spec: HookUpSpec, { n, dtH, setting }: PhysicsContext): Running {
   const mode = createMode("post", n, [], ["mains230"]);
   return createRunning(n, [mode], (view, demand) => {
-    const power = view.postAmperes > 0 ? inletPowerW(spec, view.postAmperes, setting.leadOnDrum === true) : 0;
-    demand.fill(power > 0 ? 1 : 0);
-    mode.gives[0]!.fill(power * dtH);
+    if (view.postAmperes <= 0) return false;
+    const power = inletPowerW(spec, view.postAmperes, setting.leadOnDrum === true);
+    fillAll(demand, 1);
+    fillAll(mode.gives[0]!, power * dtH);
+    return power > 0;
   });
 }
 

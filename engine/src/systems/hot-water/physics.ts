@@ -1,8 +1,10 @@
+import { fillAll } from "../../stores/fill-all.ts";
 import type { Keeping, PhysicsContext, Running, SystemPhysics } from "../contract.ts";
 import {
   createMode,
   createRunning,
   DIESEL_NET_KWH_L,
+  easedShare,
   easeInto,
   habitFactor,
   LPG_NET_KWH_KG,
@@ -52,31 +54,33 @@ function startHeating(spec: HotWaterSpec, { n, dtH, setting }: PhysicsContext): 
     hasElectric && source !== "gas" && source !== "diesel" ? (spec.electricW * dtH) / full : 0,
   );
   burner.limit.fill(burns && source !== "electric" ? (spec.gasKw * 1000 * dtH) / full : 0);
+  const eased = easedShare(dtH);
   const target = setC * WATER_WH_L_K * spec.litres;
   const on = setting.on !== false;
   return createRunning(n, [electric, burner], (view, demand) => {
-    if (!on || view.driving || shareOfDay(HEAT, view.clockH, dtH) === 0) {
-      demand.fill(0);
-      return;
-    }
+    if (!on || view.driving || shareOfDay(HEAT, view.clockH, dtH) === 0) return false;
     const level = view.level("hotWaterHeat");
     for (let i = 0; i < n; i++) {
-      const missing = easeInto(0, target - level[i]!, dtH) / full;
+      const missing = easeInto(0, target - level[i]!, eased) / full;
       demand[i] = missing > 0 ? Math.min(missing, 1) : 0;
     }
+    return true;
   });
 }
 
 function startUse(spec: HotWaterSpec, { n, dtH, people, setting }: PhysicsContext): Running {
   const mode = createMode("use", n, ["hotWaterHeat"], []);
+  const need = mode.needs[0]!;
   const litres = numberSetting(setting.litresPerPersonDay, LITRES_PER_PERSON_DAY) * people;
   const perDayWh = litres * WATER_WH_L_K * (MIXED_C - COLD_C);
   const factor = habitFactor(n, "hotWater", 0.25, 0.2);
   return createRunning(n, [mode], (view, demand) => {
     const share = spec.litres > 0 && !view.driving ? shareOfDay(USE, view.clockH, dtH) : 0;
-    demand.fill(share > 0 ? 1 : 0);
+    if (share === 0) return false;
+    fillAll(demand, 1);
     const habit = factor(view);
-    for (let i = 0; i < n; i++) mode.needs[0]![i] = perDayWh * share * habit[i]!;
+    for (let i = 0; i < n; i++) need[i] = perDayWh * share * habit[i]!;
+    return true;
   });
 }
 
@@ -86,17 +90,17 @@ function keepWarm(spec: HotWaterSpec, { n, dtH }: PhysicsContext): Keeping {
   const cold = COLD_C * whPerK;
   return {
     store: "hotWaterHeat",
-    limit: (view, mostOut, mostIn) => {
+    limitOut: (view, mostOut) => {
       const level = view.level("hotWaterHeat");
-      mostIn.fill(Number.POSITIVE_INFINITY);
       for (let i = 0; i < n; i++) mostOut[i] = level[i]! > cold ? level[i]! - cold : 0;
     },
     lose: (view, netIn, loss) => {
       const level = view.level("hotWaterHeat");
+      const { cabinC } = view;
       for (let i = 0; i < n; i++) {
         // what was there at the start of the step cools towards the cabin; what came in is new
         const before = level[i]! - netIn[i]!;
-        const cabin = Math.max(0, view.cabinC[i]!) * whPerK;
+        const cabin = Math.max(0, cabinC[i]!) * whPerK;
         loss[i] = (before - cabin) * (1 - decay);
       }
     },

@@ -1,3 +1,4 @@
+import { fillAll } from "../../stores/fill-all.ts";
 import type { PhysicsContext, Running, StepView, SystemPhysics } from "../contract.ts";
 import {
   createMode,
@@ -45,8 +46,10 @@ function startSupply(spec: InverterSpec, { n, dtH, setting }: PhysicsContext): R
   mode.gives[0]!.fill(spec.ratedW * dtH);
   const on = setting.on !== false && spec.runs !== "sockets";
   const running = createRunning(n, [mode], (view, demand) => {
-    demand.fill(on && view.postAmperes === 0 && !view.driving ? 1 : 0);
+    if (!on || view.postAmperes !== 0 || view.driving) return false;
+    fillAll(demand, 1);
     fillLimit(spec, view, mode.needs[0]!, mode.limit);
+    return true;
   });
   return { ...running, onDemand: true };
 }
@@ -60,10 +63,12 @@ function startSockets(spec: InverterSpec, { n, dtH, setting }: PhysicsContext): 
   return createRunning(n, [mode], (view, demand) => {
     const idleWh = spec.idleW * shareOfDay(AWAKE, view.clockH, dtH);
     const usedWh = view.driving ? 0 : perDayWh * shareOfDay(USE, view.clockH, dtH);
-    demand.fill(on && view.postAmperes === 0 && idleWh + usedWh > 0 ? 1 : 0);
+    if (!on || view.postAmperes !== 0 || idleWh + usedWh <= 0) return false;
+    fillAll(demand, 1);
     const habit = factor(view);
     for (let i = 0; i < n; i++) mode.needs[0]![i] = idleWh + usedWh * habit[i]!;
     fillLimit(spec, view, mode.needs[0]!, mode.limit);
+    return true;
   });
 }
 

@@ -57,16 +57,17 @@ function keepBattery(spec: LeisureBatterySpec, { n, dtH }: PhysicsContext): Keep
   const rate =
     (chemistry.bulkPerAh * spec.ratedAh * CHARGE_V * chemistry.efficiency) /
     ((1 - chemistry.taperFrom) * ratedWh);
+  const frostStops = spec.chemistry === "lfp";
   const closing = (1 - Math.exp(-rate * dtH)) / chemistry.efficiency;
   return {
     store: "battery12",
-    limit: (view, mostOut, mostIn) => {
+    limitIn: (view, mostIn) => {
       const level = view.level("battery12");
-      mostOut.fill(Number.POSITIVE_INFINITY);
+      const { cabinC } = view;
       for (let i = 0; i < n; i++) {
         const gap = (usable - level[i]!) * closing;
         const accepted = Math.min(gap, bulkWh);
-        mostIn[i] = spec.chemistry === "lfp" && view.cabinC[i]! < 0 ? 0 : accepted;
+        mostIn[i] = frostStops && cabinC[i]! < 0 ? 0 : accepted;
       }
     },
     lose: (view, netIn, loss) => loseCharge(spec, chemistry.efficiency, view, netIn, loss),
@@ -81,13 +82,13 @@ function loseCharge(
   loss: Float64Array,
 ): void {
   const ampereHours = NOMINAL_V * view.dtH;
+  const { cabinC } = view;
   for (let i = 0; i < view.n; i++) {
     const net = netIn[i]!;
     if (net >= 0) {
       loss[i] = net * (1 - efficiency);
     } else {
-      const faster =
-        peukertFactor(spec, -net / ampereHours) / capacityFactor(spec.chemistry, view.cabinC[i]!);
+      const faster = peukertFactor(spec, -net / ampereHours) / capacityFactor(spec.chemistry, cabinC[i]!);
       loss[i] = -net * (faster > 1 ? faster - 1 : 0);
     }
   }

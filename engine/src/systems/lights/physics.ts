@@ -1,3 +1,4 @@
+import { fillAll } from "../../stores/fill-all.ts";
 import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
 import { createMode, createRunning, habitFactor, shareOfDay, type Window } from "../running.ts";
 import type { LightsSpec } from "./spec.ts";
@@ -14,19 +15,24 @@ const PANEL_W = 1;
 
 function startLights(spec: LightsSpec, { n, dtH, people }: PhysicsContext): Running {
   const mode = createMode("on", n, ["battery12"], ["cabinHeat"]);
+  const need = mode.needs[0]!;
+  const give = mode.gives[0]!;
   const factor = habitFactor(n, "lights", 0.2, 0.15);
   return createRunning(n, [mode], (view, demand) => {
-    demand.fill(1);
+    fillAll(demand, 1);
     const here = view.driving ? 0 : view.people / people;
     const litH = shareOfDay(AWAKE, view.clockH, dtH) * here;
     const otherWh = spec.otherW * shareOfDay(EVENING, view.clockH, dtH) * here;
     const habit = factor(view);
+    const { irradianceWm2 } = view;
+    const darkWh = spec.ledW * LIT_SHARE * litH;
     for (let i = 0; i < n; i++) {
-      const lit = view.irradianceWm2[i]! < DARK_WM2 ? spec.ledW * LIT_SHARE * litH : 0;
+      const lit = irradianceWm2[i]! < DARK_WM2 ? darkWh : 0;
       const energy = PANEL_W * dtH + (lit + otherWh) * habit[i]!;
-      mode.needs[0]![i] = energy;
-      mode.gives[0]![i] = energy;
+      need[i] = energy;
+      give[i] = energy;
     }
+    return true;
   });
 }
 

@@ -39,11 +39,11 @@ function keepGas(spec: LpgSpec, { n, dtH }: PhysicsContext): Keeping {
   const least = LEAST_WETTED * capacity;
   return {
     store: "lpg",
-    limit: (view, mostOut, mostIn) => {
+    limitOut: (view, mostOut) => {
       const level = view.level("lpg");
-      mostIn.fill(Number.POSITIVE_INFINITY);
+      const { outsideC } = view;
       for (let i = 0; i < n; i++) {
-        const driving = view.outsideC[i]! - stops;
+        const driving = outsideC[i]! - stops;
         const wetted = Math.max(level[i]!, least);
         mostOut[i] = driving > 0 ? perKelvin * wetted * driving : 0;
       }

@@ -1,3 +1,4 @@
+import { fillAll } from "../../stores/fill-all.ts";
 import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
 import { createMode, createRunning, habitFactor } from "../running.ts";
 import type { SolarSpec } from "./spec.ts";
@@ -21,14 +22,16 @@ function startSolar(spec: SolarSpec, { n, dtH }: PhysicsContext): Running {
   const factor = habitFactor(n, "shade", SPREAD_TRIP, SPREAD_DAY);
   const gives = mode.gives[0]!;
   return createRunning(n, [mode], (view, demand) => {
+    const { irradianceWm2, outsideC } = view;
     const shade = factor(view);
-    let most = 0;
+    let isSunny = false;
     for (let i = 0; i < n; i++) {
-      const g = view.irradianceWm2[i]!;
-      if (g > most) most = g;
-      gives[i] = g > 0 ? panelW(spec, g, view.outsideC[i]!) * Math.min(shade[i]!, 1.15) * dtH : 0;
+      const g = irradianceWm2[i]!;
+      if (g > 0) isSunny = true;
+      gives[i] = g > 0 ? panelW(spec, g, outsideC[i]!) * Math.min(shade[i]!, 1.15) * dtH : 0;
     }
-    demand.fill(most > 0 ? 1 : 0);
+    if (isSunny) fillAll(demand, 1);
+    return isSunny;
   });
 }
 

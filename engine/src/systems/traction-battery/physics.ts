@@ -1,3 +1,4 @@
+import { fillAll } from "../../stores/fill-all.ts";
 import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
 import { readTank } from "../read-level.ts";
 import { createMode, createRunning, habitFactor } from "../running.ts";
@@ -32,17 +33,19 @@ function startRoad(spec: TractionBatterySpec, { n, dtH, setting }: PhysicsContex
   const driveWh = drive.needs[0]!;
   const chargeWh = charge.gives[0]!;
   const charging = createRunning(n, [charge], (view, demand) => {
-    demand.fill(view.driving ? 1 : 0);
-    if (!view.driving) return;
+    if (!view.driving) return false;
+    fillAll(demand, 1);
     const habit = factor(view);
     const level = view.level("tractionBattery");
     for (let i = 0; i < n; i++) {
       driveWh[i] = view.distanceKm * perKmWh * habit[i]! * coldFactor(view.outsideC[i]!);
       chargeWh[i] = charges ? Math.min(Math.max(0, keepWh - level[i]! + driveWh[i]!), mostWh) : 0;
     }
+    return true;
   });
   const driving = createRunning(n, [drive], (view, demand) => {
-    demand.fill(view.driving ? 1 : 0);
+    if (view.driving) fillAll(demand, 1);
+    return view.driving;
   });
   return [charging, driving];
 }
@@ -62,12 +65,14 @@ function startConverter(spec: TractionBatterySpec, { n, dtH }: PhysicsContext): 
   const fullAt = SHEDS_FROM * capacityWh(spec);
   const noneAt = SHEDS_TO * capacityWh(spec);
   return createRunning(n, [mode], (view, demand) => {
+    if (!view.driving && !parked) return false;
     const level = view.level("tractionBattery");
     for (let i = 0; i < n; i++) {
       const middle = level[i]! - (view.driving ? view.distanceKm * perKmWh * 0.5 : 0);
       const share = (middle - noneAt) / (fullAt - noneAt);
-      demand[i] = (view.driving || parked) && share > 0 ? Math.min(1, share) : 0;
+      demand[i] = share > 0 ? Math.min(1, share) : 0;
     }
+    return true;
   });
 }
 
@@ -78,7 +83,9 @@ function startPost(spec: TractionBatterySpec, { n, dtH, setting }: PhysicsContex
   mode.gives[0]!.fill(fromPostWh * CHARGER_EFFICIENCY);
   const on = setting.chargeAtPost !== false && fromPostWh > 0;
   return createRunning(n, [mode], (view, demand) => {
-    demand.fill(on && view.postAmperes > 0 ? 1 : 0);
+    if (!on || view.postAmperes <= 0) return false;
+    fillAll(demand, 1);
+    return true;
   });
 }
 

@@ -18,7 +18,10 @@ function startHeater(spec: WasteWaterSpec, { n, dtH, setting }: PhysicsContext):
   mode.needs[0]!.fill(spec.heaterW * dtH);
   const on = setting.on !== false;
   return createRunning(n, [mode], (view, demand) => {
-    for (let i = 0; i < n; i++) demand[i] = on ? heaterDuty(view.outsideC[i]!) : 0;
+    if (!on) return false;
+    const { outsideC } = view;
+    for (let i = 0; i < n; i++) demand[i] = heaterDuty(outsideC[i]!);
+    return true;
   });
 }
 
