@@ -55,6 +55,46 @@ const stop = z.strictObject({
   weakest: z.nullable(storeId),
 });
 
+const loadName = { system: z.nullable(z.string()), kind: z.string() };
+const verdict = z.enum(["fits", "mayTrip", "trips"]);
+const post = z.strictObject({
+  stop: z.int(),
+  name: z.string(),
+  post: figureSchema,
+  limit: figureSchema,
+  power: figureSchema,
+  volts: figureSchema,
+  drop: figureSchema,
+  isLow: z.boolean(),
+  isOnDrum: z.boolean(),
+  alone: z.array(
+    z.strictObject({
+      ...loadName,
+      power: figureSchema,
+      current: figureSchema,
+      verdict,
+      verdictAtLeast: verdict,
+      latest: z.nullable(figureSchema),
+    }),
+  ),
+  kept: z.array(
+    z.strictObject({
+      ...loadName,
+      stage: figureSchema,
+      full: figureSchema,
+      instead: z.enum(["gas", "fuel", "battery", "waits"]),
+    }),
+  ),
+  before: z.array(
+    z.strictObject({
+      ...loadName,
+      power: figureSchema,
+      shed: z.array(z.strictObject({ ...loadName, toW: z.number() })),
+      fits: z.boolean(),
+    }),
+  ),
+});
+
 export const tripOutputSchema = answerSchema(
   z.strictObject({
     runs: z.int(),
@@ -64,6 +104,7 @@ export const tripOutputSchema = answerSchema(
     axis: z.strictObject({ hours: numbers, at: z.array(z.string()) }),
     stores: z.array(store),
     stops: z.array(stop),
+    posts: z.optional(z.array(post)),
     outsideC: band,
     cabinC: band,
     lastsChance: share,

@@ -1,5 +1,7 @@
 import {
+  type ClimateNote,
   forecastTrip,
+  type PostForecast,
   parseWith,
   type StoreForecast,
   type TripForecast,
@@ -39,6 +41,7 @@ function withFlags(input: unknown, call: Call): unknown {
 
 function tripTable(forecast: TripForecast): string {
   const weak = forecast.notes.filter((note) => note.weak).length;
+  const posts = forecast.posts ?? [];
   return [
     WORDS.t("cli.trip.lasts", {
       pct: forecast.lastsShownPct,
@@ -49,6 +52,9 @@ function tripTable(forecast: TripForecast): string {
     storesTable(forecast.stores),
     "",
     stopsTable(forecast),
+    ...(posts.length > 0 ? ["", postsTable(posts), "", WORDS.t("onPost.caution")] : []),
+    "",
+    ...forecast.notes.map((note) => weatherLine(note, forecast)),
     ...(weak > 0 ? ["", WORDS.t("cli.trip.weak", { count: weak })] : []),
     ...(forecast.stores.some((store) => store.audit !== undefined)
       ? ["", WORDS.t("cli.trip.audit"), auditTable(forecast.stores)]
@@ -95,6 +101,41 @@ function stopsTable({ stops }: TripForecast): string {
     ]),
     [3, 4],
   );
+}
+
+function postsTable(posts: readonly PostForecast[]): string {
+  return writeTable(
+    (["stop", "post", "atVehicle", "kept", "kettle"] as const).map((name) => WORDS.t(`cli.trip.${name}`)),
+    posts.map(({ name, limit, power, volts, kept, alone }) => [
+      name,
+      WORDS.figureText(limit),
+      `${WORDS.figureText(power)}, ${WORDS.figureText(volts)}`,
+      kept.map(keptText).join("; "),
+      WORDS.t("onPost.verdict", { verdict: alone.find(({ kind }) => kind === "kettle")?.verdict ?? "fits" }),
+    ]),
+    [1],
+  );
+}
+
+function keptText({ kind, stage, full, instead }: PostForecast["kept"][number]): string {
+  const load = WORDS.t("onPost.load", { kind });
+  const shown = WORDS.figureText(stage);
+  if (stage.value === 0) return WORDS.t("onPost.keptOff", { load, instead });
+  if (stage.value >= full.value) return WORDS.t("onPost.keptAll", { load, stage: shown });
+  return WORDS.t("onPost.keptPart", { load, stage: shown, full: WORDS.figureText(full), instead });
+}
+
+function weatherLine(note: ClimateNote, { stops, timeZone }: TripForecast): string {
+  return WORDS.t("cli.trip.station", {
+    place: note.stop === "home" ? WORDS.t("cli.trip.home") : stops[note.stop]!.name,
+    days: note.forecastDays,
+    station: note.nearestStation,
+    distance: WORDS.figureText(note.distance),
+    memory: note.nearestFromMemory ? "yes" : "no",
+    elevation: WORDS.figureText(note.elevation),
+    assumed: note.elevation.basis === "default" ? "yes" : "no",
+    zone: timeZone,
+  });
 }
 
 function auditTable(stores: readonly StoreForecast[]): string {

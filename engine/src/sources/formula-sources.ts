@@ -142,6 +142,12 @@ export const FORMULA_SOURCES = {
     number: "BS 7671",
     how: "read",
   },
+  "en-60898": {
+    title:
+      "Circuit-breakers for household installations: 1.13 and 1.45 times for an hour, 2.55 times for a minute",
+    number: "EN 60898-1",
+    how: "from memory",
+  },
   "astm-b258": {
     title: "Standard nominal diameters of solid round wires (AWG)",
     number: "ASTM B258",

@@ -6,6 +6,7 @@ import type { StoreId } from "../../stores/stores.ts";
 import { isOffered } from "./do-acts.ts";
 import { driveLow } from "./drive-low.ts";
 import type { TripPlan } from "./plan-trip.ts";
+import { findWeakPost } from "./posts/find-weak-post.ts";
 import type { TripRecorder } from "./record-trip.ts";
 import type { StoreForecast, TripForecast } from "./types.ts";
 
@@ -35,6 +36,7 @@ export function findTripTrouble(plan: TripPlan, recorder: TripRecorder, forecast
     ...frost(plan, recorder),
     ...butane(plan, recorder),
     ...actsNotOffered(plan),
+    ...findWeakPost(forecast.posts ?? []),
     ...weakClimate(forecast),
   ];
 }

@@ -5,6 +5,7 @@ import { STORES, type StoreId } from "../../stores/stores.ts";
 import type { Place } from "../situation.ts";
 import { type Lived, storesAtStart } from "./live-trip.ts";
 import type { TripPlan } from "./plan-trip.ts";
+import { listPosts } from "./posts/list-posts.ts";
 import { roundBand, type StoreRecord, type TripRecorder } from "./record-trip.ts";
 import type {
   ClimateNote,
@@ -31,6 +32,7 @@ export function summariseTrip(
   const lasts = recorder.spread.chance((i) =>
     recorder.stores.every(({ troubleH }) => troubleH[i] === Number.POSITIVE_INFINITY),
   );
+  const stops = input.trip.stops.map((_, stop) => summariseStop(plan, recorder, stop));
   return {
     runs: input.runs,
     seed: input.seed,
@@ -38,7 +40,8 @@ export function summariseTrip(
     timeZone: input.trip.timeZone,
     axis: { hours: recorder.hours, at: recorder.hours.map(timeline.localAt) },
     stores: recorder.stores.map((record) => summariseStore(plan, lived, recorder, record)),
-    stops: input.trip.stops.map((_, stop) => summariseStop(plan, recorder, stop)),
+    stops,
+    posts: listPosts(plan, stops, (stop) => hottestOf(plan, recorder, stop)),
     outsideC: roundBand(recorder.outside),
     cabinC: roundBand(recorder.cabin),
     lastsChance: lasts,
@@ -46,6 +49,16 @@ export function summariseTrip(
     notes: summariseNotes(plan, lived),
     readings,
   };
+}
+
+/** Hottest hour of the hot tenth of the lives while at a stop, °C; null where no full hour was spent there. */
+function hottestOf({ timeline }: TripPlan, { outside, hours }: TripRecorder, stop: number): number | null {
+  const { arrive, leave } = timeline.stops[stop]!;
+  const there = outside.p90.filter((_, k) => {
+    const step = hours[k]! / timeline.dtH;
+    return step >= arrive && step <= leave;
+  });
+  return there.length === 0 ? null : there.reduce((most, celsius) => Math.max(most, celsius));
 }
 
 function summariseStore(

@@ -8,6 +8,7 @@ import type { IsoLocal } from "../../base/time.ts";
 import type { StoreId } from "../../stores/stores.ts";
 import { vehicleDescriptionSchema } from "../../vehicle/description.ts";
 import { isoLocalSchema, partySchema, tripSchema } from "../situation.ts";
+import type { PostForecast } from "./posts/types.ts";
 
 export const READABLE_STORES = [
   "battery12",
@@ -188,6 +189,8 @@ export interface TripForecast {
   readonly axis: { readonly hours: readonly number[]; readonly at: readonly IsoLocal[] };
   readonly stores: readonly StoreForecast[];
   readonly stops: readonly StopForecast[];
+  /** what each post where the vehicle is plugged in can do for it; absent in forecasts kept from before it was asked */
+  readonly posts?: readonly PostForecast[];
   /** outside and cabin air at the points of the axis, °C */
   readonly outsideC: StoreBand;
   readonly cabinC: StoreBand;

@@ -1,4 +1,4 @@
-import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
+import type { MainsUse, PhysicsContext, Running, Setting, SystemPhysics } from "../contract.ts";
 import { createMode, createRunning, numberSetting } from "../running.ts";
 import type { AirConditioningSpec } from "./spec.ts";
 
@@ -32,7 +32,13 @@ function startCooling(spec: AirConditioningSpec, { n, dtH, setting }: PhysicsCon
   });
 }
 
+function mainsOf({ mainsW, startA }: AirConditioningSpec, setting: Setting): MainsUse {
+  if (setting.source === "off") return { loads: [] };
+  return { loads: [{ stagesW: [mainsW], lasts: "hours", instead: "waits", wanted: "hot", startA }] };
+}
+
 export const physics: SystemPhysics<AirConditioningSpec> = {
   stores: () => [],
   start: (spec, context) => [startCooling(spec, context)],
+  mains: mainsOf,
 };

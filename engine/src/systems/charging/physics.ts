@@ -1,5 +1,5 @@
 import { fillAll } from "../../stores/fill-all.ts";
-import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
+import type { MainsUse, PhysicsContext, Running, Setting, SystemPhysics } from "../contract.ts";
 import { createMode, createRunning } from "../running.ts";
 import type { ChargingSpec } from "./spec.ts";
 
@@ -32,5 +32,15 @@ function startCharging(spec: ChargingSpec, { n, dtH, setting }: PhysicsContext):
   ];
 }
 
+function mainsOf({ mainsChargerA }: ChargingSpec, setting: Setting): MainsUse {
+  if (setting.on === false || mainsChargerA === 0) return { loads: [] };
+  const fullW = (mainsChargerA * CHARGE_V) / CHARGER_EFFICIENCY;
+  return { loads: [{ stagesW: [fullW], lasts: "hours", instead: "waits", wanted: "always" }] };
+}
+
 /** The charger on 230 V and the charge from the running engine. How much the battery takes is the battery's own limit. Settings of the hire: `on` (true). */
-export const physics: SystemPhysics<ChargingSpec> = { stores: () => [], start: startCharging };
+export const physics: SystemPhysics<ChargingSpec> = {
+  stores: () => [],
+  start: startCharging,
+  mains: mainsOf,
+};

@@ -1,5 +1,5 @@
 import { fillAll } from "../../stores/fill-all.ts";
-import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
+import type { MainsUse, PhysicsContext, Running, SystemPhysics } from "../contract.ts";
 import {
   createMode,
   createRunning,
@@ -55,8 +55,16 @@ function startCooking(spec: CookingSpec, { n, dtH, people, setting }: PhysicsCon
   return spec.energy === "gas" ? running : { ...running, goesWithout: "meals" };
 }
 
+/** One plate or two at full power; what stands in for them is the inverter's to say. */
+function mainsOf({ energy, burners, electricKwEach }: CookingSpec): MainsUse {
+  if (energy === "gas" || electricKwEach === 0) return { loads: [] };
+  const stagesW = Array.from({ length: Math.min(burners, 2) }, (_, k) => (k + 1) * electricKwEach * 1000);
+  return { loads: [{ stagesW, lasts: "minutes", instead: "waits", wanted: "always" }] };
+}
+
 /** Cooking by habit, never while driving; an induction hob on the post, else on the inverter. Settings of the hire: `burnerHoursPerDay`. */
 export const physics: SystemPhysics<CookingSpec> = {
   stores: () => [],
   start: (spec, context) => [startCooking(spec, context)],
+  mains: mainsOf,
 };

@@ -1,5 +1,5 @@
 import { fillAll } from "../../stores/fill-all.ts";
-import type { Mode, PhysicsContext, Running, SystemPhysics } from "../contract.ts";
+import type { MainsUse, Mode, PhysicsContext, Running, Setting, SystemPhysics } from "../contract.ts";
 import { createMode, createRunning, habitFactor } from "../running.ts";
 import type { FridgeSpec } from "./spec.ts";
 
@@ -11,7 +11,7 @@ const SPREAD_TRIP = 0.12;
 const SPREAD_DAY = 0.08;
 
 /** Settings of the hire: `source` (`auto`, `mains`, `engine`, `gas`, `off`). */
-function sourceOf({ setting }: PhysicsContext): string {
+function sourceOf({ setting }: { readonly setting: Setting }): string {
   return typeof setting.source === "string" ? setting.source : "auto";
 }
 
@@ -62,8 +62,16 @@ function compressorMode(spec: FridgeSpec, n: number, dtH: number) {
   return mode;
 }
 
+function mainsOf({ type, mainsW }: FridgeSpec, setting: Setting): MainsUse {
+  const source = sourceOf({ setting });
+  if (type !== "absorption" || mainsW === 0 || (source !== "auto" && source !== "mains"))
+    return { loads: [] };
+  return { loads: [{ stagesW: [mainsW], lasts: "hours", instead: "gas", wanted: "always" }] };
+}
+
 /** Absorption: 230 V, then 12 V with the engine running, then gas when parked. Compressor: always 12 V. */
 export const physics: SystemPhysics<FridgeSpec> = {
   stores: () => [],
   start: (spec, context) => [startFridge(spec, context)],
+  mains: mainsOf,
 };

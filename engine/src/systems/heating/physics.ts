@@ -1,5 +1,13 @@
 import { fillAll } from "../../stores/fill-all.ts";
-import type { Mode, PhysicsContext, Running, StepView, SystemPhysics } from "../contract.ts";
+import type {
+  MainsUse,
+  Mode,
+  PhysicsContext,
+  Running,
+  Setting,
+  StepView,
+  SystemPhysics,
+} from "../contract.ts";
 import {
   createMode,
   createRunning,
@@ -29,7 +37,7 @@ interface HeatingSetting {
   readonly nightC: number;
 }
 
-function readSetting({ setting }: PhysicsContext): HeatingSetting {
+function readSetting({ setting }: { readonly setting: Setting }): HeatingSetting {
   return {
     on: setting.on !== false,
     source: typeof setting.source === "string" ? setting.source : "auto",
@@ -128,6 +136,21 @@ function startStandby(spec: HeatingSpec, context: PhysicsContext): Running {
   });
 }
 
+/** The electric stages: all, and half of it as is usual; with hot water in one appliance its element serves both. */
+function mainsOf(spec: HeatingSpec, setting: Setting): MainsUse {
+  const { on, source } = readSetting({ setting });
+  const fullW = electricW(spec);
+  if (!on || fullW < 1 || source === "gas" || source === "diesel") return { loads: [] };
+  const instead = source === "electric" || spec.source === "electric" ? "waits" : fuelOf(spec);
+  const sameAs = spec.withHotWater ? ["hotWater"] : [];
+  return {
+    loads: [{ stagesW: [fullW / 2, fullW], lasts: "hours", instead, wanted: "cold", sameAs }],
+  };
+}
+
+const fuelOf = ({ source }: HeatingSpec) =>
+  source.startsWith("diesel") ? ("fuel" as const) : ("gas" as const);
+
 /**
  * The heater of the living part: electric stage first where the pitch gives it and the hire allows it, then
  * gas or diesel; every mode also needs 12 V for fan and control and stops without it. Off while driving: the
@@ -136,4 +159,5 @@ function startStandby(spec: HeatingSpec, context: PhysicsContext): Running {
 export const physics: SystemPhysics<HeatingSpec> = {
   stores: () => [],
   start: (spec, context) => [startHeat(spec, context), startStandby(spec, context)],
+  mains: mainsOf,
 };

@@ -1,5 +1,5 @@
 import { fillAll } from "../../stores/fill-all.ts";
-import type { Keeping, PhysicsContext, Running, SystemPhysics } from "../contract.ts";
+import type { Keeping, MainsUse, PhysicsContext, Running, Setting, SystemPhysics } from "../contract.ts";
 import {
   createMode,
   createRunning,
@@ -107,6 +107,15 @@ function keepWarm(spec: HotWaterSpec, { n, dtH }: PhysicsContext): Keeping {
   };
 }
 
+function mainsOf(spec: HotWaterSpec, setting: Setting): MainsUse {
+  const isElectric = spec.source !== "gas" && spec.source !== "diesel";
+  const told = setting.source;
+  if (!isElectric || setting.on === false || told === "gas" || told === "diesel") return { loads: [] };
+  const burns = spec.source !== "electric" && told !== "electric";
+  const instead = !burns ? "waits" : spec.source.startsWith("diesel") ? "fuel" : "gas";
+  return { loads: [{ stagesW: [spec.electricW], lasts: "hours", instead, wanted: "always" }] };
+}
+
 /** The store of hot water: heat above 0 °C, drawn by habit, made by electricity first where the pitch gives it, then gas or diesel. Settings of the hire: `on`, `setC` (50), `source`, `litresPerPersonDay`. */
 export const physics: SystemPhysics<HotWaterSpec> = {
   stores: (spec) => [
@@ -114,4 +123,5 @@ export const physics: SystemPhysics<HotWaterSpec> = {
   ],
   start: (spec, context) => [startHeating(spec, context), startUse(spec, context)],
   keep: keepWarm,
+  mains: mainsOf,
 };

@@ -1,5 +1,5 @@
 import { fillAll } from "../../stores/fill-all.ts";
-import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
+import type { MainsUse, PhysicsContext, Running, Setting, SystemPhysics } from "../contract.ts";
 import { readTank } from "../read-level.ts";
 import { createMode, createRunning, habitFactor } from "../running.ts";
 import type { TractionBatterySpec } from "./spec.ts";
@@ -89,6 +89,11 @@ function startPost(spec: TractionBatterySpec, { n, dtH, setting }: PhysicsContex
   });
 }
 
+function mainsOf({ postChargeA }: TractionBatterySpec, setting: Setting): MainsUse {
+  if (postChargeA === 0 || setting.chargeAtPost === false) return { loads: [] };
+  return { loads: [{ stagesW: [postChargeA * POST_V], lasts: "hours", instead: "waits", wanted: "always" }] };
+}
+
 /**
  * The battery that drives the vehicle: usable energy, drawn by the road (more in the cold), by the converter to 12 V
  * and by an inverter behind it; charged at charge points on the way and, with what is left, at the post of a pitch.
@@ -101,5 +106,6 @@ export const physics: SystemPhysics<TractionBatterySpec> = {
     ...(spec.dcdcW > 0 ? [startConverter(spec, context)] : []),
     startPost(spec, context),
   ],
+  mains: mainsOf,
   read: (spec, value, unit, sd) => readTank(capacityWh(spec), "Wh", value, unit, sd),
 };

@@ -1,4 +1,4 @@
-import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
+import type { MainsUse, PhysicsContext, Running, Setting, SystemPhysics } from "../contract.ts";
 import { readTank } from "../read-level.ts";
 import { createMode, createRunning } from "../running.ts";
 import type { WasteWaterSpec } from "./spec.ts";
@@ -25,9 +25,15 @@ function startHeater(spec: WasteWaterSpec, { n, dtH, setting }: PhysicsContext):
   });
 }
 
+function mainsOf({ heated, heaterW, heatedFrom }: WasteWaterSpec, setting: Setting): MainsUse {
+  if (!heated || heaterW === 0 || heatedFrom !== "mains" || setting.on === false) return { loads: [] };
+  return { loads: [{ stagesW: [heaterW], lasts: "hours", instead: "waits", wanted: "cold" }] };
+}
+
 /** The waste tank holds what the taps give; a heated one draws in the cold. Settings of the hire: `on` (true), the tank's heater. */
 export const physics: SystemPhysics<WasteWaterSpec> = {
   stores: (spec) => [{ store: "wasteWater", capacity: spec.litres, initial: 0 }],
+  mains: mainsOf,
   start: (spec, context) => (spec.heated && spec.heaterW > 0 ? [startHeater(spec, context)] : []),
   read: (spec, value, unit, sd) => readTank(spec.litres, "L", value, unit, sd),
 };
