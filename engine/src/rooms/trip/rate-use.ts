@@ -54,8 +54,9 @@ function rateRunning(running: Running, factors: ReadonlyMap<number, number>): Ru
     ...running,
     modes,
     prepare: (view) => {
-      running.prepare(view);
+      if (!running.prepare(view)) return false;
       for (const { from, to, factor } of rated) for (let i = 0; i < to.length; i++) to[i] = factor * from[i]!;
+      return true;
     },
   };
 }
