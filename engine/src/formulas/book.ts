@@ -6,6 +6,7 @@ import { BATTERY_FORMULAS } from "./battery.ts";
 import { BRIEFING_FORMULAS } from "./briefing.ts";
 import { CABLE_FORMULAS } from "./cable.ts";
 import { CALENDAR_FORMULAS } from "./calendar.ts";
+import { CALIBRATION_FORMULAS } from "./calibration.ts";
 import { CLIMATE_FORMULAS } from "./climate-book.ts";
 import { DIAGNOSIS_FORMULAS } from "./diagnosis-book.ts";
 import type { FormulaEntry, FormulaValue } from "./entry.ts";
@@ -50,6 +51,7 @@ const BOOK: readonly FormulaEntry[] = [
   ...BRIEFING_FORMULAS,
   ...DIAGNOSIS_FORMULAS,
   ...TRIP_FORMULAS,
+  ...CALIBRATION_FORMULAS,
   ...MONEY_FORMULAS,
 ];
 const BY_ID = new Map(BOOK.map((found) => [found.id, found]));

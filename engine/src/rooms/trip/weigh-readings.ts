@@ -61,7 +61,11 @@ function byTimeThenStore(a: Read, b: Read): number {
   return a.step - b.step || STORE_IDS.indexOf(a.store) - STORE_IDS.indexOf(b.store);
 }
 
-function readLevel({ input, systems, tracked, timeline }: TripPlan, reading: Reading, index: number): Read {
+export function readLevel(
+  { input, systems, tracked, timeline }: TripPlan,
+  reading: Reading,
+  index: number,
+): Read {
   const path = `readings.${index}`;
   if (reading.at < input.trip.depart || reading.at > input.trip.return) {
     throw new BadInput([

@@ -1,0 +1,57 @@
+/** Measured use against forecast use: rates of vehicles, and how good forecasts were. */
+import * as z from "zod/mini";
+import { above0, between } from "./args.ts";
+import { entry } from "./entry.ts";
+
+/** A rate from the mean of its logarithm, held between its bounds. */
+export function rateOf(meanLog: number, least: number, most: number): number {
+  return Math.min(most, Math.max(least, Math.exp(meanLog)));
+}
+
+/** Share of outcomes that lay within the band. */
+export function coverage(inside: number, count: number): number {
+  return inside / count;
+}
+
+/** How far all that was measured lies above (below: negative) all that was forecast, as a share of the forecast. */
+export function bias(measured: number, forecast: number): number {
+  return measured / forecast - 1;
+}
+
+const count = z.int().check(z.minimum(0), z.maximum(1e6));
+
+export const CALIBRATION_FORMULAS = [
+  entry(
+    "calibration.rate",
+    "–",
+    "bayes-rules",
+    "5.3.3 on the logarithm: e to the mean, between least and most",
+    {
+      meanLog: between(-20, 20),
+      least: above0(1),
+      most: between(1, 100),
+      priorMean: z.optional(between(-20, 20)),
+      priorSd: z.optional(above0(100)),
+      dataMean: z.optional(between(-20, 20)),
+      dataSd: z.optional(above0(1e6)),
+      count: z.optional(count),
+    },
+    (a) => rateOf(a.meanLog, a.least, a.most),
+  ),
+  entry(
+    "calibration.coverage",
+    "share",
+    "practice",
+    "outcomes from P10 to P90 over all outcomes; 0.8 is meant",
+    { inside: count, count: z.int().check(z.minimum(1), z.maximum(1e6)) },
+    (a) => coverage(a.inside, a.count),
+  ),
+  entry(
+    "calibration.bias",
+    "share",
+    "practice",
+    "sum of what was measured over sum of what was forecast, less 1",
+    { measured: between(0, 1e12), forecast: above0(1e12), count: z.optional(count) },
+    (a) => bias(a.measured, a.forecast),
+  ),
+];

@@ -1,0 +1,99 @@
+import { describe, expect, it } from "vitest";
+import { forecastTrip } from "../trip/forecast-trip.ts";
+import { mayHighlands, newYearMountains } from "../trip/try-trips.ts";
+import type { Reading, TripForecast, TripInput } from "../trip/types.ts";
+import { compareUse } from "./compare-use.ts";
+import type { Measured, UseComparison } from "./types.ts";
+
+type Store = Reading["store"];
+/** what the plain forecast of a trip holds at some of its hours, as if read there exactly */
+function readOff(input: TripInput, stores: readonly Store[], at: readonly string[]): Reading[] {
+  const plain: TripForecast = forecastTrip({ ...input, runs: 1, spread: false }).result;
+  return stores.flatMap((store) => {
+    const found = plain.stores.find((each) => each.store === store)!;
+    return at.map((when): Reading => {
+      const k = plain.axis.at.indexOf(when);
+      if (k < 0) throw new RangeError(`no point at ${when}`);
+      return { store, value: found.band.p50[k]!, unit: found.unit, at: when, sd: 0.001 };
+    });
+  });
+}
+const winter: TripInput = { ...newYearMountains(), runs: 200 };
+const FROM = "2026-12-29T18:00";
+const TO = "2026-12-30T12:00";
+const compare = (measured: Partial<Measured>, trip = winter) =>
+  compareUse({ trip, measured: { readings: [], added: [], ...measured } });
+const storeOf = (found: readonly UseComparison[], id: Store) => found.find(({ store }) => store === id)!;
+
+describe("measured use beside the forecast of the same hours", () => {
+  it("finds its own middle life in the middle of its forecast", () => {
+    const readings = readOff(
+      winter,
+      ["battery12", "lpg", "freshWater", "wasteWater", "cassette"],
+      [FROM, TO],
+    );
+    const { comparisons } = compare({ readings });
+    expect(comparisons).toHaveLength(5);
+    for (const { store, used, quantiles } of comparisons) {
+      const below = quantiles.filter((level) => level < used.value).length;
+      expect(below, store).toBeGreaterThan(4);
+      expect(below, store).toBeLessThan(15);
+      expect([...quantiles].sort((a, b) => a - b)).toEqual(quantiles);
+    }
+  });
+
+  it("adds what was put in, and takes a filling of unknown amount as no measurement", () => {
+    const may: TripInput = { ...mayHighlands(), runs: 40 };
+    // a post and a tap from the 11th: filled there
+    const full: Reading = { store: "freshWater", value: 60, unit: "L", at: "2026-05-11T12:00" };
+    const later: Reading = { ...full, value: 70, at: "2026-05-12T09:00" };
+    const unknown = compare({ readings: [full, later] }, may);
+    expect(unknown.comparisons).toEqual([]);
+    expect(unknown.leftOut).toContainEqual({ store: "freshWater", why: "filledUnknown" });
+    const told = compare(
+      {
+        readings: [full, later].map((each) => ({ ...each, sd: 1 })),
+        added: [{ store: "freshWater", amount: 25, at: "2026-05-11T16:00" }],
+      },
+      may,
+    );
+    expect(storeOf(told.comparisons, "freshWater").used.value).toBeCloseTo(15, 9);
+  });
+
+  it("measures a battery only where nothing charges it by wire", () => {
+    const may: TripInput = { ...mayHighlands(), runs: 40 };
+    const at = (value: number, when: string): Reading => ({ store: "battery12", value, unit: "%", at: when });
+    const { leftOut } = compare({ readings: [at(90, "2026-05-11T16:00"), at(90, "2026-05-12T09:00")] }, may);
+    expect(leftOut).toContainEqual({ store: "battery12", why: "charged" });
+  });
+
+  it("leaves out what the gauge cannot tell, by the forecast alone", () => {
+    const gauge = (value: number, at: string): Reading => ({ store: "freshWater", value, unit: "%", at });
+    const hour = compare({
+      readings: [gauge(90, "2026-12-29T17:00"), gauge(10, "2026-12-29T18:00")],
+    });
+    expect(hour.leftOut).toContainEqual({ store: "freshWater", why: "tooLittle" });
+    expect(hour.comparisons).toEqual([]);
+  });
+
+  it("holds fuel and DEF to the kilometres by the odometer", () => {
+    const full = (store: Store, at: string): Reading => ({ store, value: 100, unit: "%", at, sd: 1 });
+    const { depart, return: back, stops, returnDrive } = winter.trip;
+    const readings = [full("fuel", depart), full("fuel", back)];
+    const added = [{ store: "fuel" as const, amount: 60, at: back }];
+    const planned = stops.reduce((sum, { drive }) => sum + drive.distanceKm, returnDrive.distanceKm);
+    const fuel = (distanceKm: number) =>
+      storeOf(compare({ readings, added, distanceKm }).comparisons, "fuel").mean.value;
+    expect(fuel(2 * planned) / fuel(planned)).toBeCloseTo(2, 6);
+    expect(fuel(planned)).toBeCloseTo((planned * 10.5) / 100, 0);
+  });
+
+  it("gives the same again for the same hire, and names a reading that lies outside it", () => {
+    const readings = readOff(winter, ["lpg"], [FROM, TO]);
+    expect(compare({ readings })).toEqual(compare({ readings }));
+    expect(() => compare({ readings: [{ ...readings[0]!, at: "2026-12-01T10:00" }] })).toThrow(
+      /readings\.0\.at/,
+    );
+    expect(() => compare({ added: [{ store: "fuel", amount: -1, at: FROM }] })).toThrow(/added\.0\.amount/);
+  });
+});

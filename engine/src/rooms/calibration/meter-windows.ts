@@ -1,0 +1,141 @@
+import { indexOf } from "../../stores/ensemble.ts";
+import { STORES, type StoreId } from "../../stores/stores.ts";
+import { type LiveState, liveTrip, type Recorder } from "../trip/live-trip.ts";
+import type { TripPlan } from "../trip/plan-trip.ts";
+import { readLevel } from "../trip/weigh-readings.ts";
+import type { LeftOutWhy, Measured } from "./types.ts";
+
+/** Stores that are charged as well as drawn on: only the fall between two readings is seen. */
+const CHARGED: ReadonlySet<StoreId> = new Set(["battery12", "tractionBattery"]);
+/** an amount by the till or the scale is this far out: practice */
+const ADDED_ERROR = 0.02;
+
+/** The hours between two readings of a store. */
+export interface MeteredWindow {
+  /** measured, in the store's unit */
+  readonly used: number;
+  readonly sd: number;
+  readonly hours: number;
+  /** by life, what the forecast used in these hours */
+  readonly forecast: Float64Array;
+  /** why it cannot be compared; null where it can */
+  readonly why: LeftOutWhy | null;
+}
+
+interface Level {
+  readonly store: StoreId;
+  readonly step: number;
+  readonly level: number;
+  readonly sd: number;
+}
+
+/** Lives the trip once and sets beside each pair of readings of a store what the forecast used between them. */
+export function meterWindows(
+  plan: TripPlan,
+  { readings, added }: Measured,
+): ReadonlyMap<StoreId, readonly MeteredWindow[]> {
+  const levels = readings.flatMap((reading, index): Level[] =>
+    plan.tracked.includes(reading.store) ? [readLevel(plan, reading, index)] : [],
+  );
+  const meter = new UseMeter(levels);
+  const { input, systems, timeline, people } = plan;
+  const { runs, seed, spread } = input;
+  liveTrip(input.vehicle, systems, input.trip, timeline, { runs, people, seed, spread, restarts: [] }, meter);
+  const puts = added.map((put) => ({ ...put, step: timeline.stepAt(put.at) }));
+  return new Map(
+    plan.tracked.map((store) => {
+      const own = levels.filter((level) => level.store === store).sort((a, b) => a.step - b.step);
+      const windows = own.slice(1).flatMap((to, k): MeteredWindow[] => {
+        const from = own[k]!;
+        if (from.step === to.step) return [];
+        const put = puts.filter(
+          (each) =>
+            each.store === store &&
+            each.step <= to.step &&
+            (each.step > from.step || (k === 0 && each.step === from.step)),
+        );
+        const amount = put.reduce((sum, each) => sum + each.amount, 0);
+        return [
+          {
+            ...usedBetween(store, from, to, amount),
+            hours: (to.step - from.step) * timeline.dtH,
+            forecast: meter.between(store, from.step, to.step),
+            why: whyNot(plan, meter, store, from.step, to.step, put.length > 0),
+          },
+        ];
+      });
+      return [store, windows] as const;
+    }),
+  );
+}
+
+function usedBetween(store: StoreId, from: Level, to: Level, added: number) {
+  const fell = STORES[store].trouble === "full" ? to.level - from.level : from.level - to.level;
+  return { used: fell + added, sd: Math.hypot(from.sd, to.sd, ADDED_ERROR * added) };
+}
+
+function whyNot(
+  { timeline }: TripPlan,
+  meter: UseMeter,
+  store: StoreId,
+  from: number,
+  to: number,
+  isAdded: boolean,
+): LeftOutWhy | null {
+  if (!CHARGED.has(store)) return meter.isTouched(store, from, to) && !isAdded ? "filledUnknown" : null;
+  for (let step = from; step < to; step++)
+    if (timeline.driving[step] === 1 || timeline.postAmperes[step]! > 0) return "charged";
+  return null;
+}
+
+/** Counts by life what each store has used so far, like a meter that is read at the hours of the readings. */
+class UseMeter implements Recorder {
+  private readonly kept = new Map<string, Float64Array>();
+  private readonly touched = new Map<StoreId, number[]>();
+  private readonly stores: readonly StoreId[];
+  private readonly steps: ReadonlySet<string>;
+  private readonly first = new Map<StoreId, number>();
+
+  constructor(levels: readonly Level[]) {
+    this.stores = [...new Set(levels.map(({ store }) => store))];
+    this.steps = new Set(levels.map(({ store, step }) => `${store}@${step}`));
+  }
+
+  before(step: number, { ensemble }: LiveState): void {
+    for (const store of this.stores) {
+      const s = indexOf(store);
+      const [into, outOf] = [ensemble.into[s]!, ensemble.outOf[s]!];
+      if (this.steps.has(`${store}@${step}`)) this.kept.set(`${store}@${step}`, use(store, into, outOf));
+      this.first.set(store, sumOf(into) + sumOf(outOf));
+    }
+  }
+
+  after(step: number, { ensemble }: LiveState): void {
+    for (const store of this.stores) {
+      const s = indexOf(store);
+      if (sumOf(ensemble.into[s]!) + sumOf(ensemble.outOf[s]!) === this.first.get(store)) continue;
+      this.touched.set(store, [...(this.touched.get(store) ?? []), step]);
+    }
+  }
+
+  /** Whether the forecast filled or emptied the store by hand from one step up to, not with, another. */
+  isTouched(store: StoreId, from: number, to: number): boolean {
+    return (this.touched.get(store) ?? []).some((step) => step >= from && step < to);
+  }
+
+  between(store: StoreId, from: number, to: number): Float64Array {
+    const begin = this.kept.get(`${store}@${from}`)!;
+    return this.kept.get(`${store}@${to}`)!.map((total, i) => total - begin[i]!);
+  }
+}
+
+function use(store: StoreId, into: Float64Array, outOf: Float64Array): Float64Array {
+  if (CHARGED.has(store)) return outOf.map((out, i) => out - into[i]!);
+  return (STORES[store].trouble === "full" ? into : outOf).slice();
+}
+
+function sumOf(values: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < values.length; i++) sum += values[i]!;
+  return sum;
+}

@@ -1,0 +1,157 @@
+import type { ReturnedUse } from "./types.ts";
+
+/**
+ * How vehicles and returns are taken to differ, as standard deviations of the logarithm (0.1 is about 10 %):
+ * common practice, no source. `depot`: all vehicles of a depot from their descriptions. `vehicle`: one vehicle
+ * from its depot.
+ */
+export const PRIOR_SD = { depot: 0.25, vehicle: 0.15 } as const;
+/** No return is taken to be more exact than this; its own spread is what its forecast says. */
+const LEAST_SD = 0.05;
+/**
+ * A return further from its vehicle's rate than so many of its standard deviations pulls like one just there
+ * (Huber 1964; at 1 the estimate keeps nine tenths of its exactness where nothing is wild, from memory).
+ */
+export const HELD_AT_SD = 1;
+/** A return as far off as this is told as wild: about one in eighty of honest ones. */
+const WILD_AT_SD = 2.5;
+/** the pull of the returns on the rates settles long before this */
+const MOST_ROUNDS = 500;
+const SETTLED = 1e-12;
+/** P90 less P10 of a normal, in standard deviations */
+const P10_TO_P90 = 2 * 1.2815515655446004;
+
+export interface Normal {
+  readonly mean: number;
+  readonly sd: number;
+}
+
+/** One return as the model sees it: logarithm of measured over forecast, and its standard deviation. */
+interface Sighting {
+  readonly log: number;
+  readonly sd: number;
+}
+
+/** What the model found of one vehicle; all on the logarithm of the rate. */
+export interface VehiclePosterior extends Normal {
+  readonly vehicle: string;
+  /** what the rest of the depot says of it, before its own returns */
+  readonly prior: Normal;
+  /** its own returns, weighed by how exact they are and held back where they are wild */
+  readonly data: { readonly mean: number; readonly sd: number; readonly count: number };
+  readonly wild: number;
+}
+
+export interface RatePosterior {
+  readonly depot: Normal & { readonly count: number; readonly wild: number };
+  readonly vehicles: readonly VehiclePosterior[];
+}
+
+/** The logarithm of measured over forecast use, and its spread as the forecast has it. */
+function sightingOf({ used, quantiles }: ReturnedUse): Sighting | null {
+  const [p10, p50, p90] = [quantiles[1]!, quantiles[9]!, quantiles[17]!];
+  if (!(used > 0 && p10 > 0 && p90 > p10)) return null;
+  return { log: Math.log(used / p50), sd: Math.max(LEAST_SD, Math.log(p90 / p10) / P10_TO_P90) };
+}
+
+/**
+ * Normal–Normal in two levels, by precision. A vehicle's rate is normal around its depot's, the depot's around the
+ * description, a return around its vehicle's. The mean of each is what returns and prior say together, the spread
+ * hangs on how many and how exact the returns are alone. Wild returns are held at {@link HELD_AT_SD} from the rate
+ * and the update done again until nothing moves (Huber's modified residuals): a convex sum is made least, so the
+ * answer is one, whatever the order of the returns.
+ */
+export function fitRates(returns: readonly ReturnedUse[]): RatePosterior {
+  const groups = groupSightings(returns);
+  let found = update(groups.map(({ vehicle, seen }) => summed(vehicle, seen, 0)));
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const next = update(
+      groups.map(({ vehicle, seen }, k) => summed(vehicle, seen, found.vehicles[k]?.mean ?? 0)),
+    );
+    const moved = next.vehicles.map(({ mean }, k) => Math.abs(mean - found.vehicles[k]!.mean));
+    found = next;
+    if (Math.max(0, ...moved) < SETTLED) break;
+  }
+  return found;
+}
+
+interface Group {
+  readonly vehicle: string;
+  readonly seen: readonly Sighting[];
+}
+
+/** By vehicle, everything in one order however it was handed in, so that not even the rounding hangs on it. */
+function groupSightings(returns: readonly ReturnedUse[]): readonly Group[] {
+  const groups = new Map<string, Sighting[]>();
+  for (const each of returns) {
+    const seen = sightingOf(each);
+    if (seen !== null) groups.set(each.vehicle, [...(groups.get(each.vehicle) ?? []), seen]);
+  }
+  return [...groups]
+    .map(([vehicle, seen]) => ({ vehicle, seen: seen.sort((a, b) => a.log - b.log || a.sd - b.sd) }))
+    .sort((a, b) => (a.vehicle < b.vehicle ? -1 : 1));
+}
+
+interface Summed {
+  readonly vehicle: string;
+  readonly precision: number;
+  readonly mean: number;
+  readonly count: number;
+  readonly wild: number;
+}
+
+/** The returns of one vehicle as one: weighed by precision, each held near `around`. */
+function summed(vehicle: string, seen: readonly Sighting[], around: number): Summed {
+  let [precision, total, wild] = [0, 0, 0];
+  for (const { log, sd } of seen) {
+    const most = HELD_AT_SD * sd;
+    const held = Math.max(-most, Math.min(most, log - around));
+    if (Math.abs(log - around) > WILD_AT_SD * sd) wild++;
+    precision += 1 / sd ** 2;
+    total += (around + held) / sd ** 2;
+  }
+  return { vehicle, precision, mean: total / precision, count: seen.length, wild };
+}
+
+/** The conjugate update of both levels. */
+function update(groups: readonly Summed[]): RatePosterior {
+  const vehicleVariance = PRIOR_SD.vehicle ** 2;
+  const pulls = groups.map(({ precision, mean }) => {
+    const weight = 1 / (1 / precision + vehicleVariance);
+    return { weight, total: weight * mean };
+  });
+  const depotWithout = (left: number | null): Normal => {
+    let [precision, total] = [1 / PRIOR_SD.depot ** 2, 0];
+    pulls.forEach((pull, k) => {
+      if (k === left) return;
+      precision += pull.weight;
+      total += pull.total;
+    });
+    return { mean: total / precision, sd: Math.sqrt(1 / precision) };
+  };
+  const vehicles = groups.map(({ vehicle, precision, mean, count, wild }, k): VehiclePosterior => {
+    const rest = depotWithout(k);
+    const prior = { mean: rest.mean, sd: Math.hypot(rest.sd, PRIOR_SD.vehicle) };
+    const all = 1 / prior.sd ** 2 + precision;
+    return {
+      vehicle,
+      mean: (prior.mean / prior.sd ** 2 + precision * mean) / all,
+      sd: Math.sqrt(1 / all),
+      prior,
+      data: { mean, sd: Math.sqrt(count / precision), count },
+      wild,
+    };
+  });
+  const depot = depotWithout(null);
+  const sum = (of: (group: Summed) => number) => groups.reduce((total, group) => total + of(group), 0);
+  return {
+    depot: {
+      mean: depot.mean,
+      // of a vehicle that has no returns of its own
+      sd: Math.hypot(depot.sd, PRIOR_SD.vehicle),
+      count: sum(({ count }) => count),
+      wild: sum(({ wild }) => wild),
+    },
+    vehicles,
+  };
+}
