@@ -3,6 +3,7 @@ import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import { compressFiles } from "./compress-files.ts";
+import { guideWords } from "./guide-words.ts";
 import { markPages } from "./precache-pages.ts";
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
@@ -16,6 +17,7 @@ export default defineConfig({
   resolve: { conditions: ["setfair-source", "module", "browser", "development|production"] },
   plugins: [
     react(),
+    guideWords(),
     VitePWA({
       strategies: "injectManifest",
       srcDir: "src",

@@ -27,8 +27,10 @@ export function indexText() {
 }
 /** Likewise for the phone. */
 export function guideText() {
-  return moduleText([...GUIDE.map((name) => `${name}.json`), ...jsonFiles("systems")], "GUIDE");
+  return moduleText(guideFiles(), "GUIDE");
 }
+/** The catalogue's files that the phone brings, below `src/en`. */
+export const guideFiles = () => [...GUIDE.map((name) => `${name}.json`), ...jsonFiles("systems")];
 
 function moduleText(files, constant) {
   const names = files.map(importName);

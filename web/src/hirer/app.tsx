@@ -1,6 +1,6 @@
 import { icon } from "@setfair/drawing";
 import type { VehicleDescription } from "@setfair/engine";
-import { useSyncExternalStore } from "react";
+import { useEffect, useSyncExternalStore } from "react";
 import type { Guide } from "../offline/database.ts";
 import { ScrollMain } from "../parts/scroll-main.tsx";
 import { SvgView } from "../parts/svg-view.tsx";
@@ -9,10 +9,12 @@ import { telephoneOf } from "./call-link.tsx";
 import { DangerPage } from "./danger-page.tsx";
 import { Day } from "./day.tsx";
 import { FaultPage } from "./fault-page.tsx";
+import { bringWords, useAllWords } from "./guide-words.ts";
 import { feetAndInches } from "./height.ts";
 import { KeptNotice } from "./kept-notice.tsx";
 import { Matters } from "./matters.tsx";
 import { PanelPage } from "./panel-page.tsx";
+import { afterPaint } from "./phone.ts";
 import { Things } from "./things.tsx";
 import { type HirerGuide, useGuide } from "./use-guide.ts";
 import { WrongPage } from "./wrong-page.tsx";
@@ -58,7 +60,10 @@ function Page({
   readonly hirer: HirerGuide;
   readonly guide: Guide;
 }) {
+  const hasWords = useAllWords();
+  useEffect(() => afterPaint(() => void bringWords()), []);
   if (hash === "#danger") return <DangerPage guide={guide} />;
+  if (!hasWords && (hash === "#wrong" || hash.startsWith("#fault/"))) return <Coming />;
   if (hash === "#wrong") return <WrongPage guide={guide} />;
   if (hash.startsWith("#fault/")) {
     const symptom = decodeURIComponent(hash.slice("#fault/".length));
@@ -76,6 +81,15 @@ function Page({
         {t("hirer.depotFirst", { firm: guide.firm, depot: guide.depot.name })}
         {hirer.keeping === "kept" && isSecureContext && ` ${t("hirer.kept.yes")}`}
       </p>
+    </ScrollMain>
+  );
+}
+
+/** The words of this page are still on their way. */
+function Coming() {
+  return (
+    <ScrollMain className="guide-main stack">
+      <p role="status">{t("hirer.loading")}</p>
     </ScrollMain>
   );
 }

@@ -1,4 +1,6 @@
 import { type ReactNode, useState } from "react";
+import { t } from "../parts/words.ts";
+import { bringWords, useAllWords } from "./guide-words.ts";
 
 /** A line that opens. What stands inside is made when it is first opened: a guide holds a hundred cards. */
 export function Opening({
@@ -11,10 +13,15 @@ export function Opening({
   readonly className?: string;
 }) {
   const [wasOpened, setOpened] = useState(false);
+  const hasWords = useAllWords();
+  const open = () => {
+    void bringWords();
+    setOpened(true);
+  };
   return (
-    <details className={className} onToggle={(event) => event.currentTarget.open && setOpened(true)}>
+    <details className={className} onToggle={(event) => event.currentTarget.open && open()}>
       <summary>{head}</summary>
-      {wasOpened && <div className="day-inside">{children()}</div>}
+      {wasOpened && <div className="day-inside">{hasWords ? children() : <p>{t("hirer.loading")}</p>}</div>}
     </details>
   );
 }
