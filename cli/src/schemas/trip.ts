@@ -121,6 +121,18 @@ export const tripOutputSchema = answerSchema(
         forecastDays: z.int(),
       }),
     ),
+    audit: z.optional(
+      z.array(
+        z.strictObject({
+          store: storeId,
+          unit: z.enum(["Wh", "kg", "L"]),
+          in: z.number(),
+          out: z.number(),
+          change: z.number(),
+          residual: z.number(),
+        }),
+      ),
+    ),
     readings: z.array(
       z.strictObject({
         store: storeId,

@@ -56,9 +56,7 @@ function tripTable(forecast: TripForecast): string {
     "",
     ...forecast.notes.map((note) => weatherLine(note, forecast)),
     ...(weak > 0 ? ["", WORDS.t("cli.trip.weak", { count: weak })] : []),
-    ...(forecast.stores.some((store) => store.audit !== undefined)
-      ? ["", WORDS.t("cli.trip.audit"), auditTable(forecast.stores)]
-      : []),
+    ...(forecast.audit === undefined ? [] : ["", WORDS.t("cli.trip.audit"), auditTable(forecast.audit)]),
   ].join("\n");
 }
 
@@ -138,20 +136,14 @@ function weatherLine(note: ClimateNote, { stops, timeZone }: TripForecast): stri
   });
 }
 
-function auditTable(stores: readonly StoreForecast[]): string {
+function auditTable(audit: NonNullable<TripForecast["audit"]>): string {
   return writeTable(
     (["store", "in", "out", "change", "residual"] as const).map((name) => WORDS.t(`cli.trip.${name}`)),
-    stores.flatMap(({ store, unit, audit }) =>
-      audit === undefined
-        ? []
-        : [
-            [
-              WORDS.say(`store.${store}`),
-              ...[audit.in, audit.out, audit.change].map((value) => WORDS.figureText({ value, unit })),
-              audit.residual.toExponential(1),
-            ],
-          ],
-    ),
+    audit.map((line) => [
+      WORDS.say(`store.${line.store}`),
+      ...[line.in, line.out, line.change].map((value) => WORDS.figureText({ value, unit: line.unit })),
+      line.residual.toExponential(1),
+    ]),
     [1, 2, 3, 4],
   );
 }

@@ -1,13 +1,14 @@
 import { type Figure, figure } from "../../base/figure.ts";
 import { shownChancePct } from "../../formulas/trip.ts";
 import { indexOf, residual } from "../../stores/ensemble.ts";
-import { STORES, type StoreId } from "../../stores/stores.ts";
+import { STORE_IDS, STORES, type StoreId } from "../../stores/stores.ts";
 import type { Place } from "../situation.ts";
 import { type Lived, storesAtStart } from "./live-trip.ts";
 import type { TripPlan } from "./plan-trip.ts";
 import { listPosts } from "./posts/list-posts.ts";
 import { roundBand, type StoreRecord, type TripRecorder } from "./record-trip.ts";
 import type {
+  AuditLine,
   ClimateNote,
   Draw,
   ReadingUse,
@@ -47,6 +48,7 @@ export function summariseTrip(
     lastsChance: lasts,
     lastsShownPct: shownChancePct(lasts),
     notes: summariseNotes(plan, lived),
+    ...(input.audit ? { audit: auditAll(lived) } : {}),
     readings,
   };
 }
@@ -179,6 +181,13 @@ function usePerDay(
   const at = hours.findLastIndex((hour) => hour <= until);
   const days = Math.max(hours[at]!, plan.timeline.dtH) / 24;
   return figure(used[at]! / days, STORES[store].unit, "trip.meanUse", { used: used[at]!, days }, "computed");
+}
+
+/** Supplies begin anew in each step and carry nothing over, so that they have no balance of their own. */
+function auditAll(lived: Lived): AuditLine[] {
+  return STORE_IDS.filter(
+    (store) => STORES[store].kind === "level" && lived.ensemble.present[indexOf(store)],
+  ).map((store) => ({ store, unit: STORES[store].unit, ...auditStore(lived, store) }));
 }
 
 function auditStore({ ensemble }: Lived, store: StoreId): StoreAudit {

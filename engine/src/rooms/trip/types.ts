@@ -115,6 +115,12 @@ export interface StoreAudit {
   readonly residual: number;
 }
 
+/** The audit of one store, also of those that nobody watches: heat of the cabin and of the hot water. */
+export interface AuditLine extends StoreAudit {
+  readonly store: StoreId;
+  readonly unit: "Wh" | "kg" | "L";
+}
+
 export interface StoreForecast {
   readonly store: StoreId;
   readonly unit: "Wh" | "kg" | "L";
@@ -198,6 +204,8 @@ export interface TripForecast {
   readonly lastsChance: number;
   readonly lastsShownPct: number;
   readonly notes: readonly ClimateNote[];
+  /** with `audit`: every store that carries over from step to step, the heat of cabin and hot water too */
+  readonly audit?: readonly AuditLine[];
   /** readings taken into account; empty in a first forecast */
   readonly readings: readonly ReadingUse[];
 }

@@ -1,7 +1,7 @@
 import type { Finding } from "../../../base/finding.ts";
 import type { PostForecast } from "./types.ts";
 
-/** A note where an ordinary kettle alone can trip a post of the trip, or the heater does not get all its stages; about the weakest post. */
+/** A note where an ordinary kettle alone trips a post of the trip, or the heater does not get all its stages; about the weakest post. */
 export function findWeakPost(posts: readonly PostForecast[]): Finding[] {
   const weak = posts.filter(isWeak);
   const worst = weak.reduce<PostForecast | null>(
@@ -43,5 +43,5 @@ function isWeak(post: PostForecast): boolean {
   const isTurnedDown = post.kept.some(
     ({ kind, stage, full }) => kind === "heating" && stage.value < full.value,
   );
-  return kettleOf(post)?.verdict !== "fits" || isTurnedDown;
+  return kettleOf(post)?.verdict === "trips" || isTurnedDown;
 }

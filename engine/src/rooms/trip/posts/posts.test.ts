@@ -136,6 +136,7 @@ describe("what trips a post", () => {
     const codes = (amperes: number) =>
       onPost(amperes).findings.flatMap(({ code, severity }) => (code === "trip.weakPost" ? [severity] : []));
     expect(codes(6)).toEqual(["note"]);
+    expect(codes(10)).toEqual([]);
     expect(codes(16)).toEqual([]);
   });
 
