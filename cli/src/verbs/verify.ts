@@ -13,6 +13,7 @@ import type { Io } from "../io.ts";
 import { readJson } from "../read-json.ts";
 import { InputError, UsageError } from "../usage-error.ts";
 import type { Verb } from "../verb.ts";
+import { type PackAnswer, verifyPack } from "../verify-pack.ts";
 import { WORDS } from "../words.ts";
 
 /** Records stay as they came: a changed one must be found broken, not refused by shape. */
@@ -21,28 +22,63 @@ const exportSchema = z.looseObject({
   receipts: z.array(receiptSchema),
 });
 
-/** `setfair verify <export file, - or data folder> [--head <hash>]`: exit 1 at the first record that does not hold. */
+/** `setfair verify <export file, -, unpacked dispute pack or data folder> [--head <hash>]`: exit 1 where something does not hold. */
 export const verifyVerb: Verb = {
   options: { json: { type: "boolean" }, head: { type: "string" } },
   maxPositionals: 1,
   run: async ({ io, flags, positionals }) => {
     const from = positionals[0];
     if (from === undefined) throw new UsageError(WORDS.t("cli.missingFile"));
-    const depots = (await io.isFolder(from))
-      ? await readFolder(io, from)
-      : [{ name: null, all: await readExport(io, from) }];
+    const { depots, pack } = await readFrom(io, from);
     const head = typeof flags.head === "string" ? flags.head : null;
     const answers = depots.map(({ name, all }) => ({ depot: name, ...verifyOne(all, head) }));
     const records = answers.every((answer) => answer.records.ok);
-    const ok = records && (head === null ? true : answers.some((answer) => answer.receipt !== null));
+    const ok =
+      records &&
+      pack?.ok !== false &&
+      (head === null ? true : answers.some((answer) => answer.receipt !== null));
     io.out(
       flags.json === true
-        ? `${JSON.stringify({ ok, depots: answers }, null, 2)}\n`
-        : `${answers.map((each) => lines(each, head)).join("\n") || WORDS.t("cli.verify.noDepot")}\n`,
+        ? `${JSON.stringify({ ok, depots: answers, ...(pack === null ? {} : { pack }) }, null, 2)}\n`
+        : `${[...answers.map((each) => lines(each, head)), ...packLines(pack)].join("\n") || WORDS.t("cli.verify.noDepot")}\n`,
     );
     return ok ? 0 : 1;
   },
 };
+
+interface Depot {
+  readonly name: string | null;
+  readonly all: RecordsExport;
+}
+
+/** An export file, an unpacked dispute pack, or a data folder. */
+async function readFrom(
+  io: Io,
+  from: string,
+): Promise<{ readonly depots: readonly Depot[]; readonly pack: PackAnswer | null }> {
+  if (!(await io.isFolder(from)))
+    return { depots: [{ name: null, all: await readExport(io, from) }], pack: null };
+  const folder = from.replace(/\/+$/, "");
+  if (!(await io.isFile(`${folder}/manifest.json`)))
+    return { depots: await readFolder(io, from), pack: null };
+  const all = await readExport(io, `${folder}/records.json`);
+  return { depots: [{ name: null, all }], pack: await verifyPack(io, folder, all) };
+}
+
+function packLines(pack: PackAnswer | null): readonly string[] {
+  if (pack === null) return [];
+  const { files, changed, missing, unnamed, photographs, absent, frozen } = pack;
+  const each = (what: string, paths: readonly string[]) =>
+    paths.map((path) => WORDS.t("cli.verify.packFile", { what, path }));
+  return [
+    WORDS.t("cli.verify.pack", { files, changed: changed.length, missing: missing.length }),
+    ...each("changed", changed),
+    ...each("missing", missing),
+    ...each("unnamed", unnamed),
+    WORDS.t("cli.verify.photographs", { held: photographs, absent: absent.length }),
+    WORDS.t("cli.verify.frozen", { held: frozen.held, changed: frozen.changed.length }),
+  ];
+}
 
 function verifyOne(all: RecordsExport, head: string | null): HeadAnswer {
   if (head !== null) return verifyHead(all, head);

@@ -1,10 +1,13 @@
-import { readHireData } from "../../desk/hire-data.ts";
+import { hirerOf } from "../../auth/hirer-links.ts";
+import { partOf, readHireData } from "../../desk/hire-data.ts";
 import { daySheet } from "../../papers/day-sheet.ts";
+import { disputePack } from "../../papers/dispute-pack.ts";
 import { picturesOf } from "../../papers/evidence/pictures.ts";
 import { makePaper } from "../../papers/make-paper.ts";
 import { wordsFor } from "../../papers/paper-call.ts";
 import { renderPdf } from "../../papers/render-pdf.ts";
 import type { Handlers } from "../call.ts";
+import { Refusal } from "../refusal.ts";
 import { readToday } from "./today.ts";
 
 const asPdf = (name: string) =>
@@ -16,6 +19,33 @@ export const paperHandlers = {
     const data = await readHireData(store, params.id, context.now());
     const words = wordsFor(data);
     const pdf = await makePaper(store, data, params.paper, words, picturesOf(context.files, signed.scope));
+    reply.header("cache-control", "private, no-store").header(...asPdf(`${data.row.number}-${params.paper}`));
+    await reply.type("application/pdf").send(pdf);
+    return undefined;
+  },
+
+  async readDisputePack({ context, signed, params, reply }) {
+    const { store, scope } = signed;
+    const data = await readHireData(store, params.id, context.now());
+    const pack = await disputePack({ data, store, scope, files: context.files, words: wordsFor(data) });
+    const name = `${data.row.number}-dispute`.replaceAll(/[^A-Za-z0-9.-]/g, "-");
+    reply
+      .header("cache-control", "private, no-store")
+      .header("content-disposition", `attachment; filename="${name}.zip"`);
+    await reply.type("application/zip").send(pack);
+    return undefined;
+  },
+
+  /** By the link of the hire; the statement only once it was shown. */
+  async readOwnPaper({ context, params, reply }) {
+    const link = params.token.includes("\0") ? null : await hirerOf(context.database, params.token);
+    if (link === null) throw new Refusal("linkUnusable");
+    const store = context.database.storeFor(link.scope);
+    const data = await readHireData(store, link.hireId, context.now());
+    if (params.paper === "statement" && (partOf(data, "settlement")?.frozenAt ?? null) === null)
+      throw new Refusal("notFound");
+    const pictures = picturesOf(context.files, link.scope);
+    const pdf = await makePaper(store, data, params.paper, wordsFor(data), pictures);
     reply.header("cache-control", "private, no-store").header(...asPdf(`${data.row.number}-${params.paper}`));
     await reply.type("application/pdf").send(pdf);
     return undefined;

@@ -1,4 +1,6 @@
-import { checkRecord, type DepotRecord, eraseRecord } from "@setfair/records";
+import { checkRecord, type DepotRecord } from "@setfair/records";
+import { correctRecord } from "../../desk/correct-record.ts";
+import { hireExport } from "../../desk/hire-export.ts";
 import { keepToldDefects } from "../../desk/told-defects.ts";
 import type { Store } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
@@ -24,14 +26,21 @@ export const recordHandlers = {
 
   async exportRecords({ context, signed, params }) {
     if ((await signed.store.hires.get(params.id)) === null) throw new Refusal("notFound");
-    const all = await signed.store.records.export();
-    // The receipts are one chain per depot, so a proof needs all of it. Records of other hires are given as an
-    // erasure would leave them: place and hash, no content.
-    const withheld = context.now().toISOString();
-    const records = all.records.map((record) =>
-      record.refs.hireId === params.id ? record : eraseRecord(record, withheld),
+    const { records, receipts, hireId } = await hireExport(signed.store, params.id, context.now());
+    return { hireId, records: [...records], receipts: [...receipts] };
+  },
+
+  async addCorrection({ context, signed, params, body }) {
+    const instead = Object.fromEntries(
+      Object.entries(body.instead).flatMap(([field, value]) => (value === undefined ? [] : [[field, value]])),
     );
-    return { hireId: params.id, records, receipts: [...all.receipts] };
+    await correctRecord(
+      signed.store,
+      params.id,
+      { ...body, instead },
+      { id: signed.account.id, name: signed.account.name, now: context.now() },
+    );
+    return { done: true };
   },
 } satisfies Partial<Handlers>;
 

@@ -1,6 +1,6 @@
 import { operation } from "../operation.ts";
 import * as s from "../schemas/index.ts";
-import { may } from "./shared.ts";
+import { byId, may } from "./shared.ts";
 
 export const papersOperations = {
   readPaper: operation({
@@ -11,6 +11,25 @@ export const papersOperations = {
     access: may("hire.see"),
     params: s.paperParams,
     perMinute: 60,
+  }),
+  readDisputePack: operation({
+    method: "GET",
+    url: "/hires/:id/dispute-pack",
+    tag: "papers",
+    summary:
+      "Everything for a dispute as a ZIP: one PDF, photographs as taken, records, receipts, how to check them",
+    access: may("hire.settle"),
+    params: byId,
+    perMinute: 10,
+  }),
+  readOwnPaper: operation({
+    method: "GET",
+    url: "/guide/:token/papers/:paper",
+    tag: "guide",
+    summary: "The hirer's own copy as a PDF, with its hash and the head of the chain",
+    access: "link",
+    params: s.ownPaperParams,
+    perMinute: 20,
   }),
   readDaySheet: operation({
     method: "GET",

@@ -23,6 +23,16 @@ export const recordsOperations = {
     params: byId,
     answer: s.recordExportSchema,
   }),
+  addCorrection: operation({
+    method: "POST",
+    url: "/hires/:id/corrections",
+    tag: "records",
+    summary: "Put a reading, a count or a mark right, as a new record with who and why; the first stays",
+    access: may("hire.write"),
+    params: byId,
+    body: s.correctionSchema,
+    answer: s.doneSchema,
+  }),
   putPhoto: operation({
     method: "PUT",
     url: "/photos/:sha256",

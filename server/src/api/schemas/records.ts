@@ -1,6 +1,6 @@
 import { receiptSchema as receiptOfDepot } from "@setfair/records";
 import * as z from "zod";
-import { idSchema } from "./common.ts";
+import { idSchema, textSchema } from "./common.ts";
 import { named } from "./named.ts";
 
 /**
@@ -33,6 +33,20 @@ export const recordAnswerSchema = named(
 export const recordExportSchema = named(
   "RecordExport",
   z.looseObject({ records: z.array(recordSchema), receipts: z.array(receiptSchema) }),
+);
+export const correctionSchema = named(
+  "Correction",
+  z.strictObject({
+    recordId: idSchema,
+    /** of a reading `value`, of a count `found`, of a mark `sizeMm` or `note` */
+    instead: z.strictObject({
+      value: z.number().min(-1e6).max(1e7).optional(),
+      found: z.int().min(0).max(1000).optional(),
+      sizeMm: z.number().min(0).max(10_000).optional(),
+      note: textSchema(500).optional(),
+    }),
+    why: textSchema(400),
+  }),
 );
 export const photoStateSchema = named(
   "PhotoState",
