@@ -1908,6 +1908,57 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/hires/{id}/settlement/notes": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Cleaning, the age of a part, a cost not known yet, a late claim, a file, a fine or toll, a repair */
+        readonly post: operations["noteOnSettlement"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/questions": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Entries of one thing that do not agree, for whoever signs */
+        readonly get: operations["readQuestions"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/vehicles/{id}/custody": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Who had the keys of a vehicle, from when, and what was recorded meanwhile */
+        readonly get: operations["readCustody"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/hires/{id}/settlement/second": {
         readonly parameters: {
             readonly query?: never;
@@ -2229,14 +2280,57 @@ export interface components {
             readonly class: components["schemas"]["MarkClassInput"] | null;
             readonly classReason: string | null;
             readonly classBy: string | null;
+            readonly incident: string | null;
+            readonly todo: ("repair" | "orderPart" | "nothing") | null;
             readonly asItLeft: {
                 readonly of: ("place" | "side") | null;
                 readonly photographs: readonly string[];
             };
         };
+        readonly ReadingQuestionInput: {
+            readonly checkId: string;
+            /** @enum {string} */
+            readonly when: "out" | "back";
+            readonly entries: readonly {
+                readonly id: string;
+                readonly hash: string;
+                readonly about: string;
+                readonly value: number;
+                readonly unit: string | null;
+                readonly deviceId: string;
+                readonly at: string;
+                readonly photographs: readonly string[];
+            }[];
+        };
+        readonly ReadingQuestionsInput: {
+            readonly questions: readonly components["schemas"]["ReadingQuestionInput"][];
+        };
+        readonly SecondLookInput: {
+            readonly due: readonly string[];
+            readonly until: string;
+            readonly isOver: boolean;
+            readonly holds: boolean;
+        };
+        readonly CustodyInput: {
+            readonly lines: readonly {
+                readonly at: string;
+                readonly until: string | null;
+                /** @enum {string} */
+                readonly holder: "hirer" | "depot" | "keySafe" | "workshop" | "driver";
+                readonly who: string;
+                readonly note: string | null;
+                readonly hireId: string | null;
+                readonly recordId: string | null;
+                readonly marks: number;
+                readonly photographs: number;
+                readonly readings: number;
+            }[];
+        };
         readonly DifferencesInput: {
             readonly differences: readonly components["schemas"]["DifferenceInput"][];
             readonly result: unknown;
+            readonly questions: readonly components["schemas"]["ReadingQuestionInput"][];
+            readonly secondLook: components["schemas"]["SecondLookInput"];
             readonly findings: readonly components["schemas"]["FindingInput"][];
         };
         readonly SetClassesInput: {
@@ -2245,12 +2339,13 @@ export interface components {
                 readonly class: components["schemas"]["MarkClassInput"];
                 readonly reason: string;
                 readonly incident?: string | null;
+                readonly todo?: ("repair" | "orderPart" | "nothing") | null;
             }[];
         };
         readonly SettlementEntryInput: {
             readonly id: string;
             /** @enum {string} */
-            readonly kind: "accept" | "dispute" | "reply" | "withdraw" | "estimate" | "invoice" | "second" | "hold" | "lost";
+            readonly kind: "accept" | "dispute" | "reply" | "withdraw" | "estimate" | "invoice" | "second" | "hold" | "lost" | "cleaning" | "age" | "awaiting" | "claim" | "file" | "notice" | "mended";
             readonly about: string;
             readonly document: {
                 readonly [key: string]: unknown;
@@ -2268,7 +2363,10 @@ export interface components {
             readonly releaseBy: string;
             readonly releasedAt: string | null;
             readonly promisedOn: string | null;
+            readonly lowered: components["schemas"]["MoneyInput"];
             readonly refundDue: components["schemas"]["MoneyInput"];
+            readonly toKeep: components["schemas"]["MoneyInput"];
+            readonly toGiveBack: components["schemas"]["MoneyInput"];
             readonly entries: readonly components["schemas"]["SettlementEntryInput"][];
         };
         readonly ReturnRequestInput: {
@@ -4255,6 +4353,71 @@ export interface components {
             readonly partsPence: number;
             readonly labourPence: number;
             readonly reference: string;
+            readonly photographs?: readonly string[];
+        };
+        readonly SettlementNoteInput: {
+            /** @constant */
+            readonly kind: "cleaning";
+            readonly hours: number;
+            readonly reason: string;
+            readonly photographs: readonly string[];
+        } | {
+            /** @constant */
+            readonly kind: "age";
+            readonly differenceId: string;
+            readonly ageYears: number;
+            readonly reason: string;
+        } | {
+            /** @constant */
+            readonly kind: "awaiting";
+            readonly differenceId: string;
+            readonly mostPence: number;
+            readonly reason: string;
+        } | {
+            /** @constant */
+            readonly kind: "claim";
+            readonly about: string;
+            readonly partsPence: number;
+            readonly labourPence: number;
+            readonly ageYears: number;
+            readonly lifeYears: number;
+            readonly incident: string | null;
+            readonly reason: string;
+            readonly photographs: readonly string[];
+            readonly departure: readonly string[];
+        } | {
+            /** @constant */
+            readonly kind: "file";
+            /** @enum {string} */
+            readonly with: "insurer" | "thirdParty";
+            readonly name: string;
+            readonly reference: string;
+            /** Format: date */
+            readonly on: string;
+            /** @enum {string} */
+            readonly state: "opened" | "sent" | "answered" | "paid" | "closed";
+            readonly paidPence: number;
+            readonly note: string;
+        } | {
+            /** @constant */
+            readonly kind: "notice";
+            readonly id: string;
+            /** @enum {string} */
+            readonly what: "fine" | "toll";
+            readonly issuer: string;
+            readonly reference: string;
+            readonly at: string;
+            readonly where: string;
+            readonly pence: number;
+            readonly feePence: number;
+            readonly photographs: readonly string[];
+        } | {
+            /** @constant */
+            readonly kind: "mended";
+            readonly differenceId: string;
+            /** Format: date */
+            readonly on: string;
+            readonly who: string;
         };
         readonly SecondSignatureInput: {
             readonly differenceId: string;
@@ -4996,14 +5159,57 @@ export interface components {
             readonly class: components["schemas"]["MarkClass"] | null;
             readonly classReason: string | null;
             readonly classBy: string | null;
+            readonly incident: string | null;
+            readonly todo: ("repair" | "orderPart" | "nothing") | null;
             readonly asItLeft: {
                 readonly of: ("place" | "side") | null;
                 readonly photographs: readonly string[];
             };
         };
+        readonly ReadingQuestion: {
+            readonly checkId: string;
+            /** @enum {string} */
+            readonly when: "out" | "back";
+            readonly entries: readonly {
+                readonly id: string;
+                readonly hash: string;
+                readonly about: string;
+                readonly value: number;
+                readonly unit: string | null;
+                readonly deviceId: string;
+                readonly at: string;
+                readonly photographs: readonly string[];
+            }[];
+        };
+        readonly ReadingQuestions: {
+            readonly questions: readonly components["schemas"]["ReadingQuestion"][];
+        };
+        readonly SecondLook: {
+            readonly due: readonly string[];
+            readonly until: string;
+            readonly isOver: boolean;
+            readonly holds: boolean;
+        };
+        readonly Custody: {
+            readonly lines: readonly {
+                readonly at: string;
+                readonly until: string | null;
+                /** @enum {string} */
+                readonly holder: "hirer" | "depot" | "keySafe" | "workshop" | "driver";
+                readonly who: string;
+                readonly note: string | null;
+                readonly hireId: string | null;
+                readonly recordId: string | null;
+                readonly marks: number;
+                readonly photographs: number;
+                readonly readings: number;
+            }[];
+        };
         readonly Differences: {
             readonly differences: readonly components["schemas"]["Difference"][];
             readonly result: unknown;
+            readonly questions: readonly components["schemas"]["ReadingQuestion"][];
+            readonly secondLook: components["schemas"]["SecondLook"];
             readonly findings: readonly components["schemas"]["Finding"][];
         };
         readonly SetClasses: {
@@ -5012,12 +5218,13 @@ export interface components {
                 readonly class: components["schemas"]["MarkClass"];
                 readonly reason: string;
                 readonly incident?: string | null;
+                readonly todo?: ("repair" | "orderPart" | "nothing") | null;
             }[];
         };
         readonly SettlementEntry: {
             readonly id: string;
             /** @enum {string} */
-            readonly kind: "accept" | "dispute" | "reply" | "withdraw" | "estimate" | "invoice" | "second" | "hold" | "lost";
+            readonly kind: "accept" | "dispute" | "reply" | "withdraw" | "estimate" | "invoice" | "second" | "hold" | "lost" | "cleaning" | "age" | "awaiting" | "claim" | "file" | "notice" | "mended";
             readonly about: string;
             readonly document: {
                 readonly [key: string]: unknown;
@@ -5035,7 +5242,10 @@ export interface components {
             readonly releaseBy: string;
             readonly releasedAt: string | null;
             readonly promisedOn: string | null;
+            readonly lowered: components["schemas"]["Money"];
             readonly refundDue: components["schemas"]["Money"];
+            readonly toKeep: components["schemas"]["Money"];
+            readonly toGiveBack: components["schemas"]["Money"];
             readonly entries: readonly components["schemas"]["SettlementEntry"][];
         };
         readonly ReturnRequest: {
@@ -7022,6 +7232,71 @@ export interface components {
             readonly partsPence: number;
             readonly labourPence: number;
             readonly reference: string;
+            readonly photographs?: readonly string[];
+        };
+        readonly SettlementNote: {
+            /** @constant */
+            readonly kind: "cleaning";
+            readonly hours: number;
+            readonly reason: string;
+            readonly photographs: readonly string[];
+        } | {
+            /** @constant */
+            readonly kind: "age";
+            readonly differenceId: string;
+            readonly ageYears: number;
+            readonly reason: string;
+        } | {
+            /** @constant */
+            readonly kind: "awaiting";
+            readonly differenceId: string;
+            readonly mostPence: number;
+            readonly reason: string;
+        } | {
+            /** @constant */
+            readonly kind: "claim";
+            readonly about: string;
+            readonly partsPence: number;
+            readonly labourPence: number;
+            readonly ageYears: number;
+            readonly lifeYears: number;
+            readonly incident: string | null;
+            readonly reason: string;
+            readonly photographs: readonly string[];
+            readonly departure: readonly string[];
+        } | {
+            /** @constant */
+            readonly kind: "file";
+            /** @enum {string} */
+            readonly with: "insurer" | "thirdParty";
+            readonly name: string;
+            readonly reference: string;
+            /** Format: date */
+            readonly on: string;
+            /** @enum {string} */
+            readonly state: "opened" | "sent" | "answered" | "paid" | "closed";
+            readonly paidPence: number;
+            readonly note: string;
+        } | {
+            /** @constant */
+            readonly kind: "notice";
+            readonly id: string;
+            /** @enum {string} */
+            readonly what: "fine" | "toll";
+            readonly issuer: string;
+            readonly reference: string;
+            readonly at: string;
+            readonly where: string;
+            readonly pence: number;
+            readonly feePence: number;
+            readonly photographs: readonly string[];
+        } | {
+            /** @constant */
+            readonly kind: "mended";
+            readonly differenceId: string;
+            /** Format: date */
+            readonly on: string;
+            readonly who: string;
         };
         readonly SecondSignature: {
             readonly differenceId: string;
@@ -18988,6 +19263,265 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["SettlementState"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly noteOnSettlement: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["SettlementNoteInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["SettlementState"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readQuestions: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["ReadingQuestions"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readCustody: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Custody"];
                 };
             };
             /** @description Default Response */
