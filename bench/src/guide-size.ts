@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { gzipSync } from "node:zlib";
+import { brotliCompressSync, gzipSync } from "node:zlib";
 import { type Line, lineOf } from "./line.ts";
 import { ROOT } from "./root.ts";
 
@@ -46,6 +46,7 @@ function firstVisit(): { readonly files: ReadonlySet<string>; readonly later: Re
 }
 
 const gzipKb = (file: string) => gzipSync(readFileSync(join(DIST, file)), { level: 9 }).length / 1000;
+const brotliKb = (file: string) => brotliCompressSync(readFileSync(join(DIST, file))).length / 1000;
 const sum = (files: Iterable<string>) => [...files].reduce((total, file) => total + gzipKb(file), 0);
 
 /** Modules of the desk's rooms that went into a chunk, by its source map. */
@@ -82,6 +83,12 @@ export async function benchGuideSize(): Promise<readonly Line[]> {
   return [
     line("first visit, without fonts", sum(files), "kB", `${files.size} files`),
     line(
+      "the same as the build presses it",
+      [...files].reduce((total, file) => total + brotliKb(file), 0),
+      "kB",
+      "brotli, over TLS",
+    ),
+    line(
       "scripts",
       sum(scripts),
       "kB",
@@ -94,7 +101,12 @@ export async function benchGuideSize(): Promise<readonly Line[]> {
       "kB",
       `${fonts.length} files, not compressed again`,
     ),
-    line("when the forecast is run again", sum(later), "kB", [...later].map(nameOf).join(", ")),
+    line(
+      "once the first card is drawn, and for the forecast",
+      sum(later),
+      "kB",
+      [...later].map(nameOf).join(", "),
+    ),
     line(
       "modules of the desk's rooms in it",
       unmapped.length > 0 ? null : planners.length,
