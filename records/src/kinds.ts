@@ -24,17 +24,33 @@ const strokeSchema = z
   )
   .check(z.minLength(1), z.maxLength(4000));
 
-/** Signed: exactly the listed records and the text shown, by one person in one role. What arrives later is an addendum. */
-export const signatureContentSchema = z.strictObject({
-  records: z.array(recordPointerSchema).check(z.maxLength(2000)),
-  signer: z.strictObject({ personId: z.optional(z.string()), name: text(120) }),
-  role: z.enum(["hirer", "additionalDriver", "desk", "yard", "manager"]),
-  /** what this signature is for: "condition", "agreement", "briefing", "liability", "settlement" … */
-  purpose: text(60),
-  /** the text as shown, with its language, so that it can be shown again */
-  shown: z.strictObject({ text: text(40_000), language: text(35) }),
-  strokes: z.array(strokeSchema).check(z.minLength(1), z.maxLength(400)),
-});
+const localMinute = z
+  .string()
+  .check(z.regex(/^\d{4}-\d\d-\d\dT\d\d:\d\d$/, "expected a local date and time"));
+
+/**
+ * Signed: exactly the listed records and the text shown, by one person in one role. What arrives later is an
+ * addendum. Drawn as strokes, or written with a pen on a sheet of paper whose photograph is named.
+ */
+export const signatureContentSchema = z
+  .strictObject({
+    records: z.array(recordPointerSchema).check(z.maxLength(2000)),
+    signer: z.strictObject({ personId: z.optional(z.string()), name: text(120) }),
+    role: z.enum(["hirer", "additionalDriver", "desk", "yard", "manager"]),
+    /** what this signature is for: "condition", "agreement", "briefing", "liability", "settlement" … */
+    purpose: text(60),
+    /** the text as shown, with its language, so that it can be shown again */
+    shown: z.strictObject({ text: text(40_000), language: text(35) }),
+    strokes: z.array(strokeSchema).check(z.maxLength(400)),
+    /** the photograph of the signed sheet, and when it was signed on the depot's clock */
+    onPaper: z.optional(z.strictObject({ sha256: hashSchema, at: localMinute })),
+  })
+  .check(
+    z.refine(({ strokes, onPaper }) => strokes.length > 0 || onPaper !== undefined, {
+      path: ["strokes"],
+      error: "expected at least one stroke, or the photograph of the signed sheet",
+    }),
+  );
 export type SignatureContent = z.infer<typeof signatureContentSchema>;
 
 /** What arrived after a signature: belongs to it, was never part of it. */
@@ -85,7 +101,17 @@ export const correctionContentSchema = z.looseObject({
 const about = z.looseObject({ about: text(120) });
 
 export const RECORD_CONTENTS = {
-  walkStarted: z.looseObject({ direction: z.enum(["out", "back"]) }),
+  /** `late` where it is keyed in afterwards from a sheet of paper: when it was done, by whom, the sheets */
+  walkStarted: z.looseObject({
+    direction: z.enum(["out", "back"]),
+    late: z.optional(
+      z.strictObject({
+        doneAt: localMinute,
+        doneBy: text(120),
+        sheets: z.array(hashSchema).check(z.minLength(1), z.maxLength(20)),
+      }),
+    ),
+  }),
   walkFinished: z.looseObject({ direction: z.enum(["out", "back"]) }),
   reading: readingContentSchema,
   /** counted kit */

@@ -51,6 +51,19 @@ describe("making a record", () => {
     ).toThrow(/shown\.text/);
   });
 
+  test("a signature with a pen names the photograph of its sheet and when it was signed", () => {
+    const signature = signatureOver([made()], "a");
+    const onPaper = { sha256: "c".repeat(64), at: "2026-07-02T16:40" };
+    const signed = (paper: object) =>
+      makeRecord(
+        { ...signature, content: { ...signature.content, strokes: [], onPaper: paper } as never },
+        null,
+      );
+    expect(signed(onPaper).content).toMatchObject({ onPaper });
+    expect(() => signed({ ...onPaper, at: "yesterday" })).toThrow(/onPaper\.at/);
+    expect(() => signed({ at: onPaper.at })).toThrow(/onPaper\.sha256/);
+  });
+
   test("a frozen result carries what it was made from", () => {
     const content = {
       room: "load",

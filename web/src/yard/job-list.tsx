@@ -51,6 +51,7 @@ export function JobList() {
     return found;
   });
   const care = useCare();
+  const [fromSheet, setFromSheet] = useState(false);
   if (jobs === undefined || stages === undefined) return <p className="state-box">{t("yard.loading")}</p>;
   const fetchedAt = jobs[0]?.fetchedAt;
   const of = (walk: "out" | "back") => jobs.filter(({ job }) => job.walk === walk);
@@ -77,18 +78,32 @@ export function JobList() {
           <ul>
             {of(walk).map(({ job }) => (
               <li key={job.id}>
-                <JobRow job={job} stage={stages.get(job.id)} />
+                <JobRow job={job} stage={stages.get(job.id)} fromSheet={fromSheet} />
               </li>
             ))}
           </ul>
         </section>
       ))}
+      <label className="yard-tick">
+        <input
+          type="checkbox"
+          checked={fromSheet}
+          onChange={(event) => setFromSheet(event.currentTarget.checked)}
+        />
+        {t("yard.sheet.choose")}
+      </label>
       <TurnaroundList />
     </ScrollMain>
   );
 }
 
-function JobRow({ job, stage }: { readonly job: YardJob; readonly stage: Stage | undefined }) {
+interface JobRowProps {
+  readonly job: YardJob;
+  readonly stage: Stage | undefined;
+  readonly fromSheet: boolean;
+}
+
+function JobRow({ job, stage, fromSheet }: JobRowProps) {
   const words =
     stage === undefined
       ? job.done
@@ -98,7 +113,10 @@ function JobRow({ job, stage }: { readonly job: YardJob; readonly stage: Stage |
         ? t(stage.waiting > 0 ? "yard.job.finishedWaiting" : "yard.job.finished", { waiting: stage.waiting })
         : t("yard.job.underWay");
   return (
-    <a className="yard-row" href={`#/walk/${encodeURIComponent(job.id)}`}>
+    <a
+      className="yard-row"
+      href={`#/${fromSheet && !job.done ? "sheet" : "walk"}/${encodeURIComponent(job.id)}`}
+    >
       <span className="yard-row-time num">
         {dateText(job.due, "time")}
         <small>{dateText(job.due.slice(0, 10), "day")}</small>

@@ -7,11 +7,13 @@ import { makeJpeg } from "./make-jpeg.ts";
 export interface PhotoButtonProps {
   readonly label: string;
   readonly main?: boolean;
+  /** lets a picture be chosen that was taken before; else the camera opens */
+  readonly fromBefore?: boolean;
   readonly onPhoto: (bytes: Uint8Array<ArrayBuffer>) => Promise<unknown>;
 }
 
 /** Opens the camera of the device (or its pictures) and keeps what it gives. */
-export function PhotoButton({ label, main = false, onPhoto }: PhotoButtonProps) {
+export function PhotoButton({ label, main = false, fromBefore = false, onPhoto }: PhotoButtonProps) {
   const id = useId();
   const [state, setState] = useState<"ready" | "working" | "failed">("ready");
   const take = async (input: HTMLInputElement) => {
@@ -33,7 +35,8 @@ export function PhotoButton({ label, main = false, onPhoto }: PhotoButtonProps) 
         className="visually-hidden"
         type="file"
         accept="image/*"
-        capture="environment"
+        capture={fromBefore ? undefined : "environment"}
+        multiple={fromBefore}
         onChange={(event) => void take(event.currentTarget)}
       />
       <label htmlFor={id} className={main ? "button button-main" : "button"}>

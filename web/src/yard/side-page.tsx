@@ -73,6 +73,7 @@ export function SidePage({ job, acts, step, index }: SideProps) {
       <footer className="yard-foot">
         <PhotoButton
           label={t("yard.photo.take")}
+          fromBefore={walk.late !== null}
           main={place.mark === null && check !== null && stillNeeds(walk, check) === "photograph"}
           onPhoto={(bytes) => acts.photograph(bytes, about, step.view, check)}
         />

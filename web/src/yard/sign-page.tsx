@@ -3,13 +3,14 @@ import { type ReactNode, useState } from "react";
 import type { YardJob } from "../offline/database.ts";
 import { ScrollMain } from "../parts/scroll-main.tsx";
 import { SignatureField, type Stroke } from "../parts/signature-field.tsx";
-import { t } from "../parts/words.ts";
+import { dateText, t } from "../parts/words.ts";
 import { device } from "./device.ts";
 import { type Purpose, pageAfter } from "./pages-after.ts";
 import { Press } from "./press.tsx";
 import { shownText } from "./shown-text.ts";
 import { STAFF_NAME } from "./sign-in.tsx";
-import type { WalkActs } from "./use-walk.ts";
+import { SHEET, type WalkActs } from "./use-walk.ts";
+import type { Late } from "./walk-state.ts";
 
 export interface SignPageProps {
   readonly job: YardJob;
@@ -33,21 +34,26 @@ export function SignPage({ job, acts, purpose, children, notYet = null }: SignPa
   const [hirer, setHirer] = useState<readonly Stroke[]>([]);
   const [staff, setStaff] = useState<readonly Stroke[]>([]);
   const [absent, setAbsent] = useState(false);
+  const [signedSheet, setSignedSheet] = useState(false);
   const [working, setWorking] = useState(false);
   const staffName = names.staff ?? staffKept ?? "";
   const text = shownText(job, acts, purpose);
-  const canBeAbsent = job.walk === "back";
+  const { late } = acts.walk;
+  const canBeAbsent = job.walk === "back" && late === null;
   const waits =
     notYet ??
     (names.hirer.trim() === "" || staffName.trim() === ""
       ? t("yard.sign.needNames")
-      : (!absent && hirer.length === 0) || staff.length === 0
-        ? t("yard.sign.needSignatures")
-        : null);
+      : late !== null && !signedSheet && job.walk === "out"
+        ? t("yard.sheet.needSigned")
+        : staff.length === 0 || (late === null && !absent && hirer.length === 0)
+          ? t(late === null ? "yard.sign.needSignatures" : "yard.sheet.needYours")
+          : null);
 
   const sign = async () => {
     setWorking(true);
-    if (absent) await acts.keep("note", { about: purpose, text: t("yard.sign.absentNote") });
+    const away = late === null ? absent : !signedSheet;
+    if (away) await acts.keep("note", { about: purpose, text: t("yard.sign.absentNote") });
     const covered = await coveredRecords(job, purpose);
     const content = (name: string, role: "hirer" | "yard", strokes: readonly Stroke[]) => ({
       records: covered,
@@ -57,8 +63,18 @@ export function SignPage({ job, acts, purpose, children, notYet = null }: SignPa
       shown: { text, language: "en-GB" },
       strokes: strokes.map((stroke) => stroke.map((point) => ({ ...point }))),
     });
+    // with a pen: it covers the sheets as photographed, and nothing that was keyed in after them
+    const onSheet = ({ doneAt, sheets }: Late) => ({
+      ...content(names.hirer, "hirer", []),
+      records: acts.records
+        .filter(({ content: { about } }) => about === SHEET)
+        .map(({ id, hash }) => ({ id, hash })),
+      shown: { text: t("yard.sheet.signedText", { at: dateText(doneAt, "dayTime") }), language: "en-GB" },
+      onPaper: { sha256: sheets[0] ?? "", at: doneAt },
+    });
     const next = { page: pageAfter(job, purpose), open: null, mark: null, typed: "" };
-    if (!absent) await acts.sign(content(names.hirer, "hirer", hirer), acts.place);
+    if (late !== null && signedSheet) await acts.sign(onSheet(late), acts.place);
+    else if (!away) await acts.sign(content(names.hirer, "hirer", hirer), acts.place);
     await acts.sign(content(staffName, "yard", staff), next);
   };
   return (
@@ -83,7 +99,29 @@ export function SignPage({ job, acts, purpose, children, notYet = null }: SignPa
             {t("yard.sign.absent")}
           </label>
         )}
-        {!absent && (
+        {late !== null && (
+          <section className="card stack-tight">
+            <p>{t("yard.sheet.late", { at: dateText(late.doneAt, "dayTime"), by: late.doneBy })}</p>
+            <label className="field">
+              <span className="field-label">{t("yard.sign.hirer")}</span>
+              <input
+                className="input"
+                value={names.hirer}
+                maxLength={120}
+                onChange={(event) => setNames({ ...names, hirer: event.currentTarget.value })}
+              />
+            </label>
+            <label className="yard-tick">
+              <input
+                type="checkbox"
+                checked={signedSheet}
+                onChange={(event) => setSignedSheet(event.currentTarget.checked)}
+              />
+              {t("yard.sheet.hirerSigned")}
+            </label>
+          </section>
+        )}
+        {late === null && !absent && (
           <section className="card stack-tight">
             <label className="field">
               <span className="field-label">{t("yard.sign.hirer")}</span>

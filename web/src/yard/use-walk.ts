@@ -6,7 +6,7 @@ import type { YardJob } from "../offline/database.ts";
 import { keepPhotograph } from "../offline/keep-photograph.ts";
 import { keepRecord, recordsOfChain } from "../offline/keep-record.ts";
 import { device } from "./device.ts";
-import { readWalk, type Walk } from "./walk-state.ts";
+import { type Late, readWalk, type Walk } from "./walk-state.ts";
 
 /** Where the person is in the walk-round; kept on the device at every touch. */
 export interface Place {
@@ -26,6 +26,11 @@ export interface MarkDraft {
 }
 export const START: Place = { page: 0, open: null, mark: null, typed: "" };
 
+/** what a photograph of a filled-in sheet is about */
+export const SHEET = "sheet";
+
+const isStart = ({ kind }: DepotRecord): boolean => kind === "walkStarted";
+
 export interface WalkActs {
   readonly records: readonly DepotRecord[];
   readonly walk: Walk;
@@ -33,6 +38,8 @@ export interface WalkActs {
   readonly round: WalkRound;
   readonly place: Place;
   goTo(place: Place): Promise<unknown>;
+  /** begins the walk-round, as keyed in from paper where `late` says so; does nothing once begun */
+  begin(late: Late | null): Promise<unknown>;
   keep(
     kind: RecordKind,
     content: JsonObject,
@@ -74,7 +81,18 @@ export function useWalk(job: YardJob): WalkActs | null {
   if (kept === undefined || place === undefined) return null;
 
   const refs = { hireId: job.hireId, vehicleId: job.vehicle.id };
+  // the first thing that is kept says when the walk-round began; what brought the vehicle back late rests on it
+  const begin = async (late: Late | null = null) => {
+    if (records.some(isStart) || (await recordsOfChain(db, job.id)).some(({ record }) => isStart(record)))
+      return;
+    const content: JsonObject = { direction: job.walk, ...(late === null ? {} : { late: { ...late } }) };
+    await keepRecord(db, { kind: "walkStarted", refs, chain: job.id, content, via: "staff" });
+  };
   return {
+    begin: async (late) => {
+      await begin(late);
+      void flusher.now();
+    },
     records,
     walk,
     out,
@@ -88,6 +106,7 @@ export function useWalk(job: YardJob): WalkActs | null {
       return record;
     },
     keep: async (kind, content, photographs = [], next = place) => {
+      await begin();
       const record = await keepRecord(
         db,
         {
@@ -104,6 +123,7 @@ export function useWalk(job: YardJob): WalkActs | null {
       return record;
     },
     photograph: async (bytes, about, view, check) => {
+      if (about !== SHEET) await begin();
       const content = { about, view, direction: job.walk, ...(check === null ? {} : { checkId: check.id }) };
       const sha256 = await keepPhotograph(db, { bytes, content, refs, chain: job.id, via: "staff" });
       void flusher.now();

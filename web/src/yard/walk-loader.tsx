@@ -1,11 +1,17 @@
 import { useLiveQuery } from "dexie-react-hooks";
+import type { ReactNode } from "react";
+import type { YardJob } from "../offline/database.ts";
 import { ScrollMain } from "../parts/scroll-main.tsx";
 import { t } from "../parts/words.ts";
 import { device } from "./device.ts";
-import { WalkPage } from "./walk-page.tsx";
+
+interface WalkLoaderProps {
+  readonly jobId: string;
+  readonly children: (job: YardJob) => ReactNode;
+}
 
 /** Finds the job on this device. */
-export function WalkLoader({ jobId }: { readonly jobId: string }) {
+export function WalkLoader({ jobId, children }: WalkLoaderProps) {
   const job = useLiveQuery(async () => (await device().db.jobs.get(jobId))?.job ?? null, [jobId]);
   if (job === undefined) return <p className="state-box">{t("yard.loading")}</p>;
   if (job === null) {
@@ -18,5 +24,5 @@ export function WalkLoader({ jobId }: { readonly jobId: string }) {
       </ScrollMain>
     );
   }
-  return <WalkPage job={job} />;
+  return children(job);
 }

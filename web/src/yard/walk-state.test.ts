@@ -57,6 +57,13 @@ describe("where a walk-round stands", () => {
     expect(nextNeeded(now(), step)).toBeUndefined();
   });
 
+  it("asks nobody to photograph what was done on paper, and still asks for its numbers", () => {
+    const late = { doneAt: "2026-07-02T16:40", doneBy: "Nell", sheets: [hash("c")] };
+    const walk = readWalk(records(["walkStarted", { direction: "out", late }]));
+    expect(walk.late).toEqual(late);
+    expect(nextNeeded(walk, step)?.id).toBe(volts.id);
+  });
+
   it("takes a photograph of the whole side for what has no part of its own, and only for that", () => {
     const walk = readWalk(records(picture("view.nearside", "a")));
     expect(photographsOf(walk, body)).toEqual([hash("a")]);

@@ -22,6 +22,15 @@ export interface MarkSeen {
   readonly photographs: readonly string[];
 }
 
+/** A walk-round that was done on paper and is keyed in afterwards. */
+export interface Late {
+  /** on the depot's clock, to the minute */
+  readonly doneAt: string;
+  readonly doneBy: string;
+  /** photographs of the sheets, by their hash */
+  readonly sheets: readonly string[];
+}
+
 /** Where a walk-round stands, read from its records: nothing is held anywhere else. */
 export interface Walk {
   readonly answers: ReadonlyMap<string, Answer>;
@@ -33,6 +42,8 @@ export interface Walk {
   /** ids of the defects that the hirer was told of */
   readonly told: ReadonlySet<string>;
   readonly finished: boolean;
+  /** null for one that was done on a device */
+  readonly late: Late | null;
   /** `<purpose>.<role>` of the signatures given */
   readonly signed: ReadonlySet<string>;
 }
@@ -52,6 +63,7 @@ export function readWalk(records: readonly AnyRecord[]): Walk {
   const signed = new Set<string>();
   const told = new Set<string>();
   let finished = false;
+  let late: Late | null = null;
   for (const record of records) {
     if (!("content" in record)) continue;
     const { kind, content } = record;
@@ -61,6 +73,7 @@ export function readWalk(records: readonly AnyRecord[]): Walk {
     else if (kind === "mark") marks.push(markOf(record));
     else if (kind === "briefed") briefed.set(about, textOf(content.how) ?? "");
     else if (kind === "note" && about.startsWith("defect.")) told.add(about.slice("defect.".length));
+    else if (kind === "walkStarted") late ??= (content.late as Late | undefined) ?? null;
     else if (kind === "walkFinished") finished = true;
     else if (kind === "signature") signed.add(`${textOf(content.purpose)}.${textOf(content.role)}`);
     else if (kind === "look" && about.startsWith("view.")) passed.add(about.slice(5));
@@ -68,7 +81,7 @@ export function readWalk(records: readonly AnyRecord[]): Walk {
       answers.set(textOf(content.checkId) ?? about, answerOf(record));
     }
   }
-  return { answers, photographs, marks, passed, briefed, told, finished, signed };
+  return { answers, photographs, marks, passed, briefed, told, finished, late, signed };
 }
 
 function answerOf({ id, content }: DepotRecord): Answer {
@@ -102,7 +115,8 @@ export function photographsOf(walk: Walk, check: WalkRoundCheck): readonly strin
 /** What a check still needs before the side can be left behind. A plain look is answered by passing the side. */
 export function stillNeeds(walk: Walk, check: WalkRoundCheck): "photograph" | "reading" | "count" | null {
   if (walk.answers.get(check.id)?.outcome === "tooWetOrDirty") return null;
-  if (check.photograph && photographsOf(walk, check).length === 0) return "photograph";
+  // nobody can photograph yesterday's vehicle: a late entry goes without, and its marks weigh the less for it
+  if (check.photograph && walk.late === null && photographsOf(walk, check).length === 0) return "photograph";
   if (check.kind !== "look" && !walk.answers.has(check.id)) return check.kind;
   return null;
 }

@@ -10,6 +10,8 @@ interface Signed {
   readonly purpose: string;
   readonly records: readonly unknown[];
   readonly shown: { readonly text: string };
+  /** signed with a pen, keyed in later; then there are no strokes */
+  readonly onPaper?: { readonly sha256: string; readonly at: string };
   readonly strokes: readonly (readonly { readonly x: number; readonly y: number }[])[];
 }
 
@@ -19,6 +21,7 @@ export function signatureBlock(kept: KeptRecord, words: Words, withText = false)
   return [
     {
       unbreakable: true,
+      margin: [0, 6, 0, 8],
       stack: [
         facts([
           [
@@ -29,7 +32,9 @@ export function signatureBlock(kept: KeptRecord, words: Words, withText = false)
           [words.t("proof.when"), clocksText(kept, words)],
           [words.t("proof.covers"), words.t("proof.coversRecords", { n: signed.records.length })],
         ]),
-        { svg: drawn(signed.strokes), fit: [220, 70], margin: [0, 4, 0, 2] },
+        signed.onPaper === undefined
+          ? { svg: drawn(signed.strokes), fit: [220, 70], margin: [0, 4, 0, 2] }
+          : quiet(words.t("proof.onPaper", { at: words.dateText(signed.onPaper.at, "fullTime") })),
         hashLine(words.t("proof.recordHash"), kept.record.hash),
       ],
     },
