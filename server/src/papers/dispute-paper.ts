@@ -5,11 +5,12 @@ import { asItLeft } from "../desk/as-it-left.ts";
 import { partOf } from "../desk/hire-data.ts";
 import { accountNames } from "../desk/names.ts";
 import { entriesOfHire } from "../desk/settlement-entries.ts";
-import { conditionPaper } from "./condition-paper.ts";
+import { conditionBody } from "./condition-paper.ts";
 import { conversation } from "./evidence/conversation.ts";
 import { clocksText, recordText } from "./evidence/evidence-words.ts";
 import { type HireEvidence, hireEvidence } from "./evidence/kept-records.ts";
 import { pictureGrid } from "./evidence/pictures.ts";
+import { proofBlock } from "./evidence/proof-block.ts";
 import { signatureBlock } from "./evidence/signature-block.ts";
 import { hireFacts, type PaperCall } from "./paper-call.ts";
 import { facts, heading, quiet, table } from "./pieces.ts";
@@ -39,9 +40,10 @@ export async function disputePaper(call: PaperCall): Promise<Content[]> {
     heading(words.t("papers.title.receipt")),
     ...receiptPaper(call).slice(2),
     heading(words.t("papers.title.condition"), true),
-    ...(await conditionPaper(call)).slice(1),
+    ...(await conditionBody(call, evidence)),
     heading(words.t("proof.allSignatures"), true),
     ...signatures.flatMap((each) => signatureBlock(each, words, true)),
+    ...proofBlock(evidence, words),
     ...chronicle(evidence, call),
   ];
 }

@@ -1,17 +1,23 @@
 import { createWords } from "@setfair/words";
 import { beforeAll, describe, expect, it } from "vitest";
+import { heading } from "./pieces.ts";
 import { readPdf } from "./read-pdf-for-tests.ts";
 import { renderPdf } from "./render-pdf.ts";
 
 describe("a paper", () => {
-  let read: { pages: string[]; tagged: boolean };
+  let read: { pages: string[]; tagged: boolean; roles: string[] };
   beforeAll(async () => {
     const pdf = await renderPdf(
       {
         title: "Quote",
         from: "Invented Hire, 01632 960123",
         reference: "M-1",
-        content: [{ text: "Łódź, Übergabe, £1,234.56" }, { text: "second page", pageBreak: "before" }],
+        content: [
+          { text: "Łódź, Übergabe, £1,234.56" },
+          heading("second page", true),
+          { text: "one paragraph over several lines ".repeat(12) },
+          { svg: '<svg viewBox="0 0 9 9"><path d="M0 0h9"/></svg>', width: 40, ...{ alt: "a signature" } },
+        ],
       },
       createWords(),
     );
@@ -21,6 +27,17 @@ describe("a paper", () => {
   it("is a tagged PDF whose text can be read, accents and pounds too", () => {
     expect(read.tagged).toBe(true);
     expect(read.pages[0]).toContain("Łódź, Übergabe, £1,234.56");
+  });
+
+  it("has headings, whole paragraphs and figures with their words, in reading order, for a screen reader", () => {
+    expect(read.roles.filter((role) => role !== "Root")).toEqual([
+      "H1",
+      "P",
+      "P",
+      "H2",
+      "P",
+      "Figure: a signature",
+    ]);
   });
 
   it("carries its reference and the number of the page on every page", () => {

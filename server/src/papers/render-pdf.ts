@@ -3,6 +3,7 @@ import { dirname, join } from "node:path";
 import type { Words } from "@setfair/words";
 import pdfmake from "pdfmake";
 import type { Content, TDocumentDefinitions } from "pdfmake/interfaces";
+import { FOOT_PT, writeStructure } from "./tag-structure.ts";
 
 const folder = dirname(
   createRequire(import.meta.url).resolve("@expo-google-fonts/atkinson-hyperlegible-next/package.json"),
@@ -16,6 +17,7 @@ pdfmake.setFonts({
     bolditalics: font("700Bold_Italic"),
   },
 });
+writeStructure();
 interface Policies {
   setUrlAccessPolicy(may: (address: string) => boolean): void;
   setLocalAccessPolicy(may: (path: string) => boolean): void;
@@ -39,7 +41,7 @@ export interface Paper {
 export async function renderPdf(paper: Paper, words: Words): Promise<Buffer> {
   const definition: TDocumentDefinitions = {
     pageSize: "A4",
-    pageMargins: [48, 56, 48, 60],
+    pageMargins: [48, 56, 48, FOOT_PT],
     // pdfmake hands both to its writer: structure tags and the language for a screen reader
     ...({ tagged: true, language: words.locale, displayTitle: true } as object),
     info: { title: paper.title, author: paper.from },
