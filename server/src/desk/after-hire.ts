@@ -1,13 +1,16 @@
 import {
   type ConditionRecord,
   type ConditionResult,
+  chargedBefore,
   compareCondition,
   composeWalkRound,
+  isMark,
   type MarkClass,
   type RoomAnswer,
   type Settlement,
   type SettlementInput,
   settleHire,
+  type WalkRound,
 } from "@setfair/engine";
 import { Refusal } from "../api/refusal.ts";
 import type { Store } from "../store/types.ts";
@@ -15,8 +18,11 @@ import { departureOf } from "./as-it-left.ts";
 import { asDocument, NO_SETTLEMENT, type SettlementDocument } from "./documents.ts";
 import { type HireData, partOf } from "./hire-data.ts";
 import { dateOf, localOf } from "./local-time.ts";
+import { mendedMarks } from "./mended-marks.ts";
 import { moneyOfHire } from "./money-of-hire.ts";
-import { conditionRecords } from "./record-facts.ts";
+import { withAnswers } from "./questions.ts";
+import { conditionRecords, directionOf, wholeRecords } from "./record-facts.ts";
+import { lateOf } from "./second-look.ts";
 import { entriesOfHire, withEntries } from "./settlement-entries.ts";
 
 /** What is not as it left. Marks known from earlier hires count as seen on the way out, to the hirer's good. */
@@ -24,11 +30,17 @@ export async function conditionOf(store: Store, data: HireData): Promise<RoomAns
   if (data.vehicle === null)
     throw new Refusal("missing", { problems: [{ path: "vehicle", expected: "a vehicle on this hire" }] });
   const earlier = await earlierMarks(store, data);
+  const records = withAnswers(data.records);
   return compareCondition(
-    [...conditionRecords(data.records, "out"), ...earlier],
-    conditionRecords(data.records, "back"),
-    composeWalkRound(data.vehicle.document.description, "back"),
+    [...conditionRecords(records, "out"), ...earlier],
+    conditionRecords(records, "back"),
+    roundBack(data),
   );
+}
+
+function roundBack({ vehicle }: HireData): WalkRound {
+  if (vehicle === null) throw new Error("roundBack: no vehicle on this hire");
+  return composeWalkRound(vehicle.document.description, "back");
 }
 
 /** Marks recorded on this vehicle in other hires before this one went out. */
@@ -41,29 +53,51 @@ export async function earlierMarks(store: Store, data: HireData): Promise<readon
     .filter(({ record, receipt }) => record.deviceTime < out || receipt.at < out)
     .map(({ record }) => record)
     .filter(({ refs }) => refs.hireId !== data.row.id);
-  return (["out", "back"] as const).flatMap((direction) => conditionRecords(others, direction));
+  const mended = others.length === 0 ? null : await mendedMarks(store, data.row.vehicleId);
+  return (["out", "back"] as const).flatMap((direction) =>
+    // what was repaired before it went out is not there any more
+    conditionRecords(others, direction).filter(
+      ({ recordId }) => (mended?.get(recordId) ?? "9999") > dateOf(out),
+    ),
+  );
 }
 
 const keysOut = (data: HireData) => partOf(data, "readiness")?.keysOutAt ?? data.now;
 
-/** Record ids of marks that a settled hire of this vehicle was charged for already. */
-async function chargedElsewhere(store: Store, data: HireData): Promise<string[]> {
+/** Record ids that a settled hire of this vehicle was charged for already, and marks of this hire that are those again. */
+async function chargedElsewhere(
+  store: Store,
+  data: HireData,
+  { differences }: ConditionResult,
+): Promise<string[]> {
   if (data.row.vehicleId === null) return [];
   const { rows } = await store.hires.list({
     vehicleId: data.row.vehicleId,
     stages: ["settled", "closed"],
     limit: 200,
   });
-  const charged: string[] = [];
-  for (const row of rows.filter(({ id }) => id !== data.row.id)) {
-    const part = await store.hires.part(row.id, "settlement");
-    const lines =
-      part === null ? [] : (asDocument<SettlementDocument>(part.document).answer?.result.lines ?? []);
-    charged.push(
-      ...lines.filter(({ amount }) => amount.pence > 0).flatMap(({ evidence }) => evidence.records),
-    );
-  }
-  return charged;
+  const others = rows.filter(({ id }) => id !== data.row.id);
+  const parts = await store.hires.partsOf(
+    others.map(({ id }) => id),
+    ["settlement"],
+  );
+  const charged = new Set(
+    [...parts.values()].flatMap(({ settlement }) => {
+      if (settlement === undefined) return [];
+      const { standing, answer } = asDocument<SettlementDocument>(settlement.document);
+      const lines = (standing ?? answer?.result)?.lines ?? [];
+      return lines.filter(({ amount }) => amount.pence > 0).flatMap(({ evidence }) => evidence.records);
+    }),
+  );
+  if (charged.size === 0) return [];
+  const before = (await earlierMarks(store, data))
+    .filter(isMark)
+    .filter(({ recordId }) => charged.has(recordId));
+  const found = differences.flatMap(({ kind, backRecords }) => (kind === "mark" ? backRecords : []));
+  const now = conditionRecords(data.records, "back")
+    .filter(isMark)
+    .filter(({ recordId }) => found.includes(recordId));
+  return [...charged, ...chargedBefore(now, before)];
 }
 
 const earlier = (a: string, b: string): string => (a < b ? a : b);
@@ -100,6 +134,7 @@ export async function settlementInput(
       to: data.to,
       returnedAt: localOf(returnedAt, data.depot.timeZone),
       timeZone: data.depot.timeZone,
+      returnRecords: returnRecords(data),
       allowanceKm: quote.answer.result.allowanceKm.value,
       fuel: description.fuel,
       ...specNumber(data, "fuel", "tankLitres", "fuelTankLitres"),
@@ -117,9 +152,16 @@ export async function settlementInput(
     decidedOn: Object.fromEntries(
       classes.map(([id, { at }]) => [id, dateOf(localOf(at, data.depot.timeZone))]),
     ),
-    chargedElsewhere: await chargedElsewhere(store, data),
+    chargedElsewhere: await chargedElsewhere(store, data, condition),
+    foundLate: [...lateOf(data, condition, roundBack(data))],
   };
 }
+
+/** What shows when it came back: the beginning of the walk-round back. */
+const returnRecords = ({ records }: HireData): string[] =>
+  wholeRecords(records)
+    .filter((record) => record.kind === "walkStarted" && directionOf(record) === "back")
+    .map(({ id }) => id);
 
 /** A number of the spec of a fitted system, under the settlement's own name. */
 function specNumber<As extends "fuelTankLitres" | "defLitresPer1000Km">(
@@ -156,11 +198,21 @@ export async function inputNow(store: Store, data: HireData): Promise<Settlement
   if (kept?.answer) {
     const frozen = data.frozen.find(({ id }) => id === kept.frozenId);
     const input = frozen === undefined ? undefined : asDocument<FrozenSettlement>(frozen.document).input;
-    return input === undefined ? null : withEntries(input, entries);
+    return input === undefined
+      ? null
+      : { ...withEntries(input, entries), atMost: shownPence(kept.answer.result) };
   }
   const condition = await conditionOf(store, data);
   return withEntries(await settlementInput(store, data, condition.result), entries);
 }
+/** Lines as they were shown, in pence; one that waited for its cost or for a second signature is not bound yet. */
+const shownPence = ({ lines }: Settlement): Record<string, number> =>
+  Object.fromEntries(
+    lines
+      .filter(({ because }) => because !== "awaitsCost" && because !== "needsSecondSignature")
+      .map(({ id, amount }) => [id, amount.pence]),
+  );
+
 interface FrozenSettlement {
   readonly input?: SettlementInput;
 }

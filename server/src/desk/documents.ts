@@ -8,6 +8,7 @@ import type {
   GlassState,
   LoadPlan,
   MarkClass,
+  Mending,
   Party,
   Quote,
   RoomAnswer,
@@ -82,6 +83,8 @@ export interface SettlementDocument {
         readonly at: string;
         /** which incident it came of, where the desk says so */
         readonly incident?: string | null | undefined;
+        /** what is to be done about it before the next hire */
+        readonly todo?: Mending | null | undefined;
       }
     >
   >;

@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import type { markSchema } from "../api/schemas/vehicles.ts";
 import type { Store } from "../store/types.ts";
+import { mendedMarks } from "./mended-marks.ts";
 import { conditionRecords, wholeRecords } from "./record-facts.ts";
 
 export type KnownMark = z.input<typeof markSchema>;
@@ -16,9 +17,10 @@ export async function knownMarks(
   ).filter(({ refs }) => exceptHire === null || refs.hireId !== exceptHire);
   const byId = new Map(kept.map((record) => [record.id, record]));
   const marks = (["out", "back"] as const).flatMap((direction) => conditionRecords(kept, direction));
+  const mended = marks.length === 0 ? null : await mendedMarks(store, vehicleId);
   const known = new Map<string, KnownMark>();
   for (const { recordId, content } of marks) {
-    if (content.kind !== "mark") continue;
+    if (content.kind !== "mark" || mended?.has(recordId) === true) continue;
     const place = `${content.part} ${content.markKind} ${content.xShare.toFixed(1)} ${content.yShare.toFixed(1)}`;
     if (known.has(place)) continue;
     const record = byId.get(recordId);

@@ -1,12 +1,20 @@
-import { gbp, withRules } from "@setfair/engine";
+import { gbp, type Settlement, withRules } from "@setfair/engine";
 import type { z } from "zod";
 import { Refusal } from "../api/refusal.ts";
 import type { hirePageSchema } from "../api/schemas/hires.ts";
+import { depositNow } from "../money/deposit-now.ts";
+import { readHireMoney } from "../money/hire-money.ts";
 import { paymentsAnswer } from "../money/hire-money-answer.ts";
 import type { Store } from "../store/types.ts";
 import { conditionOf, settlementOf } from "./after-hire.ts";
 import { asItLeft } from "./as-it-left.ts";
-import { asDocument, type CustomerDocument, NO_SETTLEMENT, type QuoteDocument } from "./documents.ts";
+import {
+  asDocument,
+  type CustomerDocument,
+  NO_SETTLEMENT,
+  type QuoteDocument,
+  type SettlementDocument,
+} from "./documents.ts";
 import { forecastOf } from "./forecast.ts";
 import { loadAnswer } from "./gates.ts";
 import { glassAnswer, glassOf, isBeforeKeys, keepGlass, plainFinding } from "./glass.ts";
@@ -175,6 +183,8 @@ export function differencesAnswer(
       class: decided?.class ?? null,
       classReason: decided?.reason ?? null,
       classBy: decided === undefined ? null : nameOf(decided.by),
+      incident: decided?.incident ?? null,
+      todo: decided?.todo ?? null,
       asItLeft: shownAsItLeft(difference, data),
     };
   });
@@ -202,9 +212,7 @@ export function settlementState(
     releaseBy: answer.result.releaseBy,
     releasedAt: kept.releasedAt,
     promisedOn: promisedOn(entries),
-    refundDue: gbp(
-      kept.answer === null ? 0 : Math.max(0, kept.answer.result.total.pence - answer.result.total.pence),
-    ),
+    ...moneyNow(data, kept, answer.result),
     entries: entries.map(({ id, kind, about, document, by, at }) => ({
       id,
       kind,
@@ -213,6 +221,18 @@ export function settlementState(
       by: by === HIRER ? null : nameOf(by),
       at,
     })),
+  };
+}
+
+/** What is to be kept, given back and paid back now, by the ledger. */
+function moneyNow(data: HireData, kept: SettlementDocument, result: Settlement) {
+  const { owedPence } = readHireMoney(data);
+  const { keepPence, backPence } = depositNow(data, result);
+  return {
+    lowered: gbp(Math.max(0, (kept.answer?.result.total.pence ?? 0) - result.total.pence)),
+    refundDue: gbp(kept.frozenAt === null ? 0 : Math.max(0, -owedPence)),
+    toKeep: gbp(keepPence),
+    toGiveBack: gbp(backPence),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { RepairCost, SettlementInput } from "@setfair/engine";
+import type { LateClaim, RepairCost, SettlementInput } from "@setfair/engine";
 import type { SettlementEntryRow, Store } from "../store/types.ts";
 import { asDocument } from "./documents.ts";
 import type { HireData } from "./hire-data.ts";
@@ -31,14 +31,52 @@ const aboutsOf = (entries: Entries, kind: SettlementEntryRow["kind"]): string[] 
   ...new Set(entries.filter((entry) => entry.kind === kind).map(({ about }) => about)),
 ];
 
+/** The last word on each thing of one kind. */
+const lastOf = <T>(entries: Entries, kind: SettlementEntryRow["kind"], read: (document: object) => T) =>
+  Object.fromEntries(
+    entries.filter((entry) => entry.kind === kind).map(({ about, document }) => [about, read(document)]),
+  );
+
+/** Cleaning beyond the included standard, with what shows it; the last entry holds. */
+interface CleaningDocument {
+  readonly hours: number;
+  readonly photographs: readonly string[];
+}
+export type ClaimDocument = Omit<LateClaim, "id" | "secondSigned">;
+export const claimId = (entryId: string): string => `claim:${entryId}`;
+
+function claimsOf(entries: Entries, signed: readonly string[]): LateClaim[] {
+  return entries
+    .filter(({ kind }) => kind === "claim")
+    .map(({ id, document }) => {
+      const { about, cost, ageYears, lifeYears, incident, photographs, departure } =
+        asDocument<ClaimDocument>(document);
+      const line = claimId(id);
+      const base = { about, cost, ageYears, lifeYears, incident, photographs, departure };
+      return { ...base, id: line, secondSigned: signed.includes(line) };
+    });
+}
+
+function cleaningOf(entries: Entries): Pick<SettlementInput, "cleaning"> {
+  const last = entries.findLast(({ kind }) => kind === "cleaning");
+  if (last === undefined) return {};
+  const { hours, photographs } = asDocument<CleaningDocument>(last.document);
+  return { cleaning: { hours, records: [], photographs: [...photographs] } };
+}
+
 /** The settlement's input with everything that was said and paid since; the last word on each thing holds. */
 export function withEntries(input: SettlementInput, entries: Entries): SettlementInput {
   const withdrawn = aboutsOf(entries, "withdraw");
+  const second = aboutsOf(entries, "second");
   return {
     ...input,
+    ...cleaningOf(entries),
+    claims: claimsOf(entries, second),
+    partAges: lastOf(entries, "age", (document) => (document as { ageYears: number }).ageYears),
+    awaiting: lastOf(entries, "awaiting", (document) => (document as { mostPence: number }).mostPence),
     estimates: { ...input.estimates, ...costsOf(entries, "estimate") },
     invoices: { ...input.invoices, ...costsOf(entries, "invoice") },
-    secondSigned: [...(input.secondSigned ?? []), ...aboutsOf(entries, "second")],
+    secondSigned: [...(input.secondSigned ?? []), ...second],
     withdrawn,
     disputed: [...disputesOf(entries)].flatMap(([id, isDisputed]) =>
       isDisputed && !withdrawn.includes(id) ? [id] : [],

@@ -2,6 +2,7 @@ import {
   addDays,
   composeTurnaround,
   type Difference,
+  type Mending,
   proposeSchedule,
   type TurnaroundJob,
 } from "@setfair/engine";
@@ -10,8 +11,8 @@ import type { turnaroundSchema } from "../api/schemas/upkeep.ts";
 import type { DepotRow, Store } from "../store/types.ts";
 import { conditionOf } from "./after-hire.ts";
 import { crewOf } from "./crew.ts";
-import { asDocument, type DepotDocument } from "./documents.ts";
-import { type HireData, readRows } from "./hire-data.ts";
+import { asDocument, type DepotDocument, NO_SETTLEMENT } from "./documents.ts";
+import { type HireData, partOf, readRows } from "./hire-data.ts";
 import { dateOf, localOf } from "./local-time.ts";
 import { walkFacts, wholeRecords } from "./record-facts.ts";
 
@@ -74,7 +75,11 @@ export async function openTurnarounds(
       .sort()[0];
     open.push({
       data,
-      jobs: composeTurnaround(data.vehicle.document.description, await differencesOf(store, data)),
+      jobs: composeTurnaround(
+        data.vehicle.document.description,
+        await differencesOf(store, data),
+        decidedOf(data),
+      ),
       done: doneOf(data),
       nextOut: next === undefined ? null : localOf(next, depot.timeZone),
     });
@@ -85,6 +90,12 @@ export async function openTurnarounds(
 async function differencesOf(store: Store, data: HireData): Promise<readonly Difference[]> {
   if (!walkFacts(data.records, "back").finished) return [];
   return (await conditionOf(store, data)).result.differences;
+}
+
+/** What the desk decided is to be done about each difference. */
+function decidedOf(data: HireData): Record<string, Mending | undefined> {
+  const { classes } = partOf(data, "settlement") ?? NO_SETTLEMENT;
+  return Object.fromEntries(Object.entries(classes).map(([id, { todo }]) => [id, todo ?? undefined]));
 }
 
 function doneOf({ records, row }: HireData): ReadonlySet<string> {

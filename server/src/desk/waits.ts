@@ -5,7 +5,8 @@ import { readHireMoney } from "../money/hire-money.ts";
 import { openHelp } from "./help.ts";
 import { driversOf, type HireData, partOf } from "./hire-data.ts";
 import { moneyOfHire } from "./money-of-hire.ts";
-import { walkFacts } from "./record-facts.ts";
+import { directionOf, walkFacts, wholeRecords } from "./record-facts.ts";
+import { secondLookOf } from "./second-look.ts";
 
 type Wait = z.input<typeof waitSchema>;
 
@@ -49,12 +50,23 @@ export function waitsOf(data: HireData, glass: GlassReading): readonly Wait[] {
     case "returned":
       return afterReturn(data);
     case "settled":
-      return partOf(data, "settlement")?.releasedAt || moneyOfHire(data).depositHeld.pence <= 0
-        ? [wait("close", "desk")]
-        : [wait("releaseDeposit", "desk")];
+      return afterSettling(data);
     default:
       return [];
   }
+}
+
+/** What is held back waits for its answer, by the promised day. */
+function afterSettling(data: HireData): readonly Wait[] {
+  const settlement = partOf(data, "settlement");
+  const result = settlement?.standing ?? settlement?.answer?.result;
+  const promised = settlement?.promisedOn ?? null;
+  if (settlement?.releasedAt && promised !== null && (result?.depositWithheld.pence ?? 0) > 0)
+    return [wait(promised < data.today ? "answerLate" : "answerHeld", "desk", { promisedOn: promised })];
+  if (moneyOfHire(data).owed.pence < 0 && settlement?.releasedAt) return [wait("refund", "desk")];
+  return settlement?.releasedAt || moneyOfHire(data).depositHeld.pence <= 0
+    ? [wait("close", "desk")]
+    : [wait("releaseDeposit", "desk")];
 }
 
 /** A hold on a card that ends this week, or has ended, before its deposit goes back. */
@@ -95,5 +107,22 @@ function beforeKeys(data: HireData, glass: GlassReading): readonly Wait[] {
 
 function afterReturn(data: HireData): readonly Wait[] {
   if (!walkFacts(data.records, "back").finished) return [wait("walkBack", "yard")];
+  if (keptOpen(data)) return [wait("secondLook", "yard")];
   return [wait("settle", "desk")];
+}
+
+/** Something was too wet or dirty at the return and nobody looked again, while the window is open. */
+function keptOpen(data: HireData): boolean {
+  const looks = wholeRecords(data.records).filter(
+    (record) => record.kind === "look" && directionOf(record) === "back",
+  );
+  const saw = (wet: boolean) =>
+    looks
+      .filter(({ content }) => ((content.outcome ?? content.saw) === "tooWetOrDirty") === wet)
+      .map(({ content }) => String(content.checkId ?? content.about));
+  const seen = new Set(saw(false));
+  const secondLooks = [...new Set(saw(true))]
+    .filter((checkId) => !seen.has(checkId))
+    .map((checkId) => ({ checkId, when: "back" as const }));
+  return secondLookOf(data, { secondLooks }).holds;
 }

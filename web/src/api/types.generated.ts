@@ -5058,6 +5058,13 @@ export interface components {
                 readonly where: string;
                 readonly told: boolean;
             }[];
+            readonly windows: {
+                readonly additionsHours: number;
+                readonly secondLookHours: number;
+            };
+            readonly secondLook: {
+                readonly until: string;
+            } | null;
             readonly done: boolean;
         };
         readonly YardJobsInput: {
@@ -7937,6 +7944,13 @@ export interface components {
                 readonly where: string;
                 readonly told: boolean;
             }[];
+            readonly windows: {
+                readonly additionsHours: number;
+                readonly secondLookHours: number;
+            };
+            readonly secondLook: {
+                readonly until: string;
+            } | null;
             readonly done: boolean;
         };
         readonly YardJobs: {

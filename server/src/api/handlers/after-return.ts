@@ -1,16 +1,20 @@
-import { settleHire } from "@setfair/engine";
+import { secondLookFindings, settleHire } from "@setfair/engine";
 import type { AppContext } from "../../context.ts";
 import { conditionOf, inputNow, settlementOf } from "../../desk/after-hire.ts";
 import { clockFindings } from "../../desk/clock-findings.ts";
 import { NO_SETTLEMENT, toJson } from "../../desk/documents.ts";
 import { plainFinding } from "../../desk/glass.ts";
-import { partOf, readHireData } from "../../desk/hire-data.ts";
+import { type HireData, partOf, readHireData } from "../../desk/hire-data.ts";
+import { localOf } from "../../desk/local-time.ts";
 import { moneyOfHire } from "../../desk/money-of-hire.ts";
 import { accountNames } from "../../desk/names.ts";
 import { differencesAnswer, settlementState } from "../../desk/page.ts";
+import { questionsAnswer } from "../../desk/questions.ts";
 import { requireStage } from "../../desk/require-stage.ts";
+import { secondLookOf } from "../../desk/second-look.ts";
 import { entriesOfHire } from "../../desk/settlement-entries.ts";
 import { ENGINE_VERSION } from "../../desk/version.ts";
+import type { Store } from "../../store/types.ts";
 import type { Handlers, Signed } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
 import { changeHire } from "./change-hire.ts";
@@ -19,17 +23,36 @@ async function differences(context: AppContext, { store }: Signed, id: string) {
   const data = await readHireData(store, id, context.now());
   requireStage(data, "returned", "settled", "closed");
   const answer = await conditionOf(store, data);
+  const secondLook = secondLookOf(data, answer.result);
   return {
     differences: differencesAnswer(data, answer.result.differences, await accountNames(store)),
     result: answer.result,
+    questions: questionsAnswer(data.records, answer.result.questions),
+    secondLook: { ...secondLook, due: [...secondLook.due] },
     findings: [
       ...answer.findings,
+      ...secondLookFindings(secondLook),
       ...clockFindings(
         await store.records.list({ hireId: id }),
         partOf(data, "readiness")?.keysOutAt ?? null,
       ),
     ].map(plainFinding),
   };
+}
+
+/** Nothing is settled while a second look is due and its window is open. */
+export async function requireSecondLook(store: Store, data: HireData): Promise<void> {
+  const look = secondLookOf(data, (await conditionOf(store, data)).result);
+  if (!look.holds) return;
+  const until = localOf(look.until, data.depot.timeZone).replace("T", " ");
+  throw new Refusal("missing", {
+    problems: [
+      {
+        path: "secondLook",
+        expected: `the second look at ${look.due.length} of what was too wet or dirty, or the end of its window at ${until}`,
+      },
+    ],
+  });
 }
 
 export const afterHandlers = {
@@ -47,9 +70,9 @@ export const afterHandlers = {
       });
       const kept = partOf(hire.data, "settlement") ?? NO_SETTLEMENT;
       const decided = Object.fromEntries(
-        classes.map(({ id, reason, incident = null, ...made }) => [
+        classes.map(({ id, reason, incident = null, todo = null, ...made }) => [
           id,
-          { class: made.class, reason, incident, by: hire.by, at: hire.data.now },
+          { class: made.class, reason, incident, todo, by: hire.by, at: hire.data.now },
         ]),
       );
       await hire.putPart("settlement", { ...kept, classes: { ...kept.classes, ...decided } });
@@ -69,6 +92,7 @@ export const afterHandlers = {
 
   settle: (call) =>
     changeHire(call, ["returned"], async (hire) => {
+      await requireSecondLook(hire.store, hire.data);
       const input = await inputNow(hire.store, hire.data);
       if (input === null) throw new Refusal("frozen");
       const answer = settleHire(input);
@@ -97,12 +121,11 @@ export const afterHandlers = {
 
   close: (call) =>
     changeHire(call, ["settled"], async (hire) => {
-      const released = partOf(hire.data, "settlement")?.releasedAt ?? null;
-      if (released === null && moneyOfHire(hire.data).depositHeld.pence > 0) {
-        throw new Refusal("missing", {
-          problems: [{ path: "deposit", expected: "the deposit given back first" }],
-        });
-      }
+      const { depositHeld, owed } = moneyOfHire(hire.data);
+      const missing = (path: string, expected: string) =>
+        new Refusal("missing", { problems: [{ path, expected }] });
+      if (depositHeld.pence > 0) throw missing("deposit", "the deposit given back first");
+      if (owed.pence < 0) throw missing("refund", "what was paid too much given back first");
       await hire.update({ stage: "closed" });
       await hire.audit("hire.closed");
     }),

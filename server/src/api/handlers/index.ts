@@ -27,6 +27,7 @@ import { recordHandlers } from "./records.ts";
 import { ruleHandlers } from "./rules.ts";
 import { sessionHandlers } from "./session.ts";
 import { settlementHandlers } from "./settlement.ts";
+import { settlementNoteHandlers } from "./settlement-notes.ts";
 import { setUpHandlers } from "./setup.ts";
 import { stockHandlers } from "./stock.ts";
 import { termsHandlers } from "./terms.ts";
@@ -69,6 +70,7 @@ export const handlers: Handlers = {
   ...keyHandlers,
   ...afterHandlers,
   ...settlementHandlers,
+  ...settlementNoteHandlers,
   ...recordHandlers,
   ...photographHandlers,
   ...yardHandlers,

@@ -6,6 +6,7 @@ import { partOf } from "../../desk/hire-data.ts";
 import { dateOf, localOf } from "../../desk/local-time.ts";
 import { entriesOfHire, promisedOn } from "../../desk/settlement-entries.ts";
 import { addEntry, changeMoney, isThere, putMoneyPart, refuseEntry } from "../../money/change-money.ts";
+import { depositNow } from "../../money/deposit-now.ts";
 import { exportPostings } from "../../money/export-postings.ts";
 import { entriesOf, readHireMoney } from "../../money/hire-money.ts";
 import { hireMoneyAnswer } from "../../money/hire-money-answer.ts";
@@ -16,6 +17,7 @@ import { sendInvoice } from "../../papers/invoice-paper.ts";
 import type { HireStage } from "../../store/types.ts";
 import type { Call, Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
+import { requireSecondLook } from "./after-return.ts";
 import { changeHire } from "./change-hire.ts";
 
 const PAYING: readonly HireStage[] = [
@@ -78,23 +80,26 @@ export const moneyHandlers = {
       if (settlement === null || settlement.answer === null) {
         throw new Refusal("missing", { problems: [{ path: "settlement", expected: "a settlement" }] });
       }
-      if (settlement.releasedAt !== null) throw new Refusal("frozen");
-      const { depositKept, depositReturned, depositWithheld } = (await settlementOf(hire.store, hire.data))
-        .result;
-      if (depositWithheld.pence > 0 && promisedOn(await entriesOfHire(hire.store, hire.data)) === null)
+      await requireSecondLook(hire.store, hire.data);
+      const { result } = await settlementOf(hire.store, hire.data);
+      const { keepPence, backPence } = depositNow(hire.data, result);
+      if (settlement.releasedAt !== null && keepPence + backPence === 0) throw new Refusal("frozen");
+      if (result.depositWithheld.pence > 0 && promisedOn(await entriesOfHire(hire.store, hire.data)) === null)
         throw new Refusal("missing", {
           problems: [
             { path: "promisedOn", expected: "a day by which the hirer has an answer on what is held back" },
           ],
         });
+      // each step has entries of its own: what is clear later is kept or given back later
+      const step = hire.data.payments.filter(({ kind }) => kind.startsWith("deposit")).length;
       const add = async (kind: "depositCharged" | "depositReleased", pence: number) => {
-        const id = `${kind}-${hire.data.row.id}`;
+        const id = `${kind}-${hire.data.row.id}-${step}`;
         if (pence > 0) await addEntry(hire, plain({ id, kind, pence, on: hire.data.today, route: "asHeld" }));
       };
-      await add("depositCharged", depositKept.pence);
-      await add("depositReleased", depositReturned.pence);
-      await hire.putPart("settlement", { ...settlement, releasedAt: hire.data.now });
-      await hire.audit("hire.depositReleased", { kept: depositKept.pence, returned: depositReturned.pence });
+      await add("depositCharged", keepPence);
+      await add("depositReleased", backPence);
+      await hire.putPart("settlement", { ...settlement, releasedAt: settlement.releasedAt ?? hire.data.now });
+      await hire.audit("hire.depositReleased", { kept: keepPence, returned: backPence });
     }),
 
   readHireMoney: (call) => answerOf(call),

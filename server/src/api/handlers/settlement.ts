@@ -1,29 +1,39 @@
+import { createWords } from "@setfair/words";
 import { hirerOf } from "../../auth/hirer-links.ts";
 import type { AppContext } from "../../context.ts";
 import { settlementOf } from "../../desk/after-hire.ts";
 import { asDocument, type DepotDocument, toJson } from "../../desk/documents.ts";
 import { type HireData, partOf, readHireData } from "../../desk/hire-data.ts";
+import { instantOf } from "../../desk/local-time.ts";
 import { accountNames } from "../../desk/names.ts";
 import { settlementState } from "../../desk/page.ts";
 import { requireStage } from "../../desk/require-stage.ts";
-import { entriesOfHire, promisedOn } from "../../desk/settlement-entries.ts";
+import { claimId, entriesOfHire, promisedOn } from "../../desk/settlement-entries.ts";
+import { keepStanding } from "../../desk/standing.ts";
 import type { HireStage, SettlementEntryRow, Store } from "../../store/types.ts";
 import type { Handlers, Signed } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
 
-const BACK: readonly HireStage[] = ["returned", "settled", "closed"];
+export const BACK: readonly HireStage[] = ["returned", "settled", "closed"];
+const WORDS = createWords("en-GB");
 /** In the place of an account, where it came by the hirer's link. */
 const HIRER = "hirer";
 
-type Entry = Pick<SettlementEntryRow, "kind" | "about"> & { readonly document: object };
+export type NewEntry = Pick<SettlementEntryRow, "kind" | "about"> & { readonly document: object };
 
-async function stateOf(store: Store, data: HireData) {
+export async function stateOf(store: Store, data: HireData) {
   const answer = await settlementOf(store, data);
   return settlementState(data, answer, await entriesOfHire(store, data), await accountNames(store));
 }
 
 /** Keeps one entry of the desk, for good, and gives the settlement as it then stands. */
-async function keep(context: AppContext, { store, account }: Signed, id: string, entry: Entry) {
+export async function keepEntry(
+  context: AppContext,
+  { store, account }: Signed,
+  id: string,
+  entry: NewEntry,
+  also: (inner: Store) => Promise<void> = async () => {},
+) {
   const data = await readHireData(store, id, context.now());
   requireStage(data, ...BACK);
   await store.within(async (inner) => {
@@ -40,6 +50,8 @@ async function keep(context: AppContext, { store, account }: Signed, id: string,
       about: id,
       document: { about: entry.about },
     });
+    await also(inner);
+    await keepStanding(inner, id, context.now(), account.id);
   });
   return stateOf(store, await readHireData(store, id, context.now()));
 }
@@ -50,7 +62,7 @@ async function requireLine(store: Store, data: HireData, lineId: string): Promis
     throw badField("lineId", "expected a line of this settlement");
 }
 
-async function requireMark(store: Store, data: HireData, differenceId: string): Promise<void> {
+export async function requireMark(store: Store, data: HireData, differenceId: string): Promise<void> {
   const { result } = await settlementOf(store, data);
   if (!result.lines.some(({ evidence }) => evidence.differenceId === differenceId))
     throw badField("differenceId", "expected a difference of this hire");
@@ -94,6 +106,8 @@ const SHOWN: readonly SettlementEntryRow["kind"][] = [
   "estimate",
   "invoice",
   "hold",
+  "claim",
+  "notice",
 ];
 
 export const settlementHandlers = {
@@ -102,19 +116,22 @@ export const settlementHandlers = {
     const data = await readHireData(signed.store, params.id, context.now());
     requireStage(data, ...BACK);
     await requireMark(signed.store, data, differenceId);
-    return keep(context, signed, params.id, { kind, about: differenceId, document });
+    return keepEntry(context, signed, params.id, { kind, about: differenceId, document });
   },
 
   /** By another person than the one who decided. */
   async signSecond({ context, signed, params, body }) {
     const data = await readHireData(signed.store, params.id, context.now());
     requireStage(data, ...BACK);
-    const decided = partOf(data, "settlement")?.classes[body.differenceId];
-    if (decided === undefined) throw badField("differenceId", "expected a difference that was decided");
-    if (decided.by === signed.account.id)
+    const claims = (await entriesOfHire(signed.store, data)).filter(({ kind }) => kind === "claim");
+    const decidedBy =
+      partOf(data, "settlement")?.classes[body.differenceId]?.by ??
+      claims.find(({ id }) => claimId(id) === body.differenceId)?.by;
+    if (decidedBy === undefined) throw badField("differenceId", "expected a difference that was decided");
+    if (decidedBy === signed.account.id)
       throw badField("differenceId", "expected another person than the one who decided it");
     const document = { reason: body.reason };
-    return keep(context, signed, params.id, { kind: "second", about: body.differenceId, document });
+    return keepEntry(context, signed, params.id, { kind: "second", about: body.differenceId, document });
   },
 
   async replyToLine({ context, signed, params, body }) {
@@ -122,17 +139,33 @@ export const settlementHandlers = {
     requireStage(data, ...BACK);
     await requireLine(signed.store, data, body.lineId);
     const document = { text: body.text };
-    return keep(context, signed, params.id, { kind: body.answer, about: body.lineId, document });
+    return keepEntry(context, signed, params.id, { kind: body.answer, about: body.lineId, document });
   },
 
   async holdDeposit({ context, signed, params, body }) {
     const data = await readHireData(signed.store, params.id, context.now());
     if (body.promisedOn < data.today) throw badField("promisedOn", "expected a day that is not past");
-    return keep(context, signed, params.id, { kind: "hold", about: "", document: body });
+    // the promise comes back by itself on its day
+    const note = {
+      hireId: params.id,
+      kind: "promise" as const,
+      text: WORDS.t("settling.holdNote", { reason: body.reason }),
+      moment: "day" as const,
+      owner: signed.account.id,
+      dueAt: instantOf(`${body.promisedOn}T06:00`, data.depot.timeZone, "promisedOn"),
+      by: signed.account.id,
+    };
+    return keepEntry(
+      context,
+      signed,
+      params.id,
+      { kind: "hold", about: "", document: body },
+      async (inner) => void (await inner.notes.add(note)),
+    );
   },
 
   addLostProperty: ({ context, signed, params, body }) =>
-    keep(context, signed, params.id, { kind: "lost", about: body.what, document: body }),
+    keepEntry(context, signed, params.id, { kind: "lost", about: body.what, document: body }),
 
   readStatement: async ({ context, params }) => statementOf(await statementHire(context, params.token)),
 
@@ -149,6 +182,7 @@ export const settlementHandlers = {
       document: toJson({ text: body.text }),
       by: HIRER,
     });
+    await keepStanding(found.store, found.data.row.id, context.now(), HIRER);
     return statementOf(found);
   },
 } satisfies Partial<Handlers>;

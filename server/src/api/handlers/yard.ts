@@ -1,5 +1,6 @@
-import { composeWalkRound } from "@setfair/engine";
+import { composeWalkRound, type WalkRound, windowsOf } from "@setfair/engine";
 import type { z } from "zod";
+import { conditionOf } from "../../desk/after-hire.ts";
 import { briefingFor } from "../../desk/briefing.ts";
 import { forecastOf } from "../../desk/forecast.ts";
 import { glassOf, plainFinding } from "../../desk/glass.ts";
@@ -8,6 +9,7 @@ import { knownMarks } from "../../desk/known-marks.ts";
 import { dateOf, localOf } from "../../desk/local-time.ts";
 import { missingSignatures } from "../../desk/paper-gates.ts";
 import { type Direction, directionOf, walkFacts, wholeRecords } from "../../desk/record-facts.ts";
+import { secondLookOf } from "../../desk/second-look.ts";
 import { comfortDefects } from "../../desk/told-defects.ts";
 import type { Store } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
@@ -20,6 +22,25 @@ const AWAY: readonly string[] = ["handedOver", "onHire", "returned"];
 function walkChain({ row, changes }: HireData, walk: Direction): string {
   const before = changes.filter(({ kind }) => kind === "vehicle").length;
   return before === 0 ? `${row.id}.${walk}` : `${row.id}~${before}.${walk}`;
+}
+
+/** The second look after the wash is a walk-round of its own: only what could not be judged, on a chain of its own. */
+async function secondLookJob(store: Store, data: HireData, back: YardJob): Promise<YardJob | null> {
+  if (!walkFacts(data.records, "back").finished) return null;
+  const look = secondLookOf(data, (await conditionOf(store, data)).result);
+  if (!look.holds) return null;
+  const round = back.walkRound as WalkRound; // made in jobOf
+  const steps = round.steps
+    .map((step) => ({ ...step, checks: step.checks.filter(({ id }) => look.due.includes(id)) }))
+    .filter(({ checks }) => checks.length > 0);
+  return {
+    ...back,
+    id: `${data.row.id}~look.back`,
+    walkRound: { ...round, steps },
+    signaturesNeeded: ["condition"],
+    secondLook: { until: look.until },
+    done: false,
+  };
 }
 
 async function jobOf(store: Store, data: HireData, walk: Direction): Promise<YardJob | null> {
@@ -54,6 +75,8 @@ async function jobOf(store: Store, data: HireData, walk: Direction): Promise<Yar
     briefing: walk === "out" ? (briefingFor(data, forecast?.answer ?? null)?.result ?? null) : null,
     conditions: walk === "out" ? glassOf(data, forecast?.answer ?? null).conditions.map(plainFinding) : [],
     defects: walk === "out" ? comfortDefects(data.upkeep, data.disclosures) : [],
+    windows: windowsOf(data.terms?.document ?? null),
+    secondLook: null,
     done: walkFacts(data.records, walk).finished,
   };
 }
@@ -75,7 +98,10 @@ export const yardHandlers = {
       const backDue = row.stage === "returned" || (AWAY.includes(row.stage) && dateOf(data.to) <= date);
       if (!outDue && !backDue) continue;
       const job = await jobOf(store, data, outDue ? "out" : "back");
-      if (job !== null) jobs.push(job);
+      if (job === null) continue;
+      jobs.push(job);
+      const again = outDue ? null : await secondLookJob(store, data, job);
+      if (again !== null) jobs.push(again);
     }
     return { date, jobs: jobs.sort((a, b) => (a.due < b.due ? -1 : 1)) };
   },

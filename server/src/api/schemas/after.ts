@@ -1,4 +1,4 @@
-import { MARK_CLASSES } from "@setfair/engine";
+import { HOLDERS, MARK_CLASSES, MENDINGS } from "@setfair/engine";
 import * as z from "zod";
 import { SETTLEMENT_ENTRIES } from "../../store/types.ts";
 import {
@@ -25,16 +25,78 @@ export const differenceSchema = named(
     class: markClassSchema.nullable(),
     classReason: z.string().nullable(),
     classBy: z.string().nullable(),
+    /** which incident it came of; the excess caps each by itself */
+    incident: z.string().nullable(),
+    /** what is to be done about it before the next hire */
+    todo: z.enum(MENDINGS).nullable(),
     /** photographs of the place from the walk-round out: of itself, else of its side */
     asItLeft: z.object({ of: z.enum(["place", "side"]).nullable(), photographs: z.array(z.string()) }),
   }),
 );
+/** Two entries of one thing in one round that do not agree: whoever signs says which holds, by an `answer` record. */
+export const questionSchema = named(
+  "ReadingQuestion",
+  z.object({
+    checkId: z.string(),
+    when: z.enum(["out", "back"]),
+    entries: z.array(
+      z.object({
+        id: idSchema,
+        hash: z.string(),
+        about: z.string(),
+        value: z.number(),
+        unit: z.string().nullable(),
+        deviceId: z.string(),
+        at: instantSchema,
+        photographs: z.array(z.string()),
+      }),
+    ),
+  }),
+);
+export const questionsSchema = named("ReadingQuestions", z.object({ questions: z.array(questionSchema) }));
+
+/** What could not be judged at the return, and until when somebody may look again. */
+export const secondLookSchema = named(
+  "SecondLook",
+  z.object({
+    due: z.array(z.string()),
+    until: instantSchema,
+    isOver: z.boolean(),
+    /** nothing is settled and no deposit goes back yet */
+    holds: z.boolean(),
+  }),
+);
+
+/** Who had the keys of a vehicle, newest first. */
+export const custodySchema = named(
+  "Custody",
+  z.object({
+    lines: z.array(
+      z.object({
+        at: instantSchema,
+        until: instantSchema.nullable(),
+        holder: z.enum(HOLDERS),
+        who: z.string(),
+        note: z.string().nullable(),
+        hireId: z.string().nullable(),
+        recordId: z.string().nullable(),
+        /** recorded at the vehicle in that time */
+        marks: z.int(),
+        photographs: z.int(),
+        readings: z.int(),
+      }),
+    ),
+  }),
+);
+
 export const differencesSchema = named(
   "Differences",
   z.object({
     differences: z.array(differenceSchema),
     /** existing marks, questions, second looks, what was not looked at (engine: ConditionResult) */
     result: roomResultSchema,
+    questions: z.array(questionSchema),
+    secondLook: secondLookSchema,
     findings: z.array(findingSchema),
   }),
 );
@@ -51,6 +113,8 @@ export const setClassesSchema = named(
           reason: textSchema(500),
           /** which incident it came of; the excess caps each by itself */
           incident: textSchema(80).nullable().optional(),
+          /** what is to be done about it: a job of the turnaround */
+          todo: z.enum(MENDINGS).nullable().optional(),
         }),
       )
       .min(1)
@@ -86,8 +150,13 @@ export const settlementStateSchema = named(
     releasedAt: instantSchema.nullable(),
     /** day by which the depot answers on what it holds */
     promisedOn: z.string().nullable(),
-    /** what the invoice, a charge taken back or a mended estimate has made too much since it was frozen */
+    /** what costs, answers and charges taken back have made it less since it was shown */
+    lowered: moneySchema,
+    /** paid or kept beyond what is due now: to be paid back in the ledger */
     refundDue: moneySchema,
+    /** what of the deposit can be kept and given back now, beyond what was */
+    toKeep: moneySchema,
+    toGiveBack: moneySchema,
     /** disputes, replies, costs and signatures, oldest first; `by` null is the hirer */
     entries: z.array(settlementEntrySchema),
   }),

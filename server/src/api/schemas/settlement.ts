@@ -1,6 +1,15 @@
 import * as z from "zod";
 import { settlementEntrySchema } from "./after.ts";
-import { dateSchema, idSchema, instantSchema, moneySchema, roomResultSchema, textSchema } from "./common.ts";
+import {
+  dateSchema,
+  hashSchema,
+  idSchema,
+  instantSchema,
+  localSchema,
+  moneySchema,
+  roomResultSchema,
+  textSchema,
+} from "./common.ts";
 import { named } from "./named.ts";
 
 const pence = z.int().min(0).max(100_000_000);
@@ -15,7 +24,83 @@ export const repairCostSchema = named(
     labourPence: pence,
     /** who wrote it and its number */
     reference: textSchema(200),
+    /** of the paper itself */
+    photographs: z.array(hashSchema).max(10).optional(),
   }),
+);
+
+const shots = z.array(hashSchema).min(1).max(20);
+/** What else the desk enters on a settlement, for good; the last entry on a thing holds. */
+export const settlementNoteSchema = named(
+  "SettlementNote",
+  z.discriminatedUnion("kind", [
+    z.strictObject({
+      kind: z.literal("cleaning"),
+      /** beyond the standard that is included */
+      hours: z.number().min(0).max(40),
+      reason: textSchema(500),
+      photographs: shots,
+    }),
+    z.strictObject({
+      kind: z.literal("age"),
+      differenceId: idSchema,
+      ageYears: z.number().min(0).max(60),
+      /** how the age is known */
+      reason: textSchema(500),
+    }),
+    z.strictObject({
+      kind: z.literal("awaiting"),
+      differenceId: idSchema,
+      /** the most that the repair may cost the hirer; held, not charged */
+      mostPence: pence,
+      reason: textSchema(500),
+    }),
+    z.strictObject({
+      kind: z.literal("claim"),
+      about: textSchema(200),
+      partsPence: pence,
+      labourPence: pence,
+      ageYears: z.number().min(0).max(60),
+      lifeYears: z.number().gt(0).max(60),
+      incident: textSchema(80).nullable(),
+      reason: textSchema(500),
+      /** as it was found */
+      photographs: shots,
+      /** as the place left: photographs of this hire's walk-round out */
+      departure: shots,
+    }),
+    z.strictObject({
+      kind: z.literal("file"),
+      with: z.enum(["insurer", "thirdParty"]),
+      name: textSchema(120),
+      reference: textSchema(120),
+      on: dateSchema,
+      state: z.enum(["opened", "sent", "answered", "paid", "closed"]),
+      paidPence: pence,
+      note: z.string().max(1000),
+    }),
+    z.strictObject({
+      kind: z.literal("notice"),
+      /** the client's own, so that sending twice charges once */
+      id: idSchema,
+      what: z.enum(["fine", "toll"]),
+      issuer: textSchema(120),
+      reference: textSchema(120),
+      /** when and where it was, as the notice says */
+      at: localSchema,
+      where: textSchema(200),
+      pence: pence.min(1),
+      /** for dealing with it; at most the fee that the terms of this hire state */
+      feePence: pence,
+      photographs: shots,
+    }),
+    z.strictObject({
+      kind: z.literal("mended"),
+      differenceId: idSchema,
+      on: dateSchema,
+      who: textSchema(120),
+    }),
+  ]),
 );
 export const secondSignatureSchema = named(
   "SecondSignature",

@@ -1,5 +1,12 @@
 import * as z from "zod";
-import { dateSchema, findingSchema, idSchema, localSchema, roomResultSchema } from "./common.ts";
+import {
+  dateSchema,
+  findingSchema,
+  idSchema,
+  instantSchema,
+  localSchema,
+  roomResultSchema,
+} from "./common.ts";
 import { stageSchema } from "./hires.ts";
 import { named } from "./named.ts";
 import { recordSchema } from "./records.ts";
@@ -37,6 +44,10 @@ export const yardJobSchema = named(
     conditions: z.array(findingSchema),
     /** for the walk out: open defects of comfort that the hirer is told of and signs for */
     defects: z.array(z.object({ id: idSchema, what: z.string(), where: z.string(), told: z.boolean() })),
+    /** hours that are signed for: the hirer's own additions after the keys, the second look after the return */
+    windows: z.object({ additionsHours: z.int(), secondLookHours: z.int() }),
+    /** where this is the second look after the wash: by when */
+    secondLook: z.object({ until: instantSchema }).nullable(),
     done: z.boolean(),
   }),
 );

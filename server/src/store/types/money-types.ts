@@ -35,7 +35,7 @@ export interface InvoiceRow {
   readonly by: string;
   readonly at: string;
 }
-/** accept, dispute: the hirer of a line · reply, withdraw: the desk · estimate, invoice: cost of a repair · second: a second person for a late charge · hold: until when the disputed part is kept · lost: property left behind */
+/** accept, dispute: the hirer of a line · reply, withdraw: the desk · estimate, invoice: cost of a repair · second: a second person for a late charge · hold: until when the disputed part is kept · lost: property left behind · cleaning: hours beyond what is included · age: of a part · awaiting: the most that an unknown cost may be · claim: what came to light later · file: an insurer's or a third party's · notice: a fine or a toll passed on · mended: a mark was repaired */
 export const SETTLEMENT_ENTRIES = [
   "accept",
   "dispute",
@@ -46,6 +46,13 @@ export const SETTLEMENT_ENTRIES = [
   "second",
   "hold",
   "lost",
+  "cleaning",
+  "age",
+  "awaiting",
+  "claim",
+  "file",
+  "notice",
+  "mended",
 ] as const;
 export interface SettlementEntryRow {
   readonly id: string;
