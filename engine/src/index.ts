@@ -91,6 +91,7 @@ export * from "./rooms/stock/check-packing.ts";
 export * from "./rooms/stock/types.ts";
 export * from "./rooms/trip/index.ts";
 export * from "./rooms/trip/stop-plan/index.ts";
+export * from "./rooms/trip/tornado/index.ts";
 export * from "./rooms/upkeep/check-defects.ts";
 export * from "./rooms/upkeep/check-upkeep.ts";
 export * from "./rooms/upkeep/compose-turnaround.ts";

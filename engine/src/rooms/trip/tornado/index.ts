@@ -1,0 +1,2 @@
+export { findTornado } from "./find-tornado.ts";
+export * from "./types.ts";
