@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { gzipSync } from "node:zlib";
-import { makeReceipt, makeRecord, type Receipt } from "@setfair/records";
+import { hashJson, makeReceipt, makeRecord, type Receipt, sha256Hex } from "@setfair/records";
 import { describe, expect, it } from "vitest";
 import { runCommand } from "./run-command.ts";
 import { testIo } from "./test-io.ts";
@@ -135,6 +135,51 @@ describe("setfair verify", () => {
     const { exit, out } = await run(["verify", "e", "--json"], file({ records: changed, receipts }));
     expect(exit).toBe(1);
     expect(JSON.parse(out).depots[0].records.firstBroken).toEqual({ id: records[1]!.id, why: "recordHash" });
+  });
+
+  it("goes through an unpacked dispute pack: each file, each photograph that a record names, what was frozen", async () => {
+    const jpeg = new Uint8Array([0xff, 0xd8, 0xff, 0xd9]);
+    const named = sha256Hex(jpeg);
+    const input = {
+      deviceId: "t",
+      deviceTime: "2026-05-09T10:00:00.000Z",
+      refs: { hireId: "h1" },
+      chain: "out",
+    };
+    const photograph = makeRecord(
+      { ...input, kind: "photograph", content: { about: "view.rear", sha256: named } },
+      null,
+    );
+    const receipt = makeReceipt(photograph, null, "2026-05-09T11:00:00.000Z");
+    const frozen = [{ room: "settlement", document: { total: 5 }, hash: hashJson({ total: 5 }) }];
+    const pack = {
+      "p/manifest.json": JSON.stringify({ files: [{ path: `photographs/${named}.jpg`, sha256: named }] }),
+      "p/records.json": JSON.stringify({ records: [photograph], receipts: [receipt] }),
+      "p/settlement.json": JSON.stringify({ frozen }),
+      [`p/photographs/${named}.jpg`]: jpeg,
+    };
+    const verify = async (files: Readonly<Record<string, string | Uint8Array>>) => {
+      const { exit, out } = await run(["verify", "p/", "--json", "--head", receipt.hash], files);
+      return { exit, pack: JSON.parse(out).pack };
+    };
+    expect(await verify(pack)).toMatchObject({
+      exit: 0,
+      pack: { photographs: 1, absent: [], frozen: { held: 1 } },
+    });
+    const other = { ...pack, [`p/photographs/${named}.jpg`]: new Uint8Array([1]) };
+    expect(await verify(other)).toMatchObject({ exit: 1, pack: { changed: [`photographs/${named}.jpg`] } });
+    const { [`p/photographs/${named}.jpg`]: _taken, ...without } = pack;
+    expect(await verify(without)).toMatchObject({ exit: 1, pack: { absent: [named] } });
+    const cheaper = {
+      ...pack,
+      "p/settlement.json": JSON.stringify({ frozen: [{ ...frozen[0], document: { total: 4 } }] }),
+    };
+    expect(await verify(cheaper)).toMatchObject({ exit: 1, pack: { frozen: { changed: ["settlement"] } } });
+    const away = {
+      ...pack,
+      "p/manifest.json": JSON.stringify({ files: [{ path: "../x.jpg", sha256: named }] }),
+    };
+    expect((await run(["verify", "p/"], away)).exit).toBe(2);
   });
 
   it("refuses a folder without records, and makes nothing there", async () => {

@@ -7,15 +7,20 @@ export type PaperName =
   | "receipt"
   | "statement"
   | "walkOut"
-  | "walkBack";
+  | "walkBack"
+  | "condition"
+  | "dispute"
+  | "lostProperty";
 
 interface PapersCardProps {
   readonly hireId: string;
   readonly papers: readonly PaperName[];
+  /** with everything for somebody who was not there, as one file */
+  readonly withPack?: boolean;
 }
 
 /** Papers of the hire as PDFs, each made at the moment it is opened. */
-export function PapersCard({ hireId, papers }: PapersCardProps) {
+export function PapersCard({ hireId, papers, withPack = false }: PapersCardProps) {
   return (
     <section className="card" aria-label={t("papers.card")}>
       <h2>{t("papers.card")}</h2>
@@ -33,6 +38,16 @@ export function PapersCard({ hireId, papers }: PapersCardProps) {
         ))}
       </p>
       <p className="quiet">{t("papers.opensPdf")}</p>
+      {withPack && (
+        <>
+          <p className="row">
+            <a className="button" href={`/api/hires/${encodeURIComponent(hireId)}/dispute-pack`} download>
+              {t("proof.pack.zip")}
+            </a>
+          </p>
+          <p className="quiet">{t("proof.pack.files")}</p>
+        </>
+      )}
     </section>
   );
 }

@@ -31,10 +31,18 @@ export default function BackPart({ page }: PartProps) {
       <Differences page={page} />
       <HireStockCard hireId={page.hire.id} stage={page.hire.stage} />
       <SettlementCard page={page} />
-      <PapersCard hireId={page.hire.id} papers={["statement", "receipt", "walkBack"]} />
+      <PapersCard
+        hireId={page.hire.id}
+        papers={["condition", "statement", "dispute", "receipt", ...lostProperty(page), "walkBack"]}
+        withPack
+      />
     </>
   );
 }
+
+/** The slip, once something was left behind. */
+const lostProperty = (page: PartProps["page"]): readonly "lostProperty"[] =>
+  page.settlement?.entries.some(({ kind }) => kind === "lost") === true ? ["lostProperty"] : [];
 
 /** The civil time now in a zone, `YYYY-MM-DDTHH:MM`. */
 const civilNow = (timeZone: string): string =>

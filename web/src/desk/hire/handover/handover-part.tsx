@@ -27,7 +27,7 @@ export default function HandoverPart({ page }: PartProps) {
       <WalkCard title={t("handover.walkOut")} walk={page.records.out} />
       <Keys page={page} />
       <HirerLinkCard page={page} />
-      <PapersCard hireId={page.hire.id} papers={["agreement", "countries", "walkOut"]} />
+      <PapersCard hireId={page.hire.id} papers={["agreement", "condition", "countries", "walkOut"]} />
     </>
   );
 }
