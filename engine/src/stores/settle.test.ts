@@ -146,6 +146,63 @@ describe("the settlement of a step", () => {
     );
   });
 
+  it("takes of every shape of mode just what wants, limit and stores allow", () => {
+    const amount = fc.double({ min: 0, max: 300, noNaN: true });
+    const shares = fc.record({
+      wanted: fc.double({ min: 0, max: 1, noNaN: true }),
+      limit: fc.double({ min: 0, max: 1, noNaN: true }),
+    });
+    const needs = fc.uniqueArray(fc.constantFrom("lpg", "battery12"), { maxLength: 2 });
+    fc.assert(
+      fc.property(
+        needs,
+        fc.boolean(),
+        amount,
+        amount,
+        shares,
+        (needStores, gives, need, give, { wanted, limit }) => {
+          const held = { lpg: 40, battery12: 130 } as const;
+          const e = createEnsemble(
+            2,
+            new Map([
+              ["lpg", { capacity: 100, level: held.lpg }],
+              ["battery12", { capacity: 200, level: held.battery12 }],
+              ["freshWater", { capacity: 90, level: 20 }],
+            ]),
+          );
+          const one = running(
+            [
+              mode(
+                2,
+                needStores.map((store) => [store, need]),
+                gives ? [["freshWater", give]] : [],
+                limit,
+              ),
+            ],
+            wanted,
+            2,
+          );
+          beginStep(e);
+          settleRunning(compileRunning(one, e), e);
+          const activity = Math.min(
+            wanted,
+            limit,
+            ...needStores.map((store) => (need > 0 ? held[store as keyof typeof held] / need : 1)),
+            gives && give > 0 ? 70 / give : 1,
+          );
+          for (const life of [0, 1]) {
+            expect(one.demand[life]).toBeCloseTo(wanted - activity, 9);
+            for (const store of ["lpg", "battery12"] as const) {
+              const drawn = needStores.includes(store) ? activity * need : 0;
+              expect(e.level[indexOf(store)]![life]).toBeCloseTo(held[store] - drawn, 6);
+            }
+            expect(e.level[indexOf("freshWater")]![life]).toBeCloseTo(20 + (gives ? activity * give : 0), 6);
+          }
+        },
+      ),
+    );
+  });
+
   it("gives back what an inverter made and nobody took", () => {
     const e = createEnsemble(1, new Map([["battery12", { capacity: 1000, level: 900 }]]));
     beginStep(e);

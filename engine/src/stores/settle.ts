@@ -1,24 +1,6 @@
 import type { Mode, Running } from "../systems/contract.ts";
 import { type Ensemble, indexOf } from "./ensemble.ts";
-
-/** One store as a mode meets it: the amount at activity 1 and where it is booked. */
-interface Port {
-  /** index of the store; −1 where the mode has no such port */
-  readonly store: number;
-  readonly amount: Float64Array;
-  readonly level: Float64Array;
-  /** floor of what is drawn from, ceiling of what is given to */
-  readonly bound: Float64Array;
-  readonly booked: Float64Array;
-  readonly isSupply: boolean;
-}
-
-interface CompiledMode {
-  readonly limit: Float64Array;
-  readonly first: Port;
-  readonly second: Port;
-  readonly gift: Port;
-}
+import { type CompiledMode, type Port, settleMode } from "./settle-mode.ts";
 
 export interface CompiledRunning {
   readonly running: Running;
@@ -103,9 +85,9 @@ export function settleRunning(compiled: CompiledRunning, e: Ensemble): void {
   const { n } = e;
   if (granted !== null) for (let i = 0; i < n; i++) granted[i] = granted[i]! + left[i]!;
   for (let k = 0; k < modes.length && compiled.isWanted; k++) {
-    const { limit, first, second, gift } = modes[k]!;
+    const { first, second, gift } = modes[k]!;
     if (isDry(first, e) || isDry(second, e)) continue;
-    compiled.isWanted = settleMode(left, limit, first, second, gift, n);
+    compiled.isWanted = settleMode(left, modes[k]!, n, sums);
     if (first.store >= 0) drawSum[first.store] = drawSum[first.store]! + sums[0]!;
     if (second.store >= 0) drawSum[second.store] = drawSum[second.store]! + sums[1]!;
     if (gift.store < 0) continue;
@@ -146,76 +128,4 @@ export function returnUnused(
     }
   }
   granted.fill(0);
-}
-
-/** The inner loop of the whole forecast: one pass over the lives. Longer than most functions, so that it stays one loop. True where something is left. */
-function settleMode(
-  left: Float64Array,
-  limit: Float64Array,
-  first: Port,
-  second: Port,
-  gift: Port,
-  n: number,
-): boolean {
-  const { amount: need1, level: level1, bound: floor1, booked: out1, store: store1 } = first;
-  const { amount: need2, level: level2, bound: floor2, booked: out2, store: store2 } = second;
-  const { amount: give3, level: level3, bound: ceil3, booked: in3, store: store3 } = gift;
-  let sum1 = 0;
-  let sum2 = 0;
-  let sum3 = 0;
-  let rest = 0;
-  for (let i = 0; i < n; i++) {
-    const wanted = left[i]!;
-    if (!(wanted > 0)) continue;
-    const allowed = limit[i]!;
-    let a = Math.min(wanted, allowed);
-    // how much of it the stores allow; a port that is not there asks nothing
-    if (store1 >= 0) {
-      const has = level1[i]! - floor1[i]!;
-      if (a * need1[i]! > has) a = has > 0 ? has / need1[i]! : 0;
-    }
-    if (store2 >= 0) {
-      const has = level2[i]! - floor2[i]!;
-      if (a * need2[i]! > has) a = has > 0 ? has / need2[i]! : 0;
-    }
-    if (store3 >= 0) {
-      const room = ceil3[i]! - level3[i]!;
-      if (a * give3[i]! > room) a = room > 0 ? room / give3[i]! : 0;
-    }
-    if (!(a > 0)) {
-      rest += wanted;
-      continue;
-    }
-    // past the bound by rounding only: the activity was bounded by what is there
-    if (store1 >= 0) {
-      const before = level1[i]!;
-      let after = before - a * need1[i]!;
-      if (after < floor1[i]!) after = floor1[i]!;
-      level1[i] = after;
-      out1[i] = out1[i]! + (before - after);
-      sum1 += before - after;
-    }
-    if (store2 >= 0) {
-      const before = level2[i]!;
-      let after = before - a * need2[i]!;
-      if (after < floor2[i]!) after = floor2[i]!;
-      level2[i] = after;
-      out2[i] = out2[i]! + (before - after);
-      sum2 += before - after;
-    }
-    if (store3 >= 0) {
-      const before = level3[i]!;
-      let after = before + a * give3[i]!;
-      if (after > ceil3[i]!) after = ceil3[i]!;
-      level3[i] = after;
-      in3[i] = in3[i]! + (after - before);
-      sum3 += after - before;
-    }
-    left[i] = wanted - a;
-    rest += wanted - a;
-  }
-  sums[0] = sum1;
-  sums[1] = sum2;
-  sums[2] = sum3;
-  return rest > 0;
 }

@@ -29,8 +29,11 @@ export class SpreadOf {
   mean(values: Float64Array): number {
     const { n, weights } = this;
     let sum = 0;
-    if (weights === null) for (let i = 0; i < n; i++) sum += values[i]! / n;
-    else for (let i = 0; i < n; i++) sum += values[i]! * weights[i]!;
+    if (weights === null) {
+      for (let i = 0; i < n; i++) sum += values[i]!;
+      return sum / n;
+    }
+    for (let i = 0; i < n; i++) sum += values[i]! * weights[i]!;
     return sum;
   }
 
