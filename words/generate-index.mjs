@@ -19,7 +19,19 @@ const importName = (file) => {
 };
 
 /** What the hirer's phone shows; beside these, the texts of all systems. */
-const GUIDE = ["core", "countries", "diagnosis", "drawing", "findings", "hirer", "parts", "trip"];
+const GUIDE = [
+  "body-parts",
+  "core",
+  "countries",
+  "diagnosis",
+  "drawing",
+  "findings",
+  "hirer",
+  "hirer-after",
+  "parts",
+  "settlement-lines",
+  "trip",
+];
 
 /** The text of the generated module for the files that are there now. */
 export function indexText() {
