@@ -147,11 +147,10 @@ describe("the settlement of a step", () => {
   });
 
   it("takes of every shape of mode just what wants, limit and stores allow", () => {
-    const amount = fc.double({ min: 0, max: 300, noNaN: true });
-    const shares = fc.record({
-      wanted: fc.double({ min: 0, max: 1, noNaN: true }),
-      limit: fc.double({ min: 0, max: 1, noNaN: true }),
-    });
+    // whole numbers: doubles drawn by their bits are nearly all next to nought
+    const amount = fc.integer({ min: 0, max: 300 });
+    const share = fc.integer({ min: 0, max: 100 }).map((pct) => pct / 100);
+    const shares = fc.record({ wanted: share, limit: share });
     const needs = fc.uniqueArray(fc.constantFrom("lpg", "battery12"), { maxLength: 2 });
     fc.assert(
       fc.property(
