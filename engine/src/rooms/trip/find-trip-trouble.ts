@@ -7,6 +7,7 @@ import { isOffered } from "./do-acts.ts";
 import { driveLow } from "./drive-low.ts";
 import type { TripPlan } from "./plan-trip.ts";
 import { findWeakPost } from "./posts/find-weak-post.ts";
+import { COLD_NIGHT_C } from "./posts/list-loads.ts";
 import type { TripRecorder } from "./record-trip.ts";
 import type { StoreForecast, TripForecast } from "./types.ts";
 
@@ -32,7 +33,7 @@ const CODES: Readonly<Partial<Record<StoreId, string>>> = {
 /** Findings of the gates `resources` and `season`. */
 export function findTripTrouble(plan: TripPlan, recorder: TripRecorder, forecast: TripForecast): Finding[] {
   return [
-    ...forecast.stores.flatMap((store) => storeTrouble(plan, recorder, store)),
+    ...forecast.stores.flatMap((store) => storeTrouble(plan, recorder, store, hasColdNight(forecast))),
     ...frost(plan, recorder),
     ...butane(plan, recorder),
     ...actsNotOffered(plan),
@@ -49,13 +50,21 @@ function chanceFigure(chance: number, runs: number): Figure {
   return figure(shownChancePct(chance), "%", "trip.chance", { chance, runs }, "computed");
 }
 
-function storeTrouble(plan: TripPlan, recorder: TripRecorder, store: StoreForecast): Finding[] {
+function storeTrouble(
+  plan: TripPlan,
+  recorder: TripRecorder,
+  store: StoreForecast,
+  isCold: boolean,
+): Finding[] {
   const { chance } = store.trouble;
   const severity = severityOf(chance);
   const code = CODES[store.store];
   if (code === undefined) return [];
   if (severity === null)
-    return [...batteryLow(plan, store), ...driveLow(plan, store, mendsFor(plan, store, null))];
+    return [
+      ...batteryLow(plan, store, isCold),
+      ...driveLow(plan, store, mendsFor(plan, store, null, isCold)),
+    ];
   const at = middleOfTrouble(plan, recorder, store);
   const battery = store.store === "battery12";
   return [
@@ -82,7 +91,7 @@ function storeTrouble(plan: TripPlan, recorder: TripRecorder, store: StoreForeca
         ),
       },
       sources: [],
-      mends: mendsFor(plan, store, at),
+      mends: mendsFor(plan, store, at, isCold),
     },
   ];
 }
@@ -100,7 +109,7 @@ function middleOfTrouble(
 }
 
 /** No trouble, but little left at the worst hour of the lower tenth of the lives: worth saying, since habits differ. */
-function batteryLow(plan: TripPlan, store: StoreForecast): Finding[] {
+function batteryLow(plan: TripPlan, store: StoreForecast, isCold: boolean): Finding[] {
   const { input, timeline } = plan;
   const { p10 } = store.band;
   const least = p10.reduce((low, level) => Math.min(low, level), Number.POSITIVE_INFINITY);
@@ -126,7 +135,7 @@ function batteryLow(plan: TripPlan, store: StoreForecast): Finding[] {
         usePerDay: store.usePerDayAh!,
       },
       sources: [],
-      mends: mendsFor(plan, store, null),
+      mends: mendsFor(plan, store, null, isCold),
     },
   ];
 }
@@ -145,7 +154,20 @@ function placeAt({ input, timeline }: TripPlan, at: string): string {
   return stop < 0 ? "none" : input.trip.stops[stop]!.place.name;
 }
 
-function mendsFor({ input, timeline }: TripPlan, store: StoreForecast, at: string | null): Mend[] {
+/** Some night of the trip is cold enough for the heater to run. */
+function hasColdNight({ stops }: TripForecast): boolean {
+  return stops.some(({ coldestNightC }) => coldestNightC !== null && coldestNightC.p10 < COLD_NIGHT_C);
+}
+
+const isOffPost = ({ stops }: TripPlan["input"]["trip"]) =>
+  stops.some(({ acts, pitch }) => !acts.includes("plugIn") || pitch.postAmperes === 0);
+
+function mendsFor(
+  { input, timeline }: TripPlan,
+  store: StoreForecast,
+  at: string | null,
+  isCold: boolean,
+): Mend[] {
   const step = at === null ? timeline.steps : timeline.stepAt(at);
   const before = input.trip.stops.filter((_, index) => timeline.stops[index]!.arrive <= step);
   const without = (
@@ -156,19 +178,17 @@ function mendsFor({ input, timeline }: TripPlan, store: StoreForecast, at: strin
       .filter((stop) => !stop.acts.includes(act) && isOffered(stop, act))
       .map((stop): Mend => ({ code: mend, facts: { stop: stop.place.name } }));
   const plain = (code: string): Mend => ({ code, facts: {} });
+  // silly in July is worse than silent
+  const cooler = isCold ? [plain("trip.lowerNightHeating")] : [];
   switch (store.store) {
     case "battery12":
       return [
         ...without("plugIn", "trip.plugIn"),
-        plain("trip.hookUpEverySecondNight"),
-        plain("trip.lowerNightHeating"),
+        ...(isOffPost(input.trip) ? [plain("trip.hookUpEverySecondNight")] : []),
+        ...cooler,
       ];
     case "lpg":
-      return [
-        ...without("exchangeLpg", "trip.exchangeLpg"),
-        plain("trip.fullCylinders"),
-        plain("trip.lowerNightHeating"),
-      ];
+      return [...without("exchangeLpg", "trip.exchangeLpg"), plain("trip.fullCylinders"), ...cooler];
     case "freshWater":
       return [...without("fillWater", "trip.fillWater"), plain("trip.useLessWater")];
     case "wasteWater":
@@ -180,11 +200,7 @@ function mendsFor({ input, timeline }: TripPlan, store: StoreForecast, at: strin
     case "def":
       return [plain("trip.fillDef")];
     case "tractionBattery":
-      return [
-        ...without("plugIn", "trip.plugIn"),
-        plain("trip.chargeOnTheWay"),
-        plain("trip.lowerNightHeating"),
-      ];
+      return [...without("plugIn", "trip.plugIn"), plain("trip.chargeOnTheWay"), ...cooler];
     default:
       return [];
   }
@@ -270,7 +286,7 @@ function actsNotOffered({ input }: TripPlan): Finding[] {
 }
 
 function weakClimate({ notes }: TripForecast): Finding[] {
-  const weak = notes.filter((note) => note.weak);
+  const weak = notes.filter((note) => note.weak && note.forecastDays === 0);
   if (weak.length === 0) return [];
   return [
     {

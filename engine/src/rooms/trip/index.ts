@@ -2,4 +2,5 @@
 export { forecastTrip } from "./forecast-trip.ts";
 export * from "./posts/types.ts";
 export { reforecastTrip } from "./reforecast-trip.ts";
+export { leastLeft, type TripTelling, tellTrip } from "./tell-trip.ts";
 export * from "./types.ts";

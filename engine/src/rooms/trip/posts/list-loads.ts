@@ -13,8 +13,9 @@ export interface MainsOfVehicle {
   readonly loads: readonly FittedLoad[];
 }
 
-/** colder than this some night of the stop the heater counts; hotter than that some day the air conditioner: practice */
-const COLD_NIGHT_C = 12;
+/** Colder than this some night of a stop, °C, the heater counts: practice. */
+export const COLD_NIGHT_C = 12;
+/** hotter than this some day, °C, the air conditioner counts: practice */
 const HOT_DAY_C = 24;
 
 /** What it is like outside at a stop: the coldest night of the cold tenth, the hottest hour of the hot tenth; null where unknown. */
