@@ -46,7 +46,11 @@ export function KeepMark(props: MarkCardProps) {
     if (check !== null) await acts.keep("look", lookContent(check, "mark", photographs), [], done);
   };
   return (
-    <Press look="main" onPress={keepIt} disabled={draft.markKind === null || photographs.length === 0}>
+    <Press
+      look="main"
+      onPress={keepIt}
+      disabled={draft.markKind === null || (photographs.length === 0 && acts.walk.late === null)}
+    >
       {t("yard.mark.keep")}
     </Press>
   );
@@ -64,7 +68,11 @@ export function MarkCard(props: MarkCardProps) {
         <h2 id="mark-name">{t("yard.mark.title")}</h2>
         <p>{t("yard.mark.where")}</p>
       </div>
-      {photographs.length === 0 && <p className="yard-note yard-warn">{t("yard.mark.photoFirst")}</p>}
+      {photographs.length === 0 && (
+        <p className="yard-note yard-warn">
+          {t(acts.walk.late === null ? "yard.mark.photoFirst" : "yard.sheet.noPhotograph")}
+        </p>
+      )}
       <Chips legend={t("yard.mark.what")}>
         {KINDS.map((kind) => (
           <button
