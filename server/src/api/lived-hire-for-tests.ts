@@ -56,7 +56,15 @@ const signature = (purpose: string, role: "hirer" | "yard", records: readonly De
   strokes: STROKES,
 });
 
-interface Round {
+type Make = ReturnType<typeof makeDevice>;
+export interface Also {
+  /** more records of a round, before it is signed */
+  readonly also?: (make: Make, direction: "out" | "back", photograph: string) => readonly DepotRecord[];
+  /** checks that the usual round leaves out */
+  readonly without?: readonly string[];
+}
+
+interface Round extends Also {
   readonly hireId: string;
   readonly direction: "out" | "back";
   readonly walkRound: WalkRound;
@@ -64,11 +72,13 @@ interface Round {
 }
 
 /** Every check answered, one photograph of the nearside, and back one new mark there. */
-function walk(depot: TestDepot, { hireId, direction, walkRound, photograph }: Round): DepotRecord[] {
+function walk(depot: TestDepot, round: Round): DepotRecord[] {
+  const { hireId, direction, walkRound, photograph, also, without = [] } = round;
   const refs = { hireId, vehicleId: "pv2" };
   const make = makeDevice(`tablet-${direction}`, `${hireId}.${direction}`, refs, depot.context.now);
   const records = [make("walkStarted", { direction })];
   for (const check of walkRound.steps.flatMap(({ checks }) => checks)) {
+    if (without.includes(check.id)) continue;
     const about = { about: check.id, checkId: check.id, direction };
     if (check.kind === "reading" && check.reading) {
       const value = Math.min(check.reading.max, Math.max(check.reading.min, 12));
@@ -93,6 +103,7 @@ function walk(depot: TestDepot, { hireId, direction, walkRound, photograph }: Ro
         photographs: [photograph],
       }),
     );
+  records.push(...(also?.(make, direction, photograph) ?? []));
   const seen = [...records];
   if (direction === "out") {
     const briefed = make("briefed", { about: "leisureBattery.panel", direction });
@@ -105,17 +116,22 @@ function walk(depot: TestDepot, { hireId, direction, walkRound, photograph }: Ro
   return records;
 }
 
-async function walkRound(depot: TestDepot, id: string, direction: "out" | "back", on: string) {
+async function walkRound(
+  depot: TestDepot,
+  id: string,
+  direction: "out" | "back",
+  { on, ...more }: Also & { readonly on: string },
+) {
   const photograph = await sendPhotograph(depot, id, await makeJpeg());
   const { jobs } = await must(depot, "yard", "GET", `/yard/jobs?date=${on}`);
   const job = jobs.find((each: { id: string }) => each.id === `${id}.${direction}`);
-  const records = walk(depot, { hireId: id, direction, walkRound: job.walkRound, photograph });
+  const records = walk(depot, { hireId: id, direction, walkRound: job.walkRound, photograph, ...more });
   await must(depot, "yard", "POST", "/records", { records });
   return { photograph, records };
 }
 
 /** Lives one hire of the vehicle pv2 until it is back and walked round; nothing is decided yet. */
-export async function liveHire(depot: TestDepot): Promise<LivedHire> {
+export async function liveHire(depot: TestDepot, more: Also = {}): Promise<LivedHire> {
   const call = (...args: Parameters<TestDepot["call"]>) => must(depot, ...args);
   const asked = { customer: CUSTOMER, party: PARTY, ...PERIOD, vehicleId: "pv2" };
   const { id } = (await call("desk", "POST", "/hires", asked)).hire;
@@ -136,12 +152,12 @@ export async function liveHire(depot: TestDepot): Promise<LivedHire> {
       method: "card",
     });
   depot.at("2026-07-03T10:30:00.000Z");
-  const out = await walkRound(depot, id, "out", "2026-07-03");
+  const out = await walkRound(depot, id, "out", { on: "2026-07-03", ...more });
   depot.at("2026-07-03T11:20:00.000Z");
   await call("desk", "POST", `/hires/${id}/keys`);
   depot.at("2026-07-06T09:05:00.000Z");
   await call("desk", "POST", `/hires/${id}/return`, { at: "2026-07-06T10:00" });
-  const back = await walkRound(depot, id, "back", "2026-07-06");
+  const back = await walkRound(depot, id, "back", { on: "2026-07-06", ...more });
   return {
     id,
     photographs: { out: out.photograph, back: back.photograph },

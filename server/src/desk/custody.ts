@@ -18,8 +18,15 @@ const SEEN: Readonly<Record<string, Seen["kind"]>> = {
   reading: "reading",
   count: "reading",
 };
+/** Instants in one spelling, so that they sort as text. */
+const instant = (text: string): string => new Date(text).toISOString();
 const isHolder = (said: unknown): said is Holder => HOLDERS.some((holder) => holder === said);
 const textOf = (said: unknown): string | null => (typeof said === "string" && said !== "" ? said : null);
+
+function timeOf(said: unknown): string | null {
+  const text = textOf(said);
+  return text === null || Number.isNaN(Date.parse(text)) ? null : instant(text);
+}
 
 /** Keys out and back of the hires of a vehicle: to the hirer, and to the depot again. */
 async function byHires(store: Store, vehicleId: string, depot: string): Promise<KeysPassed[]> {
@@ -36,8 +43,10 @@ async function byHires(store: Store, vehicleId: string, depot: string): Promise<
     return [
       ...(keysOutAt === null
         ? []
-        : [{ ...base, at: keysOutAt, holder: "hirer" as const, who: customerName }]),
-      ...(keysBackAt === null ? [] : [{ ...base, at: keysBackAt, holder: "depot" as const, who: depot }]),
+        : [{ ...base, at: instant(keysOutAt), holder: "hirer" as const, who: customerName }]),
+      ...(keysBackAt === null
+        ? []
+        : [{ ...base, at: instant(keysBackAt), holder: "depot" as const, who: depot }]),
     ];
   });
 }
@@ -50,7 +59,7 @@ export async function custodyOf(store: Store, vehicleId: string): Promise<readon
     if (kind !== "keys" || !isHolder(content.holder)) return [];
     return [
       {
-        at: textOf(content.at) ?? deviceTime,
+        at: timeOf(content.at) ?? instant(deviceTime),
         holder: content.holder,
         who: textOf(content.who) ?? "",
         note: textOf(content.seen),
@@ -61,7 +70,7 @@ export async function custodyOf(store: Store, vehicleId: string): Promise<readon
   });
   const seen = records.flatMap(({ kind, deviceTime }): Seen[] => {
     const as = SEEN[kind];
-    return as === undefined ? [] : [{ at: deviceTime, kind: as }];
+    return as === undefined ? [] : [{ at: instant(deviceTime), kind: as }];
   });
   return readCustody([...(await byHires(store, vehicleId, depot.name)), ...written], seen).toReversed();
 }

@@ -75,8 +75,10 @@ async function mended(store: Store, data: HireData, body: Of<"mended">): Promise
 async function notice(call: Call<"noteOnSettlement">, data: HireData, body: Of<"notice">): Promise<Kept> {
   const { keysOutAt = null, keysBackAt = null } = partOf(data, "readiness") ?? {};
   const { timeZone } = data.depot;
-  const at = instantOf(body.at, timeZone, "at");
-  if (keysOutAt === null || keysBackAt === null || at < keysOutAt || at >= keysBackAt) {
+  const at = Date.parse(instantOf(body.at, timeZone, "at"));
+  const isWithin =
+    keysOutAt !== null && keysBackAt !== null && at >= Date.parse(keysOutAt) && at < Date.parse(keysBackAt);
+  if (!isWithin) {
     const said = (instant: string | null) =>
       instant === null ? "–" : localOf(instant, timeZone).replace("T", " ");
     throw badField("at", `expected a time with this hirer, ${said(keysOutAt)} to ${said(keysBackAt)}`);
