@@ -6,7 +6,11 @@ const LONGEST_PX = 2000;
  * (its place, for one). Throws where the file is not a picture that this browser can read.
  */
 export async function makeJpeg(file: Blob): Promise<Uint8Array<ArrayBuffer>> {
-  const picture = await createImageBitmap(file, { imageOrientation: "from-image" });
+  return jpegOf(await createImageBitmap(file, { imageOrientation: "from-image" }));
+}
+
+/** Likewise from a picture that is open already; it is closed. */
+export async function jpegOf(picture: ImageBitmap): Promise<Uint8Array<ArrayBuffer>> {
   const share = Math.min(1, LONGEST_PX / Math.max(picture.width, picture.height));
   const canvas = document.createElement("canvas");
   canvas.width = Math.max(1, Math.round(picture.width * share));

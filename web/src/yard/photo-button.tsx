@@ -1,24 +1,44 @@
 import { icon } from "@setfair/drawing";
-import { useId, useState } from "react";
+import { useEffect, useId, useRef, useState } from "react";
 import { SvgView } from "../parts/svg-view.tsx";
 import { t } from "../parts/words.ts";
 import { makeJpeg } from "./make-jpeg.ts";
+import { Press } from "./press.tsx";
+import { type Aim, Viewfinder } from "./viewfinder.tsx";
 
 export interface PhotoButtonProps {
   readonly label: string;
   readonly main?: boolean;
   /** lets a picture be chosen that was taken before; else the camera opens */
   readonly fromBefore?: boolean;
+  /** what the viewfinder shows over the picture; without it the device's own camera program opens */
+  readonly aim?: Aim;
   readonly onPhoto: (bytes: Uint8Array<ArrayBuffer>) => Promise<unknown>;
 }
 
-/** Opens the camera of the device (or its pictures) and keeps what it gives. */
-export function PhotoButton({ label, main = false, fromBefore = false, onPhoto }: PhotoButtonProps) {
+/** Whether this page may have a camera of its own. */
+function useCamera(): boolean {
+  const [found, setFound] = useState(false);
+  useEffect(() => {
+    // there is none on a page that is not secure
+    void navigator.mediaDevices?.enumerateDevices().then(
+      (devices) => setFound(devices.some(({ kind }) => kind === "videoinput")),
+      () => undefined,
+    );
+  }, []);
+  return found;
+}
+
+/** Opens our viewfinder, or the camera of the device (or its pictures), and keeps what it gives. */
+export function PhotoButton({ label, main = false, fromBefore = false, aim, onPhoto }: PhotoButtonProps) {
   const id = useId();
+  const input = useRef<HTMLInputElement>(null);
   const [state, setState] = useState<"ready" | "working" | "failed">("ready");
-  const take = async (input: HTMLInputElement) => {
-    const files = [...(input.files ?? [])];
-    input.value = "";
+  const [aiming, setAiming] = useState(false);
+  const hasCamera = useCamera() && aim !== undefined && !fromBefore;
+  const take = async (from: HTMLInputElement) => {
+    const files = [...(from.files ?? [])];
+    from.value = "";
     if (files.length === 0) return;
     setState("working");
     try {
@@ -31,6 +51,7 @@ export function PhotoButton({ label, main = false, fromBefore = false, onPhoto }
   return (
     <span className="photo-button">
       <input
+        ref={input}
         id={id}
         className="visually-hidden"
         type="file"
@@ -39,10 +60,28 @@ export function PhotoButton({ label, main = false, fromBefore = false, onPhoto }
         multiple={fromBefore}
         onChange={(event) => void take(event.currentTarget)}
       />
-      <label htmlFor={id} className={main ? "button button-main" : "button"}>
-        <SvgView node={icon("camera")} />
-        {state === "working" ? t("yard.photo.working") : label}
-      </label>
+      {hasCamera ? (
+        <Press look={main ? "main" : "plain"} onPress={() => setAiming(true)}>
+          <SvgView node={icon("camera")} />
+          {state === "working" ? t("yard.photo.working") : label}
+        </Press>
+      ) : (
+        <label htmlFor={id} className={main ? "button button-main" : "button"}>
+          <SvgView node={icon("camera")} />
+          {state === "working" ? t("yard.photo.working") : label}
+        </label>
+      )}
+      {aiming && aim !== undefined && (
+        <Viewfinder
+          aim={aim}
+          onShot={onPhoto}
+          onClose={() => setAiming(false)}
+          onOther={() => {
+            setAiming(false);
+            input.current?.click();
+          }}
+        />
+      )}
       {state === "failed" && (
         <span className="field-error" role="alert">
           {t("yard.photo.failed")}

@@ -5,6 +5,7 @@ import type { YardJob } from "../offline/database.ts";
 import { classes } from "../parts/classes.ts";
 import { ScrollMain } from "../parts/scroll-main.tsx";
 import { t } from "../parts/words.ts";
+import { aimAt } from "./aim-at.ts";
 import { CheckCard, KeepMeasure } from "./check-card.tsx";
 import { DrawingPane } from "./drawing-pane.tsx";
 import { lookContent } from "./look-content.ts";
@@ -74,7 +75,12 @@ export function SidePage({ job, acts, step, index }: SideProps) {
         <PhotoButton
           label={t("yard.photo.take")}
           fromBefore={walk.late !== null}
-          main={place.mark === null && check !== null && stillNeeds(walk, check) === "photograph"}
+          main={wantsPhotograph(acts, step, check)}
+          aim={aimAt(
+            job.vehicle.description as VehicleDescription,
+            step.view,
+            check !== null || part !== null || place.mark !== null,
+          )}
           onPhoto={(bytes) => acts.photograph(bytes, about, step.view, check)}
         />
         {place.mark !== null ? (
@@ -88,6 +94,18 @@ export function SidePage({ job, acts, step, index }: SideProps) {
     </>
   );
 }
+
+/** A photograph is the next thing to do: of the check that is open, or of the whole side while nothing is. */
+function wantsPhotograph(
+  { place, walk }: WalkActs,
+  step: WalkRoundStep,
+  check: WalkRoundCheck | null,
+): boolean {
+  if (place.mark !== null) return false;
+  if (check !== null) return stillNeeds(walk, check) === "photograph";
+  return place.open === null && WHOLE_SIDES.includes(step.view) && !walk.photographs.has(`view.${step.view}`);
+}
+const WHOLE_SIDES: readonly string[] = ["front", "nearside", "rear", "offside"];
 
 function nameOf(job: YardJob, step: WalkRoundStep, part: string): string {
   const vehicle = job.vehicle.description as VehicleDescription;

@@ -1,0 +1,103 @@
+import type { SvgNode } from "@setfair/drawing";
+import { useEffect, useRef, useState } from "react";
+import { SvgView } from "../parts/svg-view.tsx";
+import { t } from "../parts/words.ts";
+import { jpegOf } from "./make-jpeg.ts";
+import { Press } from "./press.tsx";
+import { isShutterKey } from "./shutter-key.ts";
+
+/** Where to stand and what to bring together with the outline; without an outline it is a close picture. */
+export interface Aim {
+  readonly outline: SvgNode | null;
+  readonly words: string;
+}
+
+export interface ViewfinderProps {
+  readonly aim: Aim;
+  /** a picture was taken; the viewfinder is done */
+  readonly onShot: (bytes: Uint8Array<ArrayBuffer>) => Promise<unknown>;
+  readonly onClose: () => unknown;
+  /** the device's own camera program, or a picture that is there already */
+  readonly onOther: () => unknown;
+}
+
+const WANTED: MediaStreamConstraints = {
+  audio: false,
+  video: { facingMode: { ideal: "environment" }, width: { ideal: 1920 }, height: { ideal: 1440 } },
+};
+
+/** The camera's picture with the vehicle's own outline over it; large shutter, and the keys that a device gives for one. */
+export function Viewfinder({ aim, onShot, onClose, onOther }: ViewfinderProps) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const video = useRef<HTMLVideoElement>(null);
+  const shutter = useRef<HTMLDivElement>(null);
+  const [state, setState] = useState<"opening" | "ready" | "working" | "failed">("opening");
+  useEffect(() => {
+    dialog.current?.showModal();
+    let stream: MediaStream | null = null;
+    let isGone = false;
+    void openCamera().then(
+      (opened) => {
+        stream = opened;
+        if (isGone || video.current === null) return stop(opened);
+        video.current.srcObject = opened;
+      },
+      () => setState("failed"),
+    );
+    return () => {
+      isGone = true;
+      if (stream !== null) stop(stream);
+    };
+  }, []);
+  const shoot = async () => {
+    if (state !== "ready" || video.current === null) return;
+    setState("working");
+    try {
+      await onShot(await jpegOf(await createImageBitmap(video.current)));
+      onClose();
+    } catch {
+      setState("failed");
+    }
+  };
+  const latest = useRef(shoot);
+  latest.current = shoot;
+  useEffect(() => {
+    const onKey = (event: KeyboardEvent) => {
+      if (event.repeat || !isShutterKey(event.key)) return;
+      event.preventDefault();
+      void latest.current();
+    };
+    addEventListener("keydown", onKey);
+    return () => removeEventListener("keydown", onKey);
+  }, []);
+  const begun = () => {
+    setState("ready");
+    shutter.current?.querySelector("button")?.focus();
+  };
+  return (
+    <dialog ref={dialog} className="viewfinder" aria-label={t("yard.aim.title")} onClose={() => onClose()}>
+      <p className="viewfinder-words">{aim.words}</p>
+      <div className="viewfinder-picture">
+        {/* what the lens sees has no sound and no words */}
+        <video ref={video} autoPlay playsInline muted onPlaying={begun} />
+        {aim.outline === null ? <i className="viewfinder-ring" /> : <SvgView node={aim.outline} />}
+      </div>
+      <p role="status" className="viewfinder-words">
+        {state === "opening" ? t("yard.aim.opening") : state === "failed" ? t("yard.aim.failed") : ""}
+      </p>
+      <div className="viewfinder-foot" ref={shutter}>
+        <Press look="main" onPress={shoot} disabled={state !== "ready"}>
+          {state === "working" ? t("yard.photo.working") : t("yard.aim.shoot")}
+        </Press>
+        <Press onPress={onOther}>{t("yard.aim.other")}</Press>
+        <Press onPress={() => dialog.current?.close()}>{t("yard.close")}</Press>
+      </div>
+    </dialog>
+  );
+}
+
+const openCamera = async (): Promise<MediaStream> => navigator.mediaDevices.getUserMedia(WANTED);
+
+function stop(stream: MediaStream): void {
+  for (const track of stream.getTracks()) track.stop();
+}
