@@ -71,6 +71,16 @@ describe("the papers of a hire", () => {
     expect(await text("/day-sheet?date=2026-07-03")).toContain("Going out (0)");
   });
 
+  it("the pack of a day holds the sheet and each hire's papers, and names what is not ready", async () => {
+    await depot.call("desk", "POST", `/hires/${id}/quote`, { accept: true });
+    await depot.call("desk", "POST", `/hires/${id}/book`);
+    const sheet = await text(`/day-sheet?date=${PERIOD.from.slice(0, 10)}`);
+    const pack = await text(`/day-pack?date=${PERIOD.from.slice(0, 10)}`);
+    expect(sheet).not.toContain("late entry");
+    for (const each of ["Going out", "Statement of liability", "late entry", "SF26 HRN"])
+      expect(pack).toContain(each);
+  });
+
   it("the statement needs a return first, and nobody reads a paper without signing in", async () => {
     expect((await fetch(`/hires/${id}/papers/statement`)).statusCode).toBe(409);
     expect((await fetch(`/hires/${id}/papers/quote`, null)).statusCode).toBe(401);

@@ -1805,6 +1805,23 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/day-pack": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** The day sheet and, for each hire of the day, its agreement, countries and blank walk-round, to print the evening before */
+        readonly get: operations["readDayPack"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/hires/{id}/differences": {
         readonly parameters: {
             readonly query?: never;
@@ -2088,8 +2105,43 @@ export interface paths {
         };
         readonly get?: never;
         readonly put?: never;
-        /** Readings of the panel on this hire, and what was tried when something failed */
+        /** Readings of the panel, what was tried when something failed, marks that both missed, answers to the statement */
         readonly post: operations["addGuideRecords"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/guide/{token}/photos/{sha256}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** A photograph of this hire for the hirer's own screen (size: small, large) */
+        readonly get: operations["readGuidePhoto"];
+        /** A photograph of the hirer's own, under its hash; body image/jpeg, resumable */
+        readonly put: operations["putGuidePhoto"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/additions": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Marks that the hirer added from their own phone after the keys, and until when they may */
+        readonly get: operations["readHirerAdditions"];
+        readonly put?: never;
+        readonly post?: never;
         readonly delete?: never;
         readonly options?: never;
         readonly head?: never;
@@ -3831,6 +3883,26 @@ export interface components {
             readonly briefing: unknown;
             readonly faults: components["schemas"]["FaultsInput"];
             readonly readings: readonly unknown[];
+            readonly additions: {
+                readonly until: string;
+                readonly isOver: boolean;
+            } | null;
+            readonly statementAt: string | null;
+        };
+        readonly HirerAdditionsInput: {
+            readonly until: string | null;
+            readonly isOver: boolean;
+            readonly additions: readonly {
+                readonly recordId: string;
+                readonly at: string;
+                readonly receivedAt: string;
+                readonly isLate: boolean;
+                readonly part: string;
+                readonly view: string;
+                readonly markKind: string;
+                readonly note: string;
+                readonly photographs: readonly string[];
+            }[];
         };
         readonly ImportInput: {
             readonly file: string;
@@ -4456,6 +4528,11 @@ export interface components {
             readonly releaseBy: string;
             readonly promisedOn: string | null;
             readonly total: components["schemas"]["MoneyInput"];
+            readonly evidence: readonly {
+                readonly lineId: string;
+                readonly out: readonly string[];
+                readonly back: readonly string[];
+            }[];
             readonly entries: readonly components["schemas"]["SettlementEntryInput"][];
         };
         readonly StatementReplyInput: {
@@ -6717,6 +6794,26 @@ export interface components {
             readonly briefing: unknown;
             readonly faults: components["schemas"]["Faults"];
             readonly readings: readonly unknown[];
+            readonly additions: {
+                readonly until: string;
+                readonly isOver: boolean;
+            } | null;
+            readonly statementAt: string | null;
+        };
+        readonly HirerAdditions: {
+            readonly until: string | null;
+            readonly isOver: boolean;
+            readonly additions: readonly {
+                readonly recordId: string;
+                readonly at: string;
+                readonly receivedAt: string;
+                readonly isLate: boolean;
+                readonly part: string;
+                readonly view: string;
+                readonly markKind: string;
+                readonly note: string;
+                readonly photographs: readonly string[];
+            }[];
         };
         readonly Import: {
             readonly file: string;
@@ -7342,6 +7439,11 @@ export interface components {
             readonly releaseBy: string;
             readonly promisedOn: string | null;
             readonly total: components["schemas"]["Money"];
+            readonly evidence: readonly {
+                readonly lineId: string;
+                readonly out: readonly string[];
+                readonly back: readonly string[];
+            }[];
             readonly entries: readonly components["schemas"]["SettlementEntry"][];
         };
         readonly StatementReply: {
@@ -18741,6 +18843,82 @@ export interface operations {
             };
         };
     };
+    readonly readDayPack: {
+        readonly parameters: {
+            readonly query?: {
+                readonly date?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
     readonly readDifferences: {
         readonly parameters: {
             readonly query?: never;
@@ -20325,6 +20503,256 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["RecordAnswer"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readGuidePhoto: {
+        readonly parameters: {
+            readonly query?: {
+                readonly size?: "small" | "large";
+            };
+            readonly header?: never;
+            readonly path: {
+                readonly token: string;
+                readonly sha256: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly putGuidePhoto: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly token: string;
+                readonly sha256: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["PhotoState"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readHirerAdditions: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirerAdditions"];
                 };
             };
             /** @description Default Response */

@@ -1,5 +1,8 @@
+import type { Words } from "@setfair/words";
+import type { Content } from "pdfmake/interfaces";
 import { hirerOf } from "../../auth/hirer-links.ts";
 import { partOf, readHireData } from "../../desk/hire-data.ts";
+import { packOfHire } from "../../papers/day-pack.ts";
 import { daySheet } from "../../papers/day-sheet.ts";
 import { disputePack } from "../../papers/dispute-pack.ts";
 import { picturesOf } from "../../papers/evidence/pictures.ts";
@@ -12,6 +15,28 @@ import { readToday } from "./today.ts";
 
 const asPdf = (name: string) =>
   ["content-disposition", `inline; filename="${name.replaceAll(/[^A-Za-z0-9.-]/g, "-")}.pdf"`] as const;
+
+type DayCall = Parameters<Handlers["readDaySheet"]>[0];
+type Day = Awaited<ReturnType<typeof readToday>>;
+
+/** The day sheet as a PDF, with what follows it. */
+async function sendDay(
+  { context, signed, query, reply }: DayCall,
+  file: "day" | "pack",
+  more: (day: Day, firm: string, words: Words) => Promise<Content[]>,
+): Promise<undefined> {
+  const depot = await signed.store.depot.get();
+  const words = wordsFor({ depot });
+  const day = await readToday(context, signed, query.date);
+  const { name } = await signed.store.firm.get();
+  const on = words.dateText(day.date, "full");
+  const content = [...daySheet(day, words), ...(await more(day, name, words))];
+  const paper = { title: words.t("papers.title.day", { on }), from: name, reference: on, content };
+  const pdf = await renderPdf(paper, words);
+  reply.header("cache-control", "private, no-store").header(...asPdf(`${file}-${day.date}`));
+  await reply.type("application/pdf").send(pdf);
+  return undefined;
+}
 
 export const paperHandlers = {
   async readPaper({ context, signed, params, reply }) {
@@ -51,23 +76,22 @@ export const paperHandlers = {
     return undefined;
   },
 
-  async readDaySheet({ context, signed, query, reply }) {
-    const depot = await signed.store.depot.get();
-    const words = wordsFor({ depot });
-    const day = await readToday(context, signed, query.date);
-    const { name } = await signed.store.firm.get();
-    const on = words.dateText(day.date, "full");
-    const pdf = await renderPdf(
-      {
-        title: words.t("papers.title.day", { on }),
-        from: name,
-        reference: on,
-        content: daySheet(day, words),
-      },
-      words,
-    );
-    reply.header("cache-control", "private, no-store").header(...asPdf(`day-${day.date}`));
-    await reply.type("application/pdf").send(pdf);
-    return undefined;
+  async readDaySheet(call) {
+    return sendDay(call, "day", async () => []);
+  },
+
+  async readDayPack(call) {
+    const { context, signed } = call;
+    const { store } = signed;
+    return sendDay(call, "pack", async (day, firm, words) => {
+      const pictures = picturesOf(context.files, signed.scope);
+      const packs: Content[] = [];
+      for (const [walk, hires] of [["out", day.out] as const, ["back", day.back] as const])
+        for (const { id } of hires) {
+          const data = await readHireData(store, id, context.now());
+          packs.push(...(await packOfHire({ data, store, words, firm, pictures }, walk)));
+        }
+      return packs;
+    });
   },
 } satisfies Partial<Handlers>;

@@ -40,4 +40,14 @@ export const papersOperations = {
     query: s.todayQuerySchema,
     perMinute: 60,
   }),
+  readDayPack: operation({
+    method: "GET",
+    url: "/day-pack",
+    tag: "papers",
+    summary:
+      "The day sheet and, for each hire of the day, its agreement, countries and blank walk-round, to print the evening before",
+    access: may("hire.see"),
+    query: s.todayQuerySchema,
+    perMinute: 6,
+  }),
 } as const;
