@@ -34,9 +34,11 @@ export function meterWindows(
   plan: TripPlan,
   { readings, added }: Measured,
 ): ReadonlyMap<StoreId, readonly MeteredWindow[]> {
-  const levels = readings.flatMap((reading, index): Level[] =>
-    plan.tracked.includes(reading.store) ? [readLevel(plan, reading, index)] : [],
-  );
+  const levels = readings.flatMap((reading, index): Level[] => {
+    if (!plan.tracked.includes(reading.store)) return [];
+    const { store, step, level, statedSd } = readLevel(plan, reading, index);
+    return [{ store, step, level, sd: statedSd }];
+  });
   const meter = new UseMeter(levels);
   const { input, systems, timeline, people } = plan;
   const { runs, seed, spread } = input;

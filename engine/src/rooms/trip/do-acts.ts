@@ -89,7 +89,7 @@ export function fillOnTheWay(
   if (driveKm === 0 || !ensemble.present[fuel]) return;
   const tank = systems.find(({ kind }) => kind === "fuel");
   if (tank === undefined || trip.settings[tank.id]?.fillOnTheWay === false) return;
-  const perKm = (vehicle.consumption.litresPer100Km * (tank.rates.fuel ?? 1)) / 100;
+  const perKm = (vehicle.consumption.litresPer100Km * (tank.rates.fuel?.times ?? 1)) / 100;
   const need = driveKm * perKm * FUEL_MARGIN;
   for (let i = 0; i < ensemble.n; i++) {
     const capacity = ensemble.capacity[fuel]![i]!;

@@ -15,7 +15,7 @@ import {
   systemModule,
 } from "../../systems/registry.ts";
 import type { VehicleDescription } from "../../vehicle/description.ts";
-import { rateUse } from "./rate-use.ts";
+import { type RatedUse, rateUse } from "./rate-use.ts";
 import { settlementRank } from "./settlement-order.ts";
 import type { UseRates } from "./types.ts";
 
@@ -34,7 +34,10 @@ export interface FittedPhysics {
  * The fitted systems that take part in the forecast, in the order of settlement, using as much of each store as
  * the rates say. Throws BadInput that names the field.
  */
-export function fitSystems(vehicle: VehicleDescription, rates: UseRates = {}): readonly FittedPhysics[] {
+export function fitSystems(
+  vehicle: VehicleDescription,
+  rated: RatedUse = { rates: {}, seed: 0, spread: false },
+): readonly FittedPhysics[] {
   return vehicle.systems
     .map((fitted, index): FittedPhysics | null => {
       const spec = parseSpec(fitted.kind, fitted.spec, `vehicle.systems.${index}`);
@@ -44,9 +47,9 @@ export function fitSystems(vehicle: VehicleDescription, rates: UseRates = {}): r
         id: fitted.id,
         kind: fitted.kind,
         spec,
-        physics: rateUse(physics, rates),
+        physics: rateUse(physics, rated),
         shares: physics.stores(spec),
-        rates,
+        rates: rated.rates,
       };
     })
     .filter((fitted) => fitted !== null)

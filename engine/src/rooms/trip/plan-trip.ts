@@ -20,7 +20,7 @@ export interface TripPlan {
 /** Checks the whole input and cuts the trip into steps. Throws BadInput that names each field. */
 export function planTrip(raw: TripInput): TripPlan {
   const input = parseWith<ParsedTrip>(tripInputSchema as z.ZodMiniType<ParsedTrip>, raw);
-  const systems = fitSystems(input.vehicle, input.rates);
+  const systems = fitSystems(input.vehicle, input);
   const ids = new Set(input.vehicle.systems.map(({ id }) => id));
   const named = [
     ...Object.keys(input.trip.settings).map((id) => ({ id, path: `trip.settings.${id}` })),

@@ -30,32 +30,42 @@ describe("a trip forecast with measured rates", () => {
   it("uses as much more of a store as its rate says, and of no other", () => {
     for (const store of ["lpg", "freshWater", "fuel", "def"] as const) {
       const use = (rates: TripInput["rates"]) => auditOf({ ...trip, rates }, store).out;
-      expect(use({ [store]: 1.3 }) / use({}), store).toBeCloseTo(1.3, 2);
-      expect(use({ cassette: 1.3 }), store).toBeCloseTo(use({}), 9);
+      expect(use({ [store]: { times: 1.3 } }) / use({}), store).toBeCloseTo(1.3, 2);
+      expect(use({ cassette: { times: 1.3 } }), store).toBeCloseTo(use({}), 9);
     }
     for (const store of ["wasteWater", "cassette"] as const) {
       const put = (rates: TripInput["rates"]) => auditOf({ ...trip, rates }, store).in;
-      expect(put({ [store]: 0.8 }) / put({}), store).toBeCloseTo(0.8, 2);
+      expect(put({ [store]: { times: 0.8 } }) / put({}), store).toBeCloseTo(0.8, 2);
     }
   });
 
   it("draws on the battery as measured, less what heat and charging lose beside it", () => {
     const use = (rates: TripInput["rates"]) => auditOf({ ...trip, rates }, "battery12").out;
-    const ratio = use({ battery12: 1.5 }) / use({});
+    const ratio = use({ battery12: { times: 1.5 } }) / use({});
     expect(ratio).toBeGreaterThan(1.3);
     expect(ratio).toBeLessThan(1.7);
   });
 
-  it("still balances in every store", () => {
-    const rates = {
-      battery12: 1.4,
-      lpg: 0.7,
-      freshWater: 1.8,
-      wasteWater: 0.5,
-      cassette: 2,
-      fuel: 1.1,
-      def: 2,
+  it("spreads hires as far apart as was measured, around the same middle", () => {
+    const gas = (rates: TripInput["rates"]) => {
+      const { stores } = forecastTrip({ ...trip, runs: 400, rates }).result;
+      const { band } = stores.find(({ store }) => store === "lpg")!;
+      return [band.p90, band.p50, band.p10].map((levels) => band.p50[0]! - levels.at(-1)!);
     };
+    const [plainLow, plainMiddle, plainHigh] = gas({});
+    const [low, middle, high] = gas({ lpg: { times: 1, sd: 0.3 } });
+    expect(middle! / plainMiddle!).toBeCloseTo(1, 1);
+    const width = (from: number, to: number) => Math.log(to / from) / 2.563;
+    const own = width(plainLow!, plainHigh!);
+    expect(width(low!, high!)).toBeCloseTo(Math.hypot(own, 0.3), 1);
+    expect(width(low!, high!)).toBeGreaterThan(own + 0.06);
+  });
+
+  it("still balances in every store", () => {
+    const times = { battery12: 1.4, lpg: 0.7, freshWater: 1.8, wasteWater: 0.5, cassette: 2, fuel: 1.1 };
+    const rates = Object.fromEntries(
+      Object.entries(times).map(([store, factor]) => [store, { times: factor, sd: 0.3 }]),
+    );
     for (const input of [mayHighlands(), newYearMountains()]) {
       const { stores } = forecastTrip({ ...input, runs: 20, audit: true, rates }).result;
       for (const { store, audit } of stores) expect(audit!.residual, store).toBeLessThan(1e-9);
@@ -66,11 +76,18 @@ describe("a trip forecast with measured rates", () => {
     const input = { ...mayHighlands(), runs: 20 };
     const none = forecastTrip(input);
     expect(forecastTrip({ ...input, rates: {} })).toEqual(none);
-    expect(forecastTrip({ ...input, rates: { lpg: 1, battery12: 1, fuel: 1 } })).toEqual(none);
+    expect(
+      forecastTrip({
+        ...input,
+        rates: { lpg: { times: 1 }, battery12: { times: 1, sd: 0 }, fuel: { times: 1 } },
+      }),
+    ).toEqual(none);
   });
 
   it("refuses a rate outside its bounds and names it", () => {
-    expect(() => forecastTrip({ ...mayHighlands(), rates: { lpg: 3 } })).toThrow(/rates\.lpg/);
+    expect(() => forecastTrip({ ...mayHighlands(), rates: { lpg: { times: 3 } } })).toThrow(
+      /rates\.lpg\.times/,
+    );
   });
 
   it("fills the tank on the way in time for a thirsty vehicle", () => {
@@ -80,7 +97,7 @@ describe("a trip forecast with measured rates", () => {
       drive: { distanceKm: k === 0 ? 120 : 370, minutes: 240 },
     }));
     const trip = { ...input.trip, stops };
-    const { stores } = forecastTrip(plain({ ...input, trip, rates: { fuel: 2 } })).result;
+    const { stores } = forecastTrip(plain({ ...input, trip, rates: { fuel: { times: 2 } } })).result;
     expect(stores.find(({ store }) => store === "fuel")!.trouble.chance).toBe(0);
   });
 });

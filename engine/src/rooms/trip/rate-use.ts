@@ -1,21 +1,42 @@
+import { keyedNormal, purposeKey } from "../../base/random.ts";
 import { indexOf } from "../../stores/ensemble.ts";
 import { STORES, type StoreId } from "../../stores/stores.ts";
 import type { Mode, Running, SystemPhysics } from "../../systems/contract.ts";
 import type { UseRates } from "./types.ts";
 
-/** Factors by index of the store; null where all are 1. */
-function factorsOf(rates: UseRates): ReadonlyMap<number, number> | null {
-  const factors = Object.entries(rates).filter(([, rate]) => rate !== undefined && rate !== 1);
-  return factors.length === 0
-    ? null
-    : new Map(factors.map(([store, rate]) => [indexOf(store as StoreId), rate]));
+/** Measured use, and what its spread over the lives is drawn from. */
+export interface RatedUse {
+  readonly rates: UseRates;
+  readonly seed: number;
+  readonly spread: boolean;
+}
+
+interface Rate {
+  readonly times: number;
+  readonly sd: number;
+  readonly key: number;
+}
+
+/** Rates by index of the store; null where none differs from the description. */
+function ratesByStore({ rates, spread }: RatedUse): ReadonlyMap<number, Rate> | null {
+  const found = Object.entries(rates).flatMap(([store, rate]): [number, Rate][] => {
+    const sd = spread ? (rate?.sd ?? 0) : 0;
+    if (rate === undefined || (rate.times === 1 && sd === 0)) return [];
+    return [[indexOf(store as StoreId), { times: rate.times, sd, key: purposeKey(`rate.${store}`) }]];
+  });
+  return found.length === 0 ? null : new Map(found);
+}
+
+/** The factor of a store in each life: the same for all systems that draw on it, whatever else is fitted. */
+function factorsOf({ times, sd, key }: Rate, n: number, seed: number): Float64Array {
+  return new Float64Array(n).map((_, i) => times * Math.exp(sd * keyedNormal(seed, i, 0, key)));
 }
 
 /** The port of a mode as measured: a copy of its own, filled after the system has prepared its. */
 interface Rated {
   readonly from: Float64Array;
   readonly to: Float64Array;
-  readonly factor: number;
+  readonly factor: Float64Array;
 }
 
 /**
@@ -23,17 +44,22 @@ interface Rated {
  * and what it puts into one whose trouble is being full, is multiplied by the rate; what it gives for it stays.
  * With no rate other than 1 the system is handed back as it is.
  */
-export function rateUse<Spec>(physics: SystemPhysics<Spec>, rates: UseRates): SystemPhysics<Spec> {
-  const factors = factorsOf(rates);
+export function rateUse<Spec>(physics: SystemPhysics<Spec>, rated: RatedUse): SystemPhysics<Spec> {
+  const rates = ratesByStore(rated);
   const { start } = physics;
-  if (factors === null || start === undefined) return physics;
+  if (rates === null || start === undefined) return physics;
   return {
     ...physics,
-    start: (spec, context) => start(spec, context).map((running) => rateRunning(running, factors)),
+    start: (spec, context) => {
+      const factors = new Map(
+        [...rates].map(([store, rate]) => [store, factorsOf(rate, context.n, rated.seed)]),
+      );
+      return start(spec, context).map((running) => rateRunning(running, factors));
+    },
   };
 }
 
-function rateRunning(running: Running, factors: ReadonlyMap<number, number>): Running {
+function rateRunning(running: Running, factors: ReadonlyMap<number, Float64Array>): Running {
   const rated: Rated[] = [];
   const port = (store: StoreId, amount: Float64Array, isUse: boolean): Float64Array => {
     const factor = factors.get(indexOf(store));
@@ -55,7 +81,8 @@ function rateRunning(running: Running, factors: ReadonlyMap<number, number>): Ru
     modes,
     prepare: (view) => {
       if (!running.prepare(view)) return false;
-      for (const { from, to, factor } of rated) for (let i = 0; i < to.length; i++) to[i] = factor * from[i]!;
+      for (const { from, to, factor } of rated)
+        for (let i = 0; i < to.length; i++) to[i] = factor[i]! * from[i]!;
       return true;
     },
   };

@@ -21,13 +21,17 @@ export const READABLE_STORES = [
   "tractionBattery",
 ] as const;
 
-/** The furthest that measured use may move a rate from the description's own. */
-export const RATE_BOUNDS = { least: 0.5, most: 2 } as const;
-/** How much more (above 1) or less this vehicle uses of a store than its description says, by store; 1 where left out. */
-export const ratesSchema = z.partialRecord(
-  z.enum(READABLE_STORES),
-  z.number().check(z.minimum(RATE_BOUNDS.least), z.maximum(RATE_BOUNDS.most)),
-);
+/** The furthest that measured use may move a rate from the description's own, and the most that it may spread it. */
+export const RATE_BOUNDS = { least: 0.5, most: 2, mostSd: 0.6 } as const;
+/** Measured use of one store against the description of the vehicle. */
+export const useRateSchema = z.strictObject({
+  /** how much more (above 1) or less is used than the description says */
+  times: z.number().check(z.minimum(RATE_BOUNDS.least), z.maximum(RATE_BOUNDS.most)),
+  /** how much further hires lie apart than the forecast has by itself: standard deviation of the logarithm, 0.1 is about 10 % */
+  sd: z._default(z.number().check(z.minimum(0), z.maximum(RATE_BOUNDS.mostSd)), 0),
+});
+/** By store; as the description says where one is left out. */
+export const ratesSchema = z.partialRecord(z.enum(READABLE_STORES), useRateSchema);
 export type UseRates = z.infer<typeof ratesSchema>;
 
 /** `setfair trip`: one vehicle, one party, one trip. */

@@ -23,6 +23,8 @@ interface Read {
   readonly step: number;
   readonly level: number;
   readonly sd: number;
+  /** as stated, or by default of the unit, however small */
+  readonly statedSd: number;
 }
 
 export interface WeighedReading extends Read {
@@ -98,6 +100,7 @@ export function readLevel(
     step: timeline.stepAt(reading.at),
     level: level.level,
     sd: Math.max(level.sd, LEAST_SD_SHARE * share.capacity),
+    statedSd: level.sd,
   };
 }
 
