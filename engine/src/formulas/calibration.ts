@@ -8,6 +8,14 @@ export function rateOf(meanLog: number, least: number, most: number): number {
   return Math.min(most, Math.max(least, Math.exp(meanLog)));
 }
 
+/**
+ * How much further returns lie apart than their forecasts have it, as a standard deviation of the logarithm: the mean
+ * of what squares are in excess, with some returns that show no excess put before them.
+ */
+export function excessSpread(excessSum: number, count: number, priorCount: number, most: number): number {
+  return Math.min(most, Math.sqrt(Math.max(0, excessSum / (count + priorCount))));
+}
+
 /** Share of outcomes that lay within the band. */
 export function coverage(inside: number, count: number): number {
   return inside / count;
@@ -37,6 +45,19 @@ export const CALIBRATION_FORMULAS = [
       count: z.optional(count),
     },
     (a) => rateOf(a.meanLog, a.least, a.most),
+  ),
+  entry(
+    "calibration.spread",
+    "–",
+    "practice",
+    "root of the mean excess of squared logarithms, with priorCount returns of no excess put before them",
+    {
+      excessSum: between(-1e9, 1e9),
+      count,
+      priorCount: z.int().check(z.minimum(1), z.maximum(1000)),
+      most: above0(10),
+    },
+    (a) => excessSpread(a.excessSum, a.count, a.priorCount, a.most),
   ),
   entry(
     "calibration.coverage",

@@ -108,12 +108,12 @@ describe("rates by what came back", () => {
 
   it("let a wild return pull no more than one a spread away", () => {
     const usual = Array.from({ length: 6 }, () => returned(100));
-    const rate = (wild: number) => ratesOf(calibrateRates([...usual, returned(wild)]), "a").lpg!;
+    const rate = (wild: number) => ratesOf(calibrateRates([...usual, returned(wild)]), "a").lpg!.times;
     expect(rate(10_000)).toBeCloseTo(rate(1000), 9);
     expect(rate(10_000)).toBeLessThan(1.05);
     expect(calibrateRates([...usual, returned(1000)]).vehicles[0]!.rates[0]!.wild).toBe(1);
     // a single wild return of a new vehicle too
-    expect(ratesOf(calibrateRates([returned(10_000)]), "a").lpg).toBeLessThan(1.6);
+    expect(ratesOf(calibrateRates([returned(10_000)]), "a").lpg!.times).toBeLessThan(1.6);
   });
 
   it("find a vehicle that uses more than its sisters, and lend a new one the depot's", () => {
@@ -123,17 +123,31 @@ describe("rates by what came back", () => {
       ),
     );
     const found = calibrateRates(returns);
-    expect(ratesOf(found, "a").lpg).toBeGreaterThan(1.3);
-    expect(ratesOf(found, "a").lpg).toBeLessThan(1.48);
-    expect(ratesOf(found, "b").lpg).toBeCloseTo(1.1, 1);
-    const fresh = ratesOf(found, "new").lpg!;
-    expect(fresh).toBeGreaterThan(ratesOf(found, "b").lpg!);
-    expect(fresh).toBeLessThan(ratesOf(found, "a").lpg!);
+    expect(ratesOf(found, "a").lpg!.times).toBeGreaterThan(1.3);
+    expect(ratesOf(found, "a").lpg!.times).toBeLessThan(1.48);
+    expect(ratesOf(found, "b").lpg!.times).toBeCloseTo(1.1, 1);
+    const fresh = ratesOf(found, "new").lpg!.times;
+    expect(fresh).toBeGreaterThan(ratesOf(found, "b").lpg!.times);
+    expect(fresh).toBeLessThan(ratesOf(found, "a").lpg!.times);
+  });
+
+  it("learn how far hires lie apart where forecasts have them too close, and nothing where they do not", () => {
+    const spreadOf = (width: number) => {
+      const returns = Array.from({ length: 60 }, (_, k) =>
+        returned(100 * Math.exp(width * SD * keyedNormal(11, k, 0, 5)), k % 2 === 0 ? "a" : "b"),
+      );
+      return ratesOf(calibrateRates(returns), "a").lpg!.sd;
+    };
+    expect(spreadOf(0.8)).toBe(0);
+    expect(spreadOf(2)).toBeGreaterThan(0.2);
+    expect(spreadOf(2)).toBeLessThan(SD * Math.sqrt(3) + 0.05);
+    expect(spreadOf(40)).toBeLessThanOrEqual(RATE_BOUNDS.mostSd);
   });
 
   it("come as figures whose formula gives the same again", () => {
     const { depot, vehicles } = calibrateRates([returned(130), returned(90, "b")]);
-    for (const { rate } of [...depot, ...vehicles.flatMap(({ rates }) => rates)])
-      expect(formula(rate.formula, rate.inputs).value).toBeCloseTo(rate.value, 12);
+    for (const { rate, spread } of [...depot, ...vehicles.flatMap(({ rates }) => rates)])
+      for (const figure of [rate, spread])
+        expect(formula(figure.formula, figure.inputs).value).toBeCloseTo(figure.value, 12);
   });
 });

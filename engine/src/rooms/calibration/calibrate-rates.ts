@@ -1,7 +1,7 @@
 import { type Figure, figure } from "../../base/figure.ts";
-import { rateOf } from "../../formulas/calibration.ts";
+import { excessSpread, rateOf } from "../../formulas/calibration.ts";
 import { RATE_BOUNDS, READABLE_STORES, type UseRates } from "../trip/types.ts";
-import { fitRates, type Normal } from "./rate-model.ts";
+import { fitRates, type Normal, SCATTER_PRIOR } from "./rate-model.ts";
 import type { Calibration, ReturnedUse, StoreRate, VehicleRates } from "./types.ts";
 
 /** tenth and ninetieth per cent of a normal */
@@ -20,7 +20,8 @@ export function calibrateRates(returns: readonly ReturnedUse[]): Calibration {
     const found = fitRates(returns.filter((each) => each.store === store));
     if (found.depot.count === 0) continue;
     const { count, wild } = found.depot;
-    depot.push({ store, ...rateFigures(found.depot, { count }), count, wild });
+    const spread = spreadFigure(found.excessSum, count);
+    depot.push({ store, ...rateFigures(found.depot, { count }), spread, count, wild });
     for (const { vehicle, prior, data, wild: own, ...posterior } of found.vehicles) {
       const inputs = {
         priorMean: prior.mean,
@@ -29,12 +30,18 @@ export function calibrateRates(returns: readonly ReturnedUse[]): Calibration {
         dataSd: data.sd,
         count: data.count,
       };
-      const rate = { store, ...rateFigures(posterior, inputs), count: data.count, wild: own };
+      const rate = { store, ...rateFigures(posterior, inputs), spread, count: data.count, wild: own };
       vehicles.set(vehicle, [...(vehicles.get(vehicle) ?? []), rate]);
     }
   }
   const byVehicle = [...vehicles].map(([vehicle, rates]): VehicleRates => ({ vehicle, rates }));
   return { depot, vehicles: byVehicle.sort((a, b) => (a.vehicle < b.vehicle ? -1 : 1)) };
+}
+
+function spreadFigure(excessSum: number, count: number): Figure {
+  const inputs = { excessSum, count, priorCount: SCATTER_PRIOR, most: RATE_BOUNDS.mostSd };
+  const value = excessSpread(excessSum, count, SCATTER_PRIOR, RATE_BOUNDS.mostSd);
+  return figure(value, "–", "calibration.spread", inputs, "computed");
 }
 
 function rateFigures(
@@ -59,6 +66,9 @@ function rateFigures(
 export function ratesOf(calibration: Calibration, vehicle: string): UseRates {
   const own = calibration.vehicles.find((each) => each.vehicle === vehicle)?.rates ?? [];
   return Object.fromEntries(
-    [...calibration.depot, ...own].map(({ store, rate }) => [store, rate.value]),
+    [...calibration.depot, ...own].map(({ store, rate, spread }) => [
+      store,
+      { times: rate.value, sd: spread.value },
+    ]),
   ) as UseRates;
 }

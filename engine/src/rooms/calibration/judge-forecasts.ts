@@ -1,10 +1,12 @@
 import { type Figure, figure } from "../../base/figure.ts";
+import { normalQuantile } from "../../base/random.ts";
 import { bias, coverage } from "../../formulas/calibration.ts";
 import type { StoreId } from "../../stores/stores.ts";
 import { READABLE_STORES, type UseRates } from "../trip/types.ts";
 import { type ReturnedUse, USE_SHARES } from "./types.ts";
 
 const P10 = USE_SHARES.indexOf(0.1);
+const P50 = USE_SHARES.indexOf(0.5);
 const P90 = USE_SHARES.indexOf(0.9);
 
 /** How good the forecasts of one store were. */
@@ -21,8 +23,9 @@ export interface StoreJudgement {
 }
 
 /**
- * Judges forecasts by what was measured, store by store; a forecast at a rate is its forecast at 1 times the rate,
- * since use is in proportion to it until a store runs out. Stores without an outcome are left out.
+ * Judges forecasts by what was measured, store by store; a forecast at a rate is taken as its forecast without, moved
+ * by the rate and widened by its spread, since use is in proportion to it until a store runs out. Stores without an
+ * outcome are left out.
  * @param ratesFor the rates that a vehicle's forecasts were made with; none for the descriptions as they are
  */
 export function judgeForecasts(
@@ -32,20 +35,41 @@ export function judgeForecasts(
   return READABLE_STORES.flatMap((store): StoreJudgement[] => {
     const own = returns.filter((each) => each.store === store);
     if (own.length === 0) return [];
-    const rates = own.map(({ vehicle }) => ratesFor(vehicle)[store] ?? 1);
-    return [judgeStore(store, own, rates)];
+    return [
+      judgeStore(
+        store,
+        own.map((each) => atRate(each, ratesFor(each.vehicle)[store])),
+      ),
+    ];
   });
 }
 
-function judgeStore(store: StoreId, own: readonly ReturnedUse[], rates: readonly number[]): StoreJudgement {
+/** The forecast as it is with a rate: quantiles moved, and their distance from the middle widened on the logarithm. */
+function atRate(forecast: ReturnedUse, rate: UseRates[StoreId]): ReturnedUse {
+  if (rate === undefined) return forecast;
+  const { times, sd } = rate;
+  const middle = forecast.quantiles[P50]!;
+  return {
+    ...forecast,
+    mean: forecast.mean * times * Math.exp(sd ** 2 / 2),
+    quantiles: forecast.quantiles.map((level, k) => {
+      // read as nothing at all: nothing to widen
+      if (!(level > 0)) return 0;
+      const own = Math.log(level / middle);
+      const more = sd * normalQuantile(USE_SHARES[k]!);
+      return times * middle * Math.exp(Math.sign(k - P50) * Math.hypot(own, more));
+    }),
+  };
+}
+
+function judgeStore(store: StoreId, own: readonly ReturnedUse[]): StoreJudgement {
   const count = own.length;
-  const below = (k: number) =>
-    own.filter(({ used, quantiles }, i) => used <= rates[i]! * quantiles[k]!).length;
+  const below = (k: number) => own.filter(({ used, quantiles }) => used <= quantiles[k]!).length;
   const inside = own.filter(
-    ({ used, quantiles }, i) => used >= rates[i]! * quantiles[P10]! && used <= rates[i]! * quantiles[P90]!,
+    ({ used, quantiles }) => used >= quantiles[P10]! && used <= quantiles[P90]!,
   ).length;
   const measured = own.reduce((sum, { used }) => sum + used, 0);
-  const forecast = own.reduce((sum, { mean }, i) => sum + rates[i]! * mean, 0);
+  const forecast = own.reduce((sum, { mean }) => sum + mean, 0);
   return {
     store,
     count,

@@ -15,6 +15,10 @@ const LEAST_SD = 0.05;
 export const HELD_AT_SD = 1;
 /** A return as far off as this is told as wild: about one in eighty of honest ones. */
 const WILD_AT_SD = 2.5;
+/** A square further out than this counts as just there when the scatter of the returns is taken. */
+const SCATTER_AT_SD = 3;
+/** returns as close to their forecasts as these say that are put before the real ones: practice */
+export const SCATTER_PRIOR = 10;
 /** the pull of the returns on the rates settles long before this */
 const MOST_ROUNDS = 500;
 const SETTLED = 1e-12;
@@ -43,6 +47,8 @@ export interface VehiclePosterior extends Normal {
 }
 
 export interface RatePosterior {
+  /** sum over the returns of the squared distance from their rate less what their forecast has, on the logarithm */
+  readonly excessSum: number;
   readonly depot: Normal & { readonly count: number; readonly wild: number };
   readonly vehicles: readonly VehiclePosterior[];
 }
@@ -72,7 +78,18 @@ export function fitRates(returns: readonly ReturnedUse[]): RatePosterior {
     found = next;
     if (Math.max(0, ...moved) < SETTLED) break;
   }
-  return found;
+  return { ...found, excessSum: excessOf(groups, found.vehicles) };
+}
+
+/** What the returns scatter around the rates of their vehicles beyond their forecasts. */
+function excessOf(groups: readonly Group[], vehicles: readonly VehiclePosterior[]): number {
+  return groups.reduce((total, { seen }, k) => {
+    const { mean } = vehicles[k]!;
+    return seen.reduce((sum, { log, sd }) => {
+      const off = Math.min(Math.abs(log - mean), SCATTER_AT_SD * sd);
+      return sum + off ** 2 - sd ** 2;
+    }, total);
+  }, 0);
 }
 
 interface Group {
@@ -114,7 +131,7 @@ function summed(vehicle: string, seen: readonly Sighting[], around: number): Sum
 }
 
 /** The conjugate update of both levels. */
-function update(groups: readonly Summed[]): RatePosterior {
+function update(groups: readonly Summed[]): Omit<RatePosterior, "excessSum"> {
   const vehicleVariance = PRIOR_SD.vehicle ** 2;
   const pulls = groups.map(({ precision, mean }) => {
     const weight = 1 / (1 / precision + vehicleVariance);

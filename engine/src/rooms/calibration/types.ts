@@ -81,6 +81,8 @@ export interface StoreRate {
   /** 80 in 100 that the true one lies between these */
   readonly low: Figure;
   readonly high: Figure;
+  /** how much further hires of the depot lie apart than the forecast has by itself, on the logarithm */
+  readonly spread: Figure;
   /** returns behind it: of the vehicle, or of all vehicles of the depot */
   readonly count: number;
   /** of these, wild: further from the rate than can well be believed; none pulls more than one a spread away */
