@@ -1,6 +1,6 @@
 import { Link } from "wouter";
 import type { Schemas } from "../../api/client.ts";
-import { FindingText, GlassPill, LinkButton, PlainPill } from "../../parts/index.ts";
+import { classes, FindingText, GlassPill, LinkButton, PlainPill } from "../../parts/index.ts";
 import { dateText, t } from "../../parts/words.ts";
 import { placeOfGate, placeOfHire } from "../where.ts";
 
@@ -43,28 +43,36 @@ function LateText({ blocker, now }: { readonly blocker: Blocker; readonly now: s
   );
 }
 
-function Blocked({ blocker, now }: { readonly blocker: Blocker; readonly now: string }) {
+interface BlockedProps {
+  readonly blocker: Blocker;
+  readonly now: string;
+  /** the day that is shown: its own times stand without a date */
+  readonly date: string;
+}
+
+function Blocked({ blocker, now, date }: BlockedProps) {
   const { hire, why, lateMinutes } = blocker;
   const { worst, vehicle } = hire;
   const at = why === "late" ? hire.to : hire.from;
   const act = actOf(blocker);
   return (
-    <tr>
-      <td className="hold-pill">
+    <li className="hold-line">
+      <span className="hold-pill">
         <Pill blocker={blocker} />
-      </td>
-      <td className="hold-who">
-        <span className="num">{dateText(at, at.slice(0, 10) === now.slice(0, 10) ? "time" : "dayTime")}</span>{" "}
+      </span>
+      <span className="hold-who">
+        <span className="num">{dateText(at, at.slice(0, 10) === date ? "time" : "dayTime")}</span>{" "}
         <Link href={placeOfHire(hire.id)} className="link-row">
           {hire.customer}
         </Link>
         {vehicle !== null && (
-          <>
-            , {vehicle.name} <span className="quiet nowrap">{vehicle.registration}</span>
-          </>
+          <span>
+            {" "}
+            {vehicle.name} <span className="quiet nowrap">{vehicle.registration}</span>
+          </span>
         )}
-      </td>
-      <td className="hold-why">
+      </span>
+      <span className="hold-why">
         {why === "late" ? (
           <LateText blocker={blocker} now={now} />
         ) : (
@@ -78,38 +86,41 @@ function Blocked({ blocker, now }: { readonly blocker: Blocker; readonly now: st
             )}
           </>
         )}
-      </td>
-      <td className="hold-act">
+      </span>
+      <span className="hold-act">
         <LinkButton href={act.href} small>
           {act.text}
         </LinkButton>
-      </td>
-    </tr>
+      </span>
+    </li>
   );
 }
 
-/** What holds things up, worst first, each with its reason, its figure and the one act that helps. */
-export function HoldingUp({
-  blockers,
-  now,
-}: {
+/** So many fit one under the other on a desk's screen, below the road of the day; more stand in two columns. */
+const ONE_COLUMN = 7;
+
+export interface HoldingUpProps {
   readonly blockers: readonly Blocker[];
   readonly now: string;
-}) {
+  readonly date: string;
+}
+
+/** What holds things up, worst first, each with its reason, its figure and the one act that helps. */
+export function HoldingUp({ blockers, now, date }: HoldingUpProps) {
   return (
     <section className={blockers.length === 0 ? "card" : "card hold"} aria-labelledby="hold-title">
       <h2 id="hold-title">{t("desk.today.holding", { n: blockers.length })}</h2>
       {blockers.length === 0 ? (
         <p className="quiet">{t("desk.today.nothingHolds")}</p>
       ) : (
-        <table className="dense hold-table">
-          <caption className="visually-hidden">{t("desk.today.holdingCaption")}</caption>
-          <tbody>
-            {blockers.map((blocker) => (
-              <Blocked key={`${blocker.hireId}.${blocker.why}`} blocker={blocker} now={now} />
-            ))}
-          </tbody>
-        </table>
+        <ol
+          className={classes("hold-list", blockers.length > ONE_COLUMN && "hold-list-many")}
+          aria-label={t("desk.today.holdingCaption")}
+        >
+          {blockers.map((blocker) => (
+            <Blocked key={`${blocker.hireId}.${blocker.why}`} blocker={blocker} now={now} date={date} />
+          ))}
+        </ol>
       )}
     </section>
   );

@@ -84,7 +84,7 @@ function Day({ today, isToday }: { readonly today: Today; readonly isToday: bool
   return (
     <>
       <RoadOfTheDay today={today} isToday={isToday} />
-      <HoldingUp blockers={today.blockers} now={today.now} />
+      <HoldingUp blockers={today.blockers} now={today.now} date={today.date} />
       <Reminders date={today.date} />
       <div className="today-lists">
         <OutList hires={today.out} date={today.date} />
