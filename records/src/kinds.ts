@@ -129,6 +129,13 @@ export const RECORD_CONTENTS = {
     outcome: z.enum(["stop", "fixed", "found", "call", "left"]),
     answers: z.array(z.looseObject({ check: text(120), answer: text(20) })).check(z.maxLength(60)),
   }),
+  /** what the hirer says to one line of the settlement; `about` is the line. Photographs of theirs may go with it */
+  reply: z.looseObject({
+    about: text(200),
+    answer: z.enum(["accept", "dispute"]),
+    text: z.string().check(z.maxLength(1000)),
+    photographs: z.optional(z.array(hashSchema).check(z.maxLength(6))),
+  }),
   note: z.looseObject({ text: text(4000) }),
   correction: correctionContentSchema,
   signature: signatureContentSchema,

@@ -12,8 +12,10 @@ const NOTHING: AsItLeft = { of: null, photographs: [] };
 
 /** How the place of a difference looked when it left, as far as anybody took a picture of it. */
 export function asItLeft(difference: Difference, records: readonly StoredRecord[]): AsItLeft {
+  // what the hirer photographed afterwards is no picture of ours of how it left
   const out = wholeRecords(records).filter(
-    (record) => record.kind === "photograph" && directionOf(record) === "out",
+    (record) =>
+      record.kind === "photograph" && directionOf(record) === "out" && record.content.by !== "hirer",
   );
   const hashes = (some: typeof out) => [...new Set(some.map(({ content }) => String(content.sha256)))];
   const names = [difference.checkId, difference.kind === "mark" ? difference.part : null].filter(

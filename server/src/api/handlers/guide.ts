@@ -1,17 +1,20 @@
-import { checkRecord } from "@setfair/records";
 import { hirerOf, makeHirerLink } from "../../auth/hirer-links.ts";
 import type { AppContext } from "../../context.ts";
+import { inputNow, settlementOf } from "../../desk/after-hire.ts";
 import { briefingFor } from "../../desk/briefing.ts";
 import { asDocument, type DepotDocument } from "../../desk/documents.ts";
 import { forecastInput, forecastOf } from "../../desk/forecast.ts";
 import { faultsOf } from "../../desk/help.ts";
-import { partOf, readHireData } from "../../desk/hire-data.ts";
+import { type HireData, partOf, readHireData } from "../../desk/hire-data.ts";
+import { additionsWindow, hirerAdditions } from "../../desk/hirer-additions.ts";
 import { panelReadings } from "../../desk/record-facts.ts";
 import { requireStage } from "../../desk/require-stage.ts";
-import type { LinkAnswer } from "../../store/types.ts";
+import { lineEvidence, photographsNamed } from "../../desk/statement-evidence.ts";
+import type { LinkAnswer, Store } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
-import { appendRecords } from "./append-records.ts";
+import { checkGuideRecords, keepGuideRecords } from "./guide-records.ts";
+import { sendPhotograph, takePhotograph } from "./photographs.ts";
 
 /** The hire that a link opens; unknown, expired and ended links all look alike. */
 async function linkOf(context: AppContext, token: string): Promise<LinkAnswer> {
@@ -70,31 +73,55 @@ export const guideHandlers = {
       briefing: briefingFor(data, forecast?.answer ?? null)?.result ?? null,
       faults: await faultsOf(store, data),
       readings: [...panelReadings(data.records, data.depot.timeZone)],
+      additions: additionsWindow(data),
+      statementAt: partOf(data, "settlement")?.frozenAt ?? null,
     };
   },
 
-  /** Only readings and what was tried when something failed, only of this hire, only while it runs. */
+  /** Only what is the hirer's to say, only of this hire. */
   async addGuideRecords({ context, params, body }) {
     const link = await linkOf(context, params.token);
     const store = context.database.storeFor(link.scope);
     const data = await readHireData(store, link.hireId, context.now());
-    requireStage(data, "booked", "handedOver", "onHire", "returned");
-    body.records.forEach((sent, k) => {
-      const { record, problems } = checkRecord(sent);
-      if (record === null)
-        throw new Refusal("recordRefused", {
-          problems: problems.map(({ path, expected }) => ({ path: `records.${k}.${path}`, expected })),
-        });
-      if (record.kind !== "reading" && record.kind !== "help")
-        throw badField(`records.${k}.kind`, "expected reading or help");
-      if (record.refs.hireId !== link.hireId)
-        throw badField(`records.${k}.refs.hireId`, "expected the hire of this link");
-      if (record.refs.vehicleId !== undefined && record.refs.vehicleId !== data.row.vehicleId) {
-        throw badField(`records.${k}.refs.vehicleId`, "expected the vehicle of this hire");
-      }
-      if (record.chain !== `${link.hireId}.road`)
-        throw badField(`records.${k}.chain`, `expected ${link.hireId}.road`);
-    });
-    return appendRecords(store, body.records);
+    const records = await checkGuideRecords(store, data, body.records);
+    return keepGuideRecords(context, store, data, records);
+  },
+
+  async putGuidePhoto({ context, params, body, request }) {
+    const { scope, hireId } = await linkOf(context, params.token);
+    const store = context.database.storeFor(scope);
+    if ((await store.photographs.ofHire(hireId)).length >= MOST_PHOTOGRAPHS)
+      throw badField("sha256", `expected at most ${MOST_PHOTOGRAPHS} photographs of a hire`);
+    return takePhotograph(context, { scope, store, hireId }, params.sha256, { body, request });
+  },
+
+  /** Of this hire only: what its records name and what its statement shows. */
+  async readGuidePhoto({ context, params, query, reply }) {
+    const { scope, hireId } = await linkOf(context, params.token);
+    const store = context.database.storeFor(scope);
+    const data = await readHireData(store, hireId, context.now());
+    if (!(await isOfHire(store, data, params.sha256))) throw new Refusal("notFound");
+    return sendPhotograph(context, scope, params.sha256, query.size, reply);
+  },
+
+  async readHirerAdditions({ context, signed, params }) {
+    const data = await readHireData(signed.store, params.id, context.now());
+    const window = additionsWindow(data);
+    return {
+      until: window?.until ?? null,
+      isOver: window?.isOver ?? false,
+      additions: await hirerAdditions(signed.store, data),
+    };
   },
 } satisfies Partial<Handlers>;
+
+/** Far more than an honest hire has; a link that went astray must not fill the disk. */
+const MOST_PHOTOGRAPHS = 600;
+
+async function isOfHire(store: Store, data: HireData, sha256: string): Promise<boolean> {
+  if (photographsNamed(data.records).includes(sha256)) return true;
+  if ((partOf(data, "settlement")?.frozenAt ?? null) === null) return false;
+  const { result } = await settlementOf(store, data);
+  const shown = lineEvidence(result, await inputNow(store, data), data.records);
+  return shown.some(({ out, back }) => out.includes(sha256) || back.includes(sha256));
+}

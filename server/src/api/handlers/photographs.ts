@@ -1,6 +1,9 @@
 import { Readable } from "node:stream";
+import type { FastifyReply, FastifyRequest } from "fastify";
+import type { AppContext } from "../../context.ts";
 import { readContentRange } from "../../files/content-range.ts";
 import type { PhotographAnswer, PhotographSize } from "../../files/types.ts";
+import type { Scope, Store } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
 
@@ -25,48 +28,67 @@ function refusalOfPhotograph(answer: Extract<PhotographAnswer, { state: "refused
   return new Refusal("notAPhotograph", { problems: [{ path, expected }] });
 }
 
+interface Keeper {
+  readonly scope: Scope;
+  readonly store: Store;
+  readonly hireId: string | null;
+}
+
+/** Takes the bytes that follow what is here of a photograph, under the hash of the whole. */
+export async function takePhotograph(
+  context: AppContext,
+  { scope, store, hireId }: Keeper,
+  sha256: string,
+  { body, request }: { readonly body: unknown; readonly request: FastifyRequest },
+) {
+  if (!(body instanceof Readable)) throw badField("content-type", "expected image/jpeg");
+  const length = request.headers["content-length"];
+  const range = readContentRange(
+    request.headers["content-range"],
+    length === undefined ? undefined : Number(length),
+  );
+  if (range === null) throw badField("content-range", "expected bytes first-last/total, or a Content-Length");
+  const answer = await context.files.put({ scope, sha256, ...range, body });
+  if (answer.state === "refused") throw refusalOfPhotograph(answer);
+  if (answer.state === "partial")
+    return { state: "partial" as const, received: answer.received, again: false };
+  const { bytes, widthPx, heightPx } = answer;
+  await store.photographs.add({ sha256, bytes, widthPx, heightPx, hireId, takenAt: null });
+  return { state: "kept" as const, received: bytes, again: answer.again };
+}
+
+/** Sends a photograph that is here, in a size for screens or as it came. */
+export async function sendPhotograph(
+  context: AppContext,
+  scope: Scope,
+  sha256: string,
+  size: keyof typeof SIZES,
+  reply: FastifyReply,
+): Promise<undefined> {
+  const found = await context.files.open(scope, sha256, SIZES[size]);
+  if (found === null) throw new Refusal("notFound");
+  reply
+    .header("cache-control", "private, max-age=31536000, immutable")
+    .header("content-length", found.bytes)
+    .type(found.type);
+  await reply.send(found.stream);
+  return undefined;
+}
+
 export const photographHandlers = {
   /** Kept unaltered under its hash; sent again, nothing happens twice. */
   async putPhoto({ context, signed, params, query, body, request }) {
-    const stream: unknown = body;
-    if (!(stream instanceof Readable)) throw badField("content-type", "expected image/jpeg");
-    const length = request.headers["content-length"];
-    const range = readContentRange(
-      request.headers["content-range"],
-      length === undefined ? undefined : Number(length),
-    );
-    if (range === null)
-      throw badField("content-range", "expected bytes first-last/total, or a Content-Length");
     if (query.hire !== undefined && (await signed.store.hires.get(query.hire)) === null)
       throw badField("hire", "expected a hire of this depot");
-    const answer = await context.files.put({
-      scope: signed.scope,
-      sha256: params.sha256,
-      ...range,
-      body: stream,
+    const { scope, store } = signed;
+    return takePhotograph(context, { scope, store, hireId: query.hire ?? null }, params.sha256, {
+      body,
+      request,
     });
-    if (answer.state === "refused") throw refusalOfPhotograph(answer);
-    if (answer.state === "partial") return { state: "partial", received: answer.received, again: false };
-    await signed.store.photographs.add({
-      sha256: params.sha256,
-      bytes: answer.bytes,
-      widthPx: answer.widthPx,
-      heightPx: answer.heightPx,
-      hireId: query.hire ?? null,
-      takenAt: null,
-    });
-    return { state: "kept", received: answer.bytes, again: answer.again };
   },
 
   async readPhoto({ context, signed, params, query, reply }) {
-    const found = await context.files.open(signed.scope, params.sha256, SIZES[query.size]);
-    if (found === null) throw new Refusal("notFound");
-    reply
-      .header("cache-control", "private, max-age=31536000, immutable")
-      .header("content-length", found.bytes)
-      .type(found.type);
-    await reply.send(found.stream);
-    return undefined;
+    return sendPhotograph(context, signed.scope, params.sha256, query.size, reply);
   },
 
   /** 200 when all of it is here; else 404, with how many bytes came in `setfair-received`. */

@@ -1,23 +1,23 @@
 import { createWords } from "@setfair/words";
 import { hirerOf } from "../../auth/hirer-links.ts";
 import type { AppContext } from "../../context.ts";
-import { settlementOf } from "../../desk/after-hire.ts";
+import { inputNow, settlementOf } from "../../desk/after-hire.ts";
 import { asDocument, type DepotDocument, toJson } from "../../desk/documents.ts";
 import { type HireData, partOf, readHireData } from "../../desk/hire-data.ts";
+import { checkAnswer, keepAnswer } from "../../desk/hirer-answers.ts";
 import { instantOf } from "../../desk/local-time.ts";
 import { accountNames } from "../../desk/names.ts";
 import { settlementState } from "../../desk/page.ts";
 import { requireStage } from "../../desk/require-stage.ts";
 import { claimId, entriesOfHire, promisedOn } from "../../desk/settlement-entries.ts";
 import { keepStanding } from "../../desk/standing.ts";
+import { lineEvidence } from "../../desk/statement-evidence.ts";
 import type { HireStage, SettlementEntryRow, Store } from "../../store/types.ts";
 import type { Handlers, Signed } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
 
 export const BACK: readonly HireStage[] = ["returned", "settled", "closed"];
 const WORDS = createWords("en-GB");
-/** In the place of an account, where it came by the hirer's link. */
-const HIRER = "hirer";
 
 export type NewEntry = Pick<SettlementEntryRow, "kind" | "about"> & { readonly document: object };
 
@@ -94,6 +94,7 @@ async function statementOf({ store, data, frozenAt }: Awaited<ReturnType<typeof 
     releaseBy: result.releaseBy,
     promisedOn: promisedOn(entries),
     total: result.total,
+    evidence: lineEvidence(result, await inputNow(store, data), data.records),
     entries: state.entries.filter(({ kind }) => SHOWN.includes(kind)),
   };
 }
@@ -172,17 +173,8 @@ export const settlementHandlers = {
   /** One answer a line and a time; the last holds, all are kept. */
   async answerStatement({ context, params, body }) {
     const found = await statementHire(context, params.token);
-    await requireLine(found.store, found.data, body.lineId);
-    if (body.answer === "dispute" && body.text.trim() === "")
-      throw badField("text", "expected why, in a few words");
-    await found.store.settlementEntries.add({
-      hireId: found.data.row.id,
-      kind: body.answer,
-      about: body.lineId,
-      document: toJson({ text: body.text }),
-      by: HIRER,
-    });
-    await keepStanding(found.store, found.data.row.id, context.now(), HIRER);
+    await checkAnswer(found.store, found.data, body, { line: "lineId", text: "text" });
+    await keepAnswer(found.store, found.data, body, context.now());
     return statementOf(found);
   },
 } satisfies Partial<Handlers>;

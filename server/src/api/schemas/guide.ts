@@ -36,5 +36,34 @@ export const guideSchema = named(
     faults: faultsSchema,
     /** readings of the panel sent so far */
     readings: z.array(z.unknown()),
+    /** until when the hirer may add marks that both missed; null before the keys went */
+    additions: z.nullable(z.object({ until: instantSchema, isOver: z.boolean() })),
+    /** when the statement was shown; null where there is none yet */
+    statementAt: z.nullable(instantSchema),
+  }),
+);
+
+/** What the hirer added to the walk-round from their own phone, for the desk. */
+export const hirerAdditionsSchema = named(
+  "HirerAdditions",
+  z.object({
+    until: instantSchema.nullable(),
+    isOver: z.boolean(),
+    additions: z.array(
+      z.object({
+        recordId: idSchema,
+        /** by the phone's clock */
+        at: instantSchema,
+        /** by the depot's */
+        receivedAt: instantSchema,
+        /** arrived after the window: made in time only by the phone's own clock */
+        isLate: z.boolean(),
+        part: z.string(),
+        view: z.string(),
+        markKind: z.string(),
+        note: z.string(),
+        photographs: z.array(z.string()),
+      }),
+    ),
   }),
 );

@@ -141,6 +141,8 @@ export const statementSchema = named(
     releaseBy: z.string(),
     promisedOn: z.string().nullable(),
     total: moneySchema,
+    /** photographs of each line, as it went out and as it came back */
+    evidence: z.array(z.object({ lineId: idSchema, out: z.array(z.string()), back: z.array(z.string()) })),
     /** what was said of the lines, oldest first; `by` null is the hirer */
     entries: z.array(settlementEntrySchema),
   }),
