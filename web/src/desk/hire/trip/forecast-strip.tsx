@@ -1,6 +1,7 @@
-import type { StoreForecast, StoreId, TripForecast } from "@setfair/engine";
-import { FigureSums, StoreStrip } from "../../../parts/index.ts";
-import { dateText, figureText, has, say, t } from "../../../parts/words.ts";
+import type { Finding, StoreForecast, StoreId, TripForecast } from "@setfair/engine";
+import { leastLeft } from "@setfair/engine";
+import { FigureSums, FindingText, StoreStrip } from "../../../parts/index.ts";
+import { dateText, figureText, has, mendText, say, t } from "../../../parts/words.ts";
 
 const TONES: Readonly<Partial<Record<StoreId, "ink" | "brass" | "water" | "moss">>> = {
   battery12: "ink",
@@ -16,7 +17,7 @@ const TONES: Readonly<Partial<Record<StoreId, "ink" | "brass" | "water" | "moss"
 
 /** Below this a trouble is noise of the drawing of lots, not news (1 in 20). */
 const NEWS = 0.05;
-export const hasTrouble = (store: StoreForecast): boolean => store.trouble.chance >= NEWS;
+const hasTrouble = (store: StoreForecast): boolean => store.trouble.chance >= NEWS;
 
 /** A chance is shown in steps of 5: finer would pretend. */
 export const shownPct = (chance: number): number => Math.round(chance * 20) * 5;
@@ -42,9 +43,28 @@ function troubleOf(store: StoreForecast, forecast: TripForecast): { share: numbe
 const kindName = (kind: string): string =>
   has(`thing.${kind}`) ? say(`thing.${kind}`) : has(`kind.${kind}`) ? say(`kind.${kind}`) : kind;
 
-function Sums({ store }: { readonly store: StoreForecast }) {
+/** Why it comes to trouble, and what would mend it, in the words of the finding. */
+function Reason({ finding }: { readonly finding: Finding }) {
+  return (
+    <div className="strip-reason">
+      <p>
+        <FindingText finding={finding} />
+      </p>
+      {finding.mends.length > 0 && (
+        <ul>
+          {finding.mends.map((mend) => (
+            <li key={mendText(mend)}>{mendText(mend)}</li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}
+
+function Sums({ store, finding }: { readonly store: StoreForecast; readonly finding: Finding | undefined }) {
   return (
     <div className="stack">
+      {finding !== undefined && <Reason finding={finding} />}
       <div>
         <FigureSums figure={store.capacityAh ?? store.capacity} label={t("trip.capacity")} />
       </div>
@@ -77,18 +97,23 @@ function sayOf(store: StoreForecast): string {
       when: when === null ? "none" : dateText(when, "dayTime"),
     });
   }
-  const edge = store.troubleAt === "empty" ? Math.min(...store.band.p10) : Math.max(...store.band.p90);
-  const share = edge / Math.max(1e-9, store.capacity.value);
-  return t("trip.strip.lasts", { end: store.troubleAt, pct: Math.round(share * 100) });
+  const left = Math.round(leastLeft(store) * 100);
+  return t("trip.strip.lasts", {
+    end: store.troubleAt,
+    pct: store.troubleAt === "empty" ? left : 100 - left,
+  });
 }
 
 /** One store of the forecast on the road of the trip. */
 export function ForecastStrip({
   store,
   forecast,
+  findings,
 }: {
   readonly store: StoreForecast;
   readonly forecast: TripForecast;
+  /** of the forecast: that of this store says why */
+  readonly findings: readonly Finding[];
 }) {
   const capacity = Math.max(1e-9, store.capacity.value);
   const shares = (levels: readonly number[]) => levels.map((level) => level / capacity);
@@ -106,7 +131,7 @@ export function ForecastStrip({
       trouble={troubleOf(store, forecast)}
       say={line}
       spoken={t("trip.strip.spoken", { store: name, line })}
-      sums={<Sums store={store} />}
+      sums={<Sums store={store} finding={findings.find(({ about }) => about === store.store)} />}
     />
   );
 }

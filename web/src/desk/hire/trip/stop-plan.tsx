@@ -1,4 +1,5 @@
-import type { StopCard, StopPlan, TripInput } from "@setfair/engine";
+import type { Finding, StopCard, StopPlan, TripInput } from "@setfair/engine";
+import { tellTrip } from "@setfair/engine";
 import { useQuery } from "@tanstack/react-query";
 import { useState } from "react";
 import { client } from "../../../api/client.ts";
@@ -41,12 +42,16 @@ export function StopPlanCard({ page }: PartProps) {
       )}
       {isWanted && plan.isPending && <Loading what={t("plan.searching")} />}
       <FailureNote failure={plan.error} onAgain={() => void plan.refetch()} />
-      {plan.data !== undefined && <Plan page={page} plan={plan.data.result} />}
+      {plan.data !== undefined && <Plan page={page} plan={plan.data.result} findings={plan.data.findings} />}
     </section>
   );
 }
 
-function Plan({ page, plan }: PartProps & { readonly plan: StopPlan }) {
+function Plan({
+  page,
+  plan,
+  findings,
+}: PartProps & { readonly plan: StopPlan; readonly findings: readonly Finding[] }) {
   const { id } = page.hire;
   const takeIt = useHireAct(() =>
     take(client.PUT("/api/hires/{id}/trip", { params: { path: { id } }, body: plan.trip as Trip })),
@@ -81,8 +86,8 @@ function Plan({ page, plan }: PartProps & { readonly plan: StopPlan }) {
       <details>
         <summary>{t("plan.strips")}</summary>
         <div className="strips">
-          {plan.forecast.stores.map((store) => (
-            <ForecastStrip key={store.store} store={store} forecast={plan.forecast} />
+          {tellTrip(plan.forecast).shown.map((store) => (
+            <ForecastStrip key={store.store} store={store} forecast={plan.forecast} findings={findings} />
           ))}
         </div>
       </details>

@@ -1,3 +1,4 @@
+import { type TripForecast, tellTrip } from "@setfair/engine";
 import { useState } from "react";
 import { client } from "../../../api/client.ts";
 import { problemAt, take } from "../../../api/failure.ts";
@@ -7,10 +8,12 @@ import { FailureNote } from "../../failure-note.tsx";
 import { useSignedIn } from "../../session.ts";
 import { useDraft } from "../../use-draft.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
+import { PostsCard } from "./posts-card.tsx";
 import { StopEditor } from "./stop-editor.tsx";
 import { StopPlanCard } from "./stop-plan.tsx";
+import { Swings } from "./swings.tsx";
 import { emptyTrip, newStop, type Trip, withDrives } from "./trip-draft.ts";
-import WillItLast from "./will-it-last.tsx";
+import WillItLast, { useForecast } from "./will-it-last.tsx";
 
 /** The trip with its stops, and whether everything aboard lasts. */
 export default function TripPart({ page }: PartProps) {
@@ -29,6 +32,7 @@ export default function TripPart({ page }: PartProps) {
     <>
       <WillItLast page={page} />
       {!draft.isDirty && <StopPlanCard page={page} />}
+      {!draft.isDirty && <Explained page={page} />}
       {isOpen || draft.isDirty ? (
         <TripForm
           trip={draft.value}
@@ -42,6 +46,20 @@ export default function TripPart({ page }: PartProps) {
           <Button onPress={() => setOpen(true)}>{t("trip.edit")}</Button>
         </section>
       )}
+    </>
+  );
+}
+
+/** What the posts can do, and what moves the answer: of the forecast as asked. */
+function Explained({ page }: PartProps) {
+  const forecast = useForecast(page).data?.result as TripForecast | undefined;
+  if (forecast === undefined) return null;
+  const { news, shown } = tellTrip(forecast);
+  const asked = [...news, ...shown.filter((store) => !news.includes(store))];
+  return (
+    <>
+      <PostsCard posts={forecast.posts ?? []} />
+      <Swings page={page} stores={asked} />
     </>
   );
 }

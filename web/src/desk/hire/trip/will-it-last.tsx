@@ -1,12 +1,15 @@
-import type { RoomAnswer, StoreForecast, TripForecast } from "@setfair/engine";
+import type { Finding, RoomAnswer, StoreForecast, TripForecast } from "@setfair/engine";
+import { type TripTelling, tellTrip } from "@setfair/engine";
 import { useQuery } from "@tanstack/react-query";
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
-import { FigureTap, FindingsList, Loading, RoadOfStops, type RoadStop } from "../../../parts/index.ts";
+import { FindingsList, Loading, RoadOfStops, type RoadStop } from "../../../parts/index.ts";
 import { dateText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import type { HirePageData, PartProps } from "../use-hire.ts";
-import { ForecastStrip, hasTrouble, shownPct } from "./forecast-strip.tsx";
+import { ForecastStrip, shownPct } from "./forecast-strip.tsx";
+import { WeatherNotes } from "./weather-notes.tsx";
+import "./trip.css";
 
 type Trip = NonNullable<HirePageData["trip"]>;
 
@@ -29,48 +32,45 @@ function roadOf(trip: Trip): readonly RoadStop[] {
   ];
 }
 
-const worstOf = (stores: readonly StoreForecast[]): StoreForecast | undefined =>
-  [...stores].filter(hasTrouble).sort((a, b) => b.trouble.chance - a.trouble.chance)[0];
-
-/** The answer first, in one sentence. */
-function sentenceOf(forecast: TripForecast): string {
-  const worst = worstOf(forecast.stores);
-  if (worst === undefined) return t("trip.lasts", { pct: forecast.lastsShownPct });
+/** The answer first, in one sentence; what else is news, in a second. */
+function sentenceOf({ news }: TripTelling, { lastsShownPct }: TripForecast): string {
+  const [worst, ...others] = news;
+  if (worst === undefined) return t("trip.lastsAll", { pct: lastsShownPct });
   const when = worst.trouble.p50At ?? worst.trouble.p10At;
-  return t("trip.trouble", {
+  const first = t("trip.trouble", {
     store: t(`store.${worst.store}`),
     end: worst.troubleAt,
     pct: shownPct(worst.trouble.chance),
     when: when === null ? "none" : dateText(when, "dayTime"),
     battery: worst.store === "battery12" ? "yes" : "no",
   });
+  if (others.length === 0) return first;
+  const stores = others.map(({ store, trouble }) =>
+    t("trip.alsoOne", { store: t(`store.${store}`), pct: shownPct(trouble.chance) }),
+  );
+  return `${first} ${t("trip.alsoTrouble", { stores: stores.join(", ") })}`;
 }
 
-function Notes({ forecast }: { readonly forecast: TripForecast }) {
-  const far = forecast.notes[0];
-  return (
-    <p className="quiet last-foot">
-      {t("trip.foot", { runs: forecast.runs })}{" "}
-      {far !== undefined && (
-        <>
-          {t("trip.station", { station: far.nearestStation })}{" "}
-          <FigureTap figure={far.distance} label={t("trip.stationDistance")} />
-          {far.weak && t("trip.weak")}
-        </>
-      )}
-    </p>
-  );
+/** Stores that last with room to spare, in one line. */
+function Quiet({ stores }: { readonly stores: readonly StoreForecast[] }) {
+  if (stores.length === 0) return null;
+  const names = stores.map(({ store }) => t(`store.${store}`));
+  return <p className="quiet last-foot">{t("trip.quiet", { n: names.length, stores: names.join(", ") })}</p>;
+}
+
+/** The forecast as the server keeps it; asked for once while nothing it rests on changes. */
+export function useForecast(page: HirePageData) {
+  return useQuery({
+    queryKey: ["forecast", page.hire.id, page.forecastHash],
+    queryFn: () => take(client.GET("/api/hires/{id}/forecast", { params: { path: { id: page.hire.id } } })),
+    enabled: page.trip !== null && page.vehicle !== null,
+    staleTime: Number.POSITIVE_INFINITY,
+  });
 }
 
 /** Sentence, road, strips: the forecast of the trip as it is asked for. */
 export default function WillItLast({ page, isShort = false }: PartProps & { readonly isShort?: boolean }) {
-  const { id } = page.hire;
-  const forecast = useQuery({
-    queryKey: ["forecast", id, page.forecastHash],
-    queryFn: () => take(client.GET("/api/hires/{id}/forecast", { params: { path: { id } } })),
-    enabled: page.trip !== null && page.vehicle !== null,
-    staleTime: Number.POSITIVE_INFINITY,
-  });
+  const forecast = useForecast(page);
   if (page.trip === null || page.vehicle === null) {
     return (
       <section className="card">
@@ -81,6 +81,8 @@ export default function WillItLast({ page, isShort = false }: PartProps & { read
   }
   // the server sends the engine's own answer
   const answer = forecast.data?.result as RoomAnswer<TripForecast>["result"] | null | undefined;
+  const telling = answer ? tellTrip(answer) : null;
+  const findings = (forecast.data?.findings ?? []) as readonly Finding[];
   return (
     <section className="card" aria-labelledby="last-title">
       <h2 id="last-title">
@@ -88,16 +90,18 @@ export default function WillItLast({ page, isShort = false }: PartProps & { read
       </h2>
       {forecast.isPending && <Loading what={t("trip.living")} />}
       <FailureNote failure={forecast.error} onAgain={() => void forecast.refetch()} />
-      {answer !== null && answer !== undefined && (
+      {answer !== null && answer !== undefined && telling !== null && (
         <>
-          <p className="last-sentence">{sentenceOf(answer)}</p>
+          <p className="last-sentence">{sentenceOf(telling, answer)}</p>
           <div className="strips">
             <RoadOfStops stops={roadOf(page.trip)} />
-            {answer.stores.map((store) => (
-              <ForecastStrip key={store.store} store={store} forecast={answer} />
+            {telling.shown.map((store) => (
+              <ForecastStrip key={store.store} store={store} forecast={answer} findings={findings} />
             ))}
           </div>
-          <Notes forecast={answer} />
+          <Quiet stores={telling.quiet} />
+          <p className="quiet last-foot">{t("trip.foot", { runs: answer.runs })}</p>
+          <WeatherNotes forecast={answer} trip={page.trip} />
           {!isShort && forecast.data !== undefined && forecast.data.findings.length > 0 && (
             <FindingsList findings={forecast.data.findings} />
           )}
