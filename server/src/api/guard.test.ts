@@ -15,6 +15,9 @@ const OPEN = [
   "POST /api/guide/{token}/records",
   "GET /api/guide/{token}/statement",
   "POST /api/guide/{token}/statement",
+  "PUT /api/guide/{token}/photos/{sha256}",
+  "GET /api/guide/{token}/papers/{paper}",
+  "GET /api/guide/{token}/photos/{sha256}",
   "GET /api/calendar/{token}",
 ];
 
