@@ -2,7 +2,7 @@ import { icon } from "@setfair/drawing";
 import { useEffect, useId, useRef, useState } from "react";
 import { SvgView } from "../parts/svg-view.tsx";
 import { t } from "../parts/words.ts";
-import { makeJpeg } from "./make-jpeg.ts";
+import { makeJpeg } from "../parts/make-jpeg.ts";
 import { Press } from "./press.tsx";
 import { type Aim, Viewfinder } from "./viewfinder.tsx";
 
