@@ -16,7 +16,7 @@ async function takePhotograph(page: Page): Promise<void> {
     .locator(".yard-foot input[type=file]")
     .first()
     .setInputFiles({ name: "camera.jpg", mimeType: "image/jpeg", buffer });
-  await page.locator(".yard-foot label", { hasText: "Photograph" }).first().waitFor();
+  await page.locator(".yard-foot .photo-button", { hasText: "Photograph" }).first().waitFor();
 }
 
 async function typeReading(page: Page, plan: WalkPlan): Promise<void> {

@@ -1,8 +1,8 @@
 import { icon } from "@setfair/drawing";
 import { useEffect, useId, useRef, useState } from "react";
+import { makeJpeg } from "../parts/make-jpeg.ts";
 import { SvgView } from "../parts/svg-view.tsx";
 import { t } from "../parts/words.ts";
-import { makeJpeg } from "../parts/make-jpeg.ts";
 import { Press } from "./press.tsx";
 import { type Aim, Viewfinder } from "./viewfinder.tsx";
 
@@ -55,6 +55,8 @@ export function PhotoButton({ label, main = false, fromBefore = false, aim, onPh
         id={id}
         className="visually-hidden"
         type="file"
+        // our own button is the way in where the page has a camera
+        {...(hasCamera ? { "aria-label": t("yard.aim.other"), tabIndex: -1 } : {})}
         accept="image/*"
         capture={fromBefore ? undefined : "environment"}
         multiple={fromBefore}
