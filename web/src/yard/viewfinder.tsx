@@ -2,7 +2,7 @@ import type { SvgNode } from "@setfair/drawing";
 import { useEffect, useRef, useState } from "react";
 import { SvgView } from "../parts/svg-view.tsx";
 import { t } from "../parts/words.ts";
-import { jpegOf } from "./make-jpeg.ts";
+import { jpegOf } from "../parts/make-jpeg.ts";
 import { Press } from "./press.tsx";
 import { isShutterKey } from "./shutter-key.ts";
 
@@ -70,16 +70,15 @@ export function Viewfinder({ aim, onShot, onClose, onOther }: ViewfinderProps) {
     addEventListener("keydown", onKey);
     return () => removeEventListener("keydown", onKey);
   }, []);
-  const begun = () => {
-    setState("ready");
-    shutter.current?.querySelector("button")?.focus();
-  };
+  useEffect(() => {
+    if (state === "ready") shutter.current?.querySelector("button")?.focus();
+  }, [state]);
   return (
     <dialog ref={dialog} className="viewfinder" aria-label={t("yard.aim.title")} onClose={() => onClose()}>
       <p className="viewfinder-words">{aim.words}</p>
       <div className="viewfinder-picture">
         {/* what the lens sees has no sound and no words */}
-        <video ref={video} autoPlay playsInline muted onPlaying={begun} />
+        <video ref={video} autoPlay playsInline muted onPlaying={() => setState("ready")} />
         {aim.outline === null ? <i className="viewfinder-ring" /> : <SvgView node={aim.outline} />}
       </div>
       <p role="status" className="viewfinder-words">
