@@ -83,6 +83,8 @@ export async function eraseCustomer(
       .execute();
     await door.change("hire_change", { document: "{}" }).where("hire_id", "in", hires).execute();
     await door.change("settlement_entry", { document: "{}" }).where("hire_id", "in", hires).execute();
+    // what was found of it names nobody and stays
+    await door.change("use_return", { document: "{}" }).where("hire_id", "in", hires).execute();
     await door.change("note", { body: "" }).where("hire_id", "in", hires).execute();
     await door
       .change("hirer_link", { revoked_at: door.now() })

@@ -10,6 +10,7 @@ import { changes } from "./migrations/0022-changes.ts";
 import { stock } from "./migrations/0023-stock.ts";
 import { rulesAndNotes } from "./migrations/0024-rules-and-notes.ts";
 import { settlementEntries } from "./migrations/0026-settlement-entries.ts";
+import { useReturns } from "./migrations/0031-use-returns.ts";
 
 /** In this order, for ever; a migration that was released is never changed. */
 export function migrationsFor(kind: StoreKind): Record<string, Migration> {
@@ -24,6 +25,7 @@ export function migrationsFor(kind: StoreKind): Record<string, Migration> {
     "0023-stock": { up: (db) => stock(db, kind) },
     "0024-rules-and-notes": { up: (db) => rulesAndNotes(db, kind) },
     "0026-settlement-entries": { up: (db) => settlementEntries(db, kind) },
+    "0031-use-returns": { up: (db) => useReturns(db, kind) },
   };
 }
 

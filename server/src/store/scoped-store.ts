@@ -27,6 +27,7 @@ import { stockStore } from "./stock-store.ts";
 import { ticketsStore } from "./tickets-store.ts";
 import type { Store } from "./types.ts";
 import { defectsStore, upkeepStore } from "./upkeep-store.ts";
+import { usesStore } from "./uses-store.ts";
 
 /** All that one depot may see, behind one door. */
 export function scopedStore(door: Door): Store {
@@ -63,6 +64,7 @@ export function scopedStore(door: Door): Store {
     invoices: invoicesStore(door),
     changes: changesStore(door),
     settlementEntries: settlementEntriesStore(door),
+    uses: usesStore(door),
     overrides: overridesStore(door),
     notes: notesStore(door),
     rules: rulesStore(door),

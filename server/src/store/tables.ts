@@ -410,6 +410,8 @@ export interface ScopedTables {
   finding_override: OverrideTable;
   hire_change: HireChangeTable;
   settlement_entry: SettlementEntryTable;
+  use_return: UseReturnTable;
+  use_rate: UseRateTable;
   note: NoteTable;
   rule_change: RuleChangeTable;
   hirer_link: HirerLinkTable;
@@ -421,6 +423,24 @@ export interface ScopedTables {
   stock_item: StockItemTable;
   stock_hold: StockHoldTable;
   stock_event: StockEventTable;
+}
+
+/** What was used on a hire that is over. */
+export interface UseReturnTable extends Scoped {
+  id: string;
+  vehicle_id: string;
+  hire_id: string | null;
+  returned_at: string;
+  document: string;
+  outcome: string | null;
+  engine: string | null;
+}
+
+/** Rates learnt for a vehicle. */
+interface UseRateTable extends Scoped {
+  vehicle_id: string;
+  document: string;
+  at: string;
 }
 
 /** Said and paid about a settlement, appended only. */

@@ -17,6 +17,7 @@ import type { RecordStores } from "./types/record-types.ts";
 import type { StockStores } from "./types/stock-types.ts";
 import type { NewJob, SystemStore } from "./types/system-types.ts";
 import type { UpkeepStores } from "./types/upkeep-types.ts";
+import type { UseStores } from "./types/use-types.ts";
 
 export type { JsonObject, NotFound, Page, Paged, Saved, Scope, StaleVersion } from "./basic-types.ts";
 export * from "./types/desk-types.ts";
@@ -27,6 +28,7 @@ export type * from "./types/record-types.ts";
 export type * from "./types/stock-types.ts";
 export type * from "./types/system-types.ts";
 export * from "./types/upkeep-types.ts";
+export type * from "./types/use-types.ts";
 
 /** Everything of one depot. Inside `within` use only the store that is handed in. */
 export interface Store
@@ -34,6 +36,7 @@ export interface Store
     HireStores,
     StockStores,
     UpkeepStores,
+    UseStores,
     RecordStores,
     MoneyStores,
     DeskStores {
