@@ -23,6 +23,7 @@ export function clearnessKnots(mean: number): Float64Array {
   // scaling may push the clearest days over the limit; the rest then makes up for it
   for (let round = 0; round < 20; round++) {
     const factor = mean / knotsMean(knots);
+    if (factor === 1) break;
     for (let k = 0; k < knots.length; k++) knots[k] = Math.min(CLEAREST, knots[k]! * factor);
   }
   return knots;

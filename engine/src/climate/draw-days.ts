@@ -61,6 +61,29 @@ const TEMPERATURE = purposeKey("weather.temperature");
 const CLEARNESS = purposeKey("weather.clearness");
 const RANGE = purposeKey("weather.range");
 
+/** A season with what follows from it, worked out once: its draws are taken for every life and day. */
+interface SeasonDraws extends Season {
+  readonly r: number;
+  readonly rOwn: number;
+  readonly lagTOwn: number;
+  readonly lagClearOwn: number;
+  readonly rangeOwn: number;
+  readonly smoothing: number;
+}
+const SEASON_DRAWS: readonly SeasonDraws[] = SEASONS.map((season) => {
+  const r = shockCorrelation(season);
+  const own = (share: number) => Math.sqrt(1 - share * share);
+  return {
+    ...season,
+    r,
+    rOwn: own(r),
+    lagTOwn: own(season.lagT),
+    lagClearOwn: own(season.lagClear),
+    rangeOwn: own(season.clearWithRange),
+    smoothing: smoothing(season.lagT),
+  };
+});
+
 /** Draws anomaly, clearness and range of every day and run; without spread every run has the means. */
 export function drawDays(
   days: readonly WeatherDay[],
@@ -73,7 +96,8 @@ export function drawDays(
     irradiationWhm2: new Float64Array(count * runs),
   };
   if (count === 0) return drawn;
-  const knots = days.map((day) => clearnessKnots(day.clearness));
+  const seasons = days.map(({ month }) => SEASON_DRAWS[Math.floor(((month + 1) % 12) / 3)]!);
+  const knots = spread ? days.map((day) => clearnessKnots(day.clearness)) : [];
   for (let run = 0; run < runs; run++) {
     let warm = keyedNormal(seed, run, -2, TEMPERATURE);
     let clear = keyedNormal(seed, run, -2, CLEARNESS);
@@ -81,25 +105,28 @@ export function drawDays(
       const inTrip = row > 0 && row <= count;
       const at = Math.max(0, Math.min(count - 1, row - 1));
       const day = days[at]!;
-      const season = SEASONS[Math.floor(((day.month + 1) % 12) / 3)]!;
-      const shock = keyedNormal(seed, run, row - 1, TEMPERATURE);
-      const r = shockCorrelation(season);
-      const other = r * shock + Math.sqrt(1 - r * r) * keyedNormal(seed, run, row - 1, CLEARNESS);
-      warm = season.lagT * warm + Math.sqrt(1 - season.lagT ** 2) * shock;
-      clear = season.lagClear * clear + Math.sqrt(1 - season.lagClear ** 2) * other;
       const slot = row * runs + run;
+      if (!spread) {
+        drawn.meanC[slot] = day.meanC;
+        drawn.rangeK[slot] = day.rangeK;
+        if (inTrip) drawn.irradiationWhm2[at * runs + run] = day.clearness * day.extraterrestrialWhm2;
+        continue;
+      }
+      const season = seasons[at]!;
+      const shock = keyedNormal(seed, run, row - 1, TEMPERATURE);
+      const other = season.r * shock + season.rOwn * keyedNormal(seed, run, row - 1, CLEARNESS);
+      warm = season.lagT * warm + season.lagTOwn * shock;
+      clear = season.lagClear * clear + season.lagClearOwn * other;
       const { error } = day;
       const sdK = error === null ? season.sdK : error.meanK;
       const variation = error === null ? RANGE_VARIATION : error.range;
-      drawn.meanC[slot] = day.meanC + (spread ? sdK * smoothing(season.lagT) * warm : 0);
+      drawn.meanC[slot] = day.meanC + sdK * season.smoothing * warm;
       drawn.rangeK[slot] =
-        day.rangeK *
-        (spread ? rangeFactor(season, variation, clear, keyedNormal(seed, run, row - 1, RANGE)) : 1);
+        day.rangeK * rangeFactor(season, variation, clear, keyedNormal(seed, run, row - 1, RANGE));
       if (inTrip) {
         const sun = error === null ? null : error.sun;
-        const clearness = !spread
-          ? day.clearness
-          : sun === null
+        const clearness =
+          sun === null
             ? clearnessAt(knots[at]!, normalProbability(clear))
             : Math.min(MOST_CLEARNESS, day.clearness * Math.max(LEAST_SUN, 1 + sun * clear));
         drawn.irradiationWhm2[at * runs + run] = clearness * day.extraterrestrialWhm2;
@@ -120,7 +147,6 @@ function smoothing(lag: number): number {
   return 1 / Math.sqrt(own * own + 2 * next * next + 4 * own * next * lag + 2 * next * next * lag * lag);
 }
 
-function rangeFactor(season: Season, variation: number, clear: number, own: number): number {
-  const r = season.clearWithRange;
-  return Math.max(LEAST_RANGE, 1 + variation * (r * clear + Math.sqrt(1 - r * r) * own));
+function rangeFactor(season: SeasonDraws, variation: number, clear: number, own: number): number {
+  return Math.max(LEAST_RANGE, 1 + variation * (season.clearWithRange * clear + season.rangeOwn * own));
 }

@@ -34,11 +34,13 @@ export function liveWeather(days: readonly DayPlace[], options: WeatherOptions):
   if (!Number.isInteger(runs) || runs < 1) throw new RangeError(`liveWeather: ${runs} runs`);
   const years = KNOWN_YEARS;
   if (years.size > MOST_KNOWN) years.clear();
+  const dates = days.map(({ date }) => Temporal.PlainDate.from(date));
+  const suns = days.map((day, at) => sunOfDay(day, dates[at]!));
   const drawn = drawDays(
-    days.map((day) => weatherDay(day, placeYear(years, day))),
+    days.map((day, at) => weatherDay(day, dates[at]!, suns[at]!, placeYear(years, day))),
     options,
   );
-  const suns = days.map(sunOfDay);
+  const shareBefore = rememberLast(suns);
   return {
     runs,
     notes: days.map((day, at) => ({
@@ -58,10 +60,26 @@ export function liveWeather(days: readonly DayPlace[], options: WeatherOptions):
         dayCurveShare(sun.solarHour(middle)) - DAY_CURVE_MEAN,
         outsideC,
       );
-      const share = (sun.shareBefore(clockH + dtH) - sun.shareBefore(clockH)) / dtH;
+      const before = shareBefore(day, clockH);
+      const share = (shareBefore(day, clockH + dtH) - before) / dtH;
       const start = day * runs;
       for (let i = 0; i < runs; i++) irradianceWm2[i] = drawn.irradiationWhm2[start + i]! * share;
     },
+  };
+}
+
+/** The end of one step is the beginning of the next: its share of the day's radiation is worked out once. */
+function rememberLast(suns: readonly DaySun[]): (day: number, clockH: number) => number {
+  let lastDay = -1;
+  let lastH = -1;
+  let last = 0;
+  return (day, clockH) => {
+    if (day !== lastDay || clockH !== lastH) {
+      last = suns[day]!.shareBefore(clockH);
+      lastDay = day;
+      lastH = clockH;
+    }
+    return last;
   };
 }
 
@@ -103,19 +121,17 @@ function placeYear(years: Map<string, PlaceYear>, day: DayPlace): PlaceYear {
   return year;
 }
 
-function sunOfDay(day: DayPlace): DaySun {
-  return daySun(
-    day.latitudeDeg,
-    day.longitudeDeg,
-    Temporal.PlainDate.from(day.date).dayOfYear,
-    day.utcOffsetH,
-  );
+function sunOfDay(day: DayPlace, { dayOfYear }: Temporal.PlainDate): DaySun {
+  return daySun(day.latitudeDeg, day.longitudeDeg, dayOfYear, day.utcOffsetH);
 }
 
-function weatherDay(day: DayPlace, year: PlaceYear): WeatherDay {
-  const date = Temporal.PlainDate.from(day.date);
+function weatherDay(
+  day: DayPlace,
+  date: Temporal.PlainDate,
+  { extraterrestrialWhm2 }: DaySun,
+  year: PlaceYear,
+): WeatherDay {
   const on = (nodes: readonly number[]) => valueOnDay(nodes, date.dayOfYear, date.inLeapYear);
-  const { extraterrestrialWhm2 } = sunOfDay(day);
   const climate = {
     month: date.month - 1,
     meanC: on(year.mean),

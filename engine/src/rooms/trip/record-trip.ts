@@ -78,7 +78,7 @@ export class TripRecorder implements Recorder {
 
   before(step: number, live: LiveState): void {
     if (step % this.perHour === 0 || step === this.timeline.steps) this.mark(step, live);
-    for (const record of this.stores) this.watch(record, step, live);
+    for (let k = 0; k < this.stores.length; k++) this.watch(this.stores[k]!, step, live);
     this.watchCold(step, live);
     if (this.edges.has(step))
       this.timeline.stops.forEach(({ arrive }, stop) => {
@@ -113,10 +113,10 @@ export class TripRecorder implements Recorder {
   }
 
   private push(band: Points, values: Float64Array): void {
-    const [p10, p50, p90] = this.spread.quantiles(values, SHARES);
-    band.p10.push(p10!);
-    band.p50.push(p50!);
-    band.p90.push(p90!);
+    const found = this.spread.read(values, SHARES);
+    band.p10.push(found[0]!);
+    band.p50.push(found[1]!);
+    band.p90.push(found[2]!);
   }
 
   private levelAt(store: StoreId, live: LiveState): LevelAt {

@@ -1,6 +1,9 @@
+const MOST_SHARES = 8;
+
 /** Quantiles over the lives, with a weight for each life where readings have been taken into account. */
 export class SpreadOf {
   private readonly sorted: Float64Array;
+  private readonly found = new Float64Array(MOST_SHARES);
   private readonly order: Uint16Array;
 
   /** `weights` add up to 1; null where every life counts the same */
@@ -12,9 +15,18 @@ export class SpreadOf {
     this.order = new Uint16Array(n);
   }
 
-  /** Quantiles of the values at the given shares, rising. Equal weights: type 7 (Hyndman & Fan 1996). */
+  /** Quantiles of the values at the given shares (at most eight), rising. Equal weights: type 7 (Hyndman & Fan 1996). */
   quantiles(values: Float64Array, shares: readonly number[]): number[] {
-    return this.weights === null ? this.plain(values, shares) : this.weighted(values, shares, this.weights);
+    const found = this.read(values, shares);
+    return shares.map((_, k) => found[k]!);
+  }
+
+  /** The same without a new list: what is handed back is overwritten by the next call. */
+  read(values: Float64Array, shares: readonly number[]): Float64Array {
+    if (isAllOne(values)) this.found.fill(values[0]!, 0, shares.length);
+    else if (this.weights === null) this.plain(values, shares);
+    else this.weighted(values, shares, this.weights);
+    return this.found;
   }
 
   /** Share of the lives for which a test holds. */
@@ -37,13 +49,12 @@ export class SpreadOf {
     return sum;
   }
 
-  private plain(values: Float64Array, shares: readonly number[]): number[] {
-    const { n, sorted } = this;
-    if (isAllOne(values)) return shares.map(() => values[0]!);
+  private plain(values: Float64Array, shares: readonly number[]): void {
+    const { n, sorted, found } = this;
     sorted.set(values);
     let from = 0;
-    return shares.map((share) => {
-      const at = share * (n - 1);
+    for (let s = 0; s < shares.length; s++) {
+      const at = shares[s]! * (n - 1);
       const k = Math.floor(at);
       // only as far in order as the shares ask, each from where the one before ended
       bringInPlace(sorted, from, n - 1, k);
@@ -53,19 +64,20 @@ export class SpreadOf {
       for (let i = next + 1; i < n; i++) if (sorted[i]! < high) high = sorted[i]!;
       from = k;
       // infinite where that share of the lives never gets there
-      return low === high || at === k ? low : low + (at - k) * (high - low);
-    });
+      found[s] = low === high || at === k ? low : low + (at - k) * (high - low);
+    }
   }
 
   /** The smallest value at or under which the asked share of the weight lies. */
-  private weighted(values: Float64Array, shares: readonly number[], weights: Float64Array): number[] {
+  private weighted(values: Float64Array, shares: readonly number[], weights: Float64Array): void {
     for (let i = 0; i < this.n; i++) this.order[i] = i;
     this.order.sort((a, b) => {
       const first = values[a]!;
       const second = values[b]!;
       return first < second ? -1 : first > second ? 1 : 0;
     });
-    const found = shares.map(() => values[this.order[this.n - 1]!]!);
+    const { found } = this;
+    found.fill(values[this.order[this.n - 1]!]!, 0, shares.length);
     let below = 0;
     let next = 0;
     for (let k = 0; k < this.n && next < shares.length; k++) {
@@ -75,7 +87,6 @@ export class SpreadOf {
         next += 1;
       }
     }
-    return found;
   }
 }
 

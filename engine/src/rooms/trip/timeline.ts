@@ -125,6 +125,8 @@ interface Clock {
 }
 
 /** Civil clock of the trip: minutes since midnight of the day of departure, with the change of the clock where one falls into the trip. */
+const two = (value: number) => (value < 10 ? `0${value}` : `${value}`);
+
 function startClock(trip: Trip): Clock {
   const start = zoned(trip, trip.depart, "trip.depart");
   const end = zoned(trip, trip.return, "trip.return");
@@ -149,7 +151,6 @@ function startClock(trip: Trip): Clock {
   const localAt = (hour: number) => {
     const minutes = Math.round(civilMinutes(hour));
     const inDay = ((minutes % 1440) + 1440) % 1440;
-    const two = (value: number) => String(value).padStart(2, "0");
     return `${dates[Math.floor(minutes / 1440)]!}T${two(Math.floor(inDay / 60))}:${two(inDay % 60)}`;
   };
   return { hours, dates, civilMinutes, localAt, offsetAt };
