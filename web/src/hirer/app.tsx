@@ -1,10 +1,11 @@
 import { icon } from "@setfair/drawing";
 import type { VehicleDescription } from "@setfair/engine";
-import { useEffect, useSyncExternalStore } from "react";
+import { type ComponentType, lazy, Suspense, useEffect, useSyncExternalStore } from "react";
 import type { Guide } from "../offline/database.ts";
 import { ScrollMain } from "../parts/scroll-main.tsx";
 import { SvgView } from "../parts/svg-view.tsx";
 import { t } from "../parts/words.ts";
+import { MissedLine, StatementCard } from "./after/after-cards.tsx";
 import { telephoneOf } from "./call-link.tsx";
 import { DangerPage } from "./danger-page.tsx";
 import { Day } from "./day.tsx";
@@ -18,6 +19,24 @@ import { afterPaint } from "./phone.ts";
 import { Things } from "./things.tsx";
 import { type HirerGuide, useGuide } from "./use-guide.ts";
 import { WrongPage } from "./wrong-page.tsx";
+
+/** A page that comes after the first card; where its file cannot come it says so, and how to try again. */
+const later = (load: () => Promise<{ default: ComponentType<AfterProps> }>) =>
+  lazy(() => load().catch(() => ({ default: Away })));
+const statementPage = () => import("./after/statement-page.tsx");
+const missedPage = () => import("./after/missed-page.tsx");
+const StatementPage = later(statementPage);
+const MissedPage = later(missedPage);
+
+/** What can wait until the first card is drawn, and should be here before the signal goes. */
+function bringTheRest(guide: Guide): void {
+  void bringWords();
+  const pages = [
+    ...(guide.statementAt == null ? [] : [statementPage]),
+    ...(guide.additions == null ? [] : [missedPage]),
+  ];
+  for (const page of pages) page().catch(() => undefined);
+}
 
 const useHash = (): string =>
   useSyncExternalStore(
@@ -41,7 +60,7 @@ export function GuideApp({ token }: { readonly token: string }) {
   return (
     <>
       <GuideBar guide={guide} />
-      {ended ? <Ended guide={guide} /> : <Page hash={hash} hirer={hirer} guide={guide} />}
+      {ended ? <Ended guide={guide} /> : <Page token={token} hash={hash} hirer={hirer} guide={guide} />}
       <footer className="guide-foot">
         <a className="button danger-button" href={hash === "#danger" ? "#day" : "#danger"}>
           {hash === "#danger" ? t("hirer.danger.back") : t("hirer.danger.open")}
@@ -51,19 +70,31 @@ export function GuideApp({ token }: { readonly token: string }) {
   );
 }
 
+const NEEDS_ALL_WORDS = /^#(wrong$|fault\/|statement$|missed$)/;
+
 function Page({
+  token,
   hash,
   hirer,
   guide,
 }: {
+  readonly token: string;
   readonly hash: string;
   readonly hirer: HirerGuide;
   readonly guide: Guide;
 }) {
   const hasWords = useAllWords();
-  useEffect(() => afterPaint(() => void bringWords()), []);
+  useEffect(() => afterPaint(() => bringTheRest(guide)), [guide]);
   if (hash === "#danger") return <DangerPage guide={guide} />;
-  if (!hasWords && (hash === "#wrong" || hash.startsWith("#fault/"))) return <Coming />;
+  if (!hasWords && NEEDS_ALL_WORDS.test(hash)) return <Coming />;
+  if (hash === "#statement" || hash === "#missed") {
+    const After = hash === "#statement" ? StatementPage : MissedPage;
+    return (
+      <Suspense fallback={<Coming />}>
+        <After token={token} guide={guide} />
+      </Suspense>
+    );
+  }
   if (hash === "#wrong") return <WrongPage guide={guide} />;
   if (hash.startsWith("#fault/")) {
     const symptom = decodeURIComponent(hash.slice("#fault/".length));
@@ -73,14 +104,32 @@ function Page({
   return (
     <ScrollMain className="guide-main stack">
       <h1 className="visually-hidden">{t("hirer.title", { name: guide.vehicle.name })}</h1>
+      <StatementCard guide={guide} />
       <Matters hirer={hirer} guide={guide} />
       <KeptNotice keeping={hirer.keeping} guide={guide} isSecure={isSecureContext} />
       <Day guide={guide} forecast={hirer.forecast} />
+      <MissedLine guide={guide} />
       <Things guide={guide} />
       <p className="quiet">
         {t("hirer.depotFirst", { firm: guide.firm, depot: guide.depot.name })}
         {hirer.keeping === "kept" && isSecureContext && ` ${t("hirer.kept.yes")}`}
       </p>
+    </ScrollMain>
+  );
+}
+
+interface AfterProps {
+  readonly token: string;
+  readonly guide: Guide;
+}
+
+function Away() {
+  return (
+    <ScrollMain className="guide-main stack">
+      <p role="status">{t("hirer.away")}</p>
+      <button type="button" className="button" onClick={() => location.reload()}>
+        {t("hirer.again")}
+      </button>
     </ScrollMain>
   );
 }

@@ -4,7 +4,9 @@ import { DeviceDatabase, type Guide, type KeptRecord } from "../offline/database
 import { askToKeep } from "../offline/device.ts";
 import { keepGuide } from "../offline/fetch-guide.ts";
 import { startFlusher } from "../offline/flusher.ts";
+import { type Evidence, keepEvidence } from "../offline/keep-evidence.ts";
 import { keepRecord, type RecordToKeep, recordsOfChain } from "../offline/keep-record.ts";
+import { type KeptStatement, keepStatement, keptStatement, type Statement } from "../offline/statement.ts";
 
 /** What this phone keeps. Comes after the first card is drawn: nothing of it is needed to read that. */
 export interface PhoneStore {
@@ -16,6 +18,11 @@ export interface PhoneStore {
   keepGuide(token: string, guide: Guide): Promise<boolean>;
   /** keeps a record and sends it when it can; rejects where nothing can be kept */
   keep(record: RecordToKeep): Promise<void>;
+  /** likewise a record with the pictures that it names, all or nothing */
+  keepEvidence(evidence: Evidence): Promise<void>;
+  /** keeps the statement as it was shown last; false where this phone could not */
+  keepStatement(token: string, statement: Statement): Promise<boolean>;
+  statement(token: string): Promise<KeptStatement | null>;
   /** likewise, but not where the last of its kind about the same thing says the very same */
   keepIfNew(record: RecordToKeep): Promise<void>;
 }
@@ -56,6 +63,12 @@ export function openPhoneStore(): PhoneStore {
       ),
     keepGuide: (token, guide) => keepGuide(db, token, guide),
     keep,
+    keepEvidence: async (evidence) => {
+      await keepEvidence(db, evidence);
+      void flusher.now();
+    },
+    keepStatement: (token, statement) => keepStatement(db, token, statement),
+    statement: (token) => keptStatement(db, token),
     keepIfNew: (record) => {
       // one after the other, so that two touches keep one record
       const next = last.then(async () => {

@@ -7,6 +7,7 @@ import { civilNow } from "./local-time.ts";
 import { phone } from "./phone.ts";
 import { useForecast } from "./use-forecast.ts";
 import { useKeptGuide } from "./use-kept-guide.ts";
+import { useRecords } from "./use-records.ts";
 
 export interface HirerGuide {
   readonly guide: Guide | null | undefined;
@@ -51,26 +52,6 @@ function useAsked(token: string): GuideAnswer | "asking" {
     return () => removeEventListener("online", ask);
   }, [token]);
   return answer;
-}
-
-/** This phone's own records of a hire; none until the store has been opened. */
-function useRecords(chain: string | null, isOpen: boolean): readonly KeptRecord[] {
-  const [records, setRecords] = useState<readonly KeptRecord[]>([]);
-  useEffect(() => {
-    if (chain === null || !isOpen) return;
-    let stop: (() => void) | undefined;
-    let ended = false;
-    phone()
-      .then((store) => {
-        if (!ended) stop = store.watchChain(chain, setRecords);
-      })
-      .catch(() => undefined);
-    return () => {
-      ended = true;
-      stop?.();
-    };
-  }, [chain, isOpen]);
-  return records;
 }
 
 /** The hirer's guide, from the depot or from this phone's own store, and the forecast after what was read on the panel. */
