@@ -8,6 +8,8 @@ export interface WalkPlan {
   readonly marksOn?: readonly string[];
   /** after this many answers the tab is reloaded */
   readonly reloadAfter?: number;
+  /** called with every check that is open, before it is answered */
+  readonly onCheck?: () => Promise<void>;
 }
 
 async function takePhotograph(page: Page): Promise<void> {
@@ -64,6 +66,7 @@ async function putMark(page: Page): Promise<void> {
 
 /** Answers the check that is open. */
 async function answerCheck(page: Page, plan: WalkPlan): Promise<void> {
+  await plan.onCheck?.();
   const wanted = page.getByText("Photograph it first");
   if ((await wanted.count()) > 0) {
     await takePhotograph(page);
