@@ -97,9 +97,11 @@ test("another vehicle on the morning of a ferry: all that hangs on the plate is 
   expect(vehicles.length).toBeGreaterThan(1);
   const id = await booked(FIRST, from, to, vehicles[0] ?? "");
   const today = from.slice(0, 10);
+  // as a swap at 10:00 with a ferry at 20:00, whatever the hour of the test
+  const ferry = civilIn(10);
   await ask("PUT", `/hires/${id}/abroad`, {
     through: ["FR"],
-    crossings: [{ kind: "ferry", on: today }],
+    crossings: [{ kind: "ferry", on: ferry.slice(0, 10), at: ferry.slice(11), zone: "Europe/London" }],
     noCrossing: false,
     papers: {
       certificate: { validFrom: today, validTo: `${Number(today.slice(0, 4)) + 1}${today.slice(4)}` },
@@ -148,6 +150,15 @@ test("another vehicle on the morning of a ferry: all that hangs on the plate is 
   await sheet()
     .getByText(/Change the ferry booking of .* length .* height/)
     .waitFor();
+  await sheet()
+    .getByText(/The crossing leaves .*: (9|10) hours from now/)
+    .waitFor();
+  const cannot = sheet().locator("section", { hasText: /Cannot be had before the crossing leaves/ });
+  await cannot.getByText(/VE103\) or registration document|VE103\) for/).waitFor();
+  expect(await cannot.locator("li").count()).toBeGreaterThan(1);
+  const can = sheet().locator("section", { hasText: /can be done before it/ });
+  await can.getByText(/Sign the agreement/).waitFor();
+  await can.getByText(/Tell the insurer/).waitFor();
   await sheet()
     .getByText(/VE103\) or registration document of/)
     .waitFor();

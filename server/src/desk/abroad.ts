@@ -70,7 +70,7 @@ export function crossingAnswer(data: HireData): RoomAnswer<CrossingResult> | nul
   const input: CrossingInput = {
     vehicle: data.vehicle.document.description,
     abroad: route.some(({ country }) => country !== data.depotDocument.country),
-    crossings: [...said.crossings],
+    crossings: said.crossings.map(({ kind, on }) => ({ kind, on })),
     noCrossing: said.noCrossing,
     fillShare: said.fillShare,
     gaugeWorks: said.gaugeWorks,

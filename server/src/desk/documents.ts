@@ -48,6 +48,8 @@ export interface DepotDocument {
   readonly crew?: Partial<Crew>;
   /** first and last days, as the depot entered them; they differ from place to place */
   readonly schoolHolidays?: readonly { readonly from: string; readonly to: string }[];
+  /** forecasts are fetched from the server's weather service when somebody asks; off to begin with */
+  readonly fetchesWeather?: boolean;
 }
 export interface QuoteDocument {
   readonly at: string;
@@ -103,7 +105,13 @@ export interface SettlementDocument {
 export interface AbroadDocument {
   /** countries driven through without a stop */
   readonly through: readonly string[];
-  readonly crossings: readonly { readonly kind: CrossingKind; readonly on: string }[];
+  readonly crossings: readonly {
+    readonly kind: CrossingKind;
+    readonly on: string;
+    /** civil time at which it leaves, in `zone`, the depot's own where left out */
+    readonly at?: string | undefined;
+    readonly zone?: string | undefined;
+  }[];
   readonly noCrossing: boolean;
   readonly papers: AbroadPapers;
   readonly kitAboard: readonly string[];

@@ -916,6 +916,41 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/forecast-outcomes": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** How good forecasts were: measured use beside forecast use, before and after what returns taught */
+        readonly get: operations["forecastOutcomes"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/use": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** What a hire that is over used, as far as it was read, beside its forecast */
+        readonly get: operations["readUse"];
+        /** Litres by the till, gas by weight, levels and kilometres of a hire that is over */
+        readonly put: operations["writeUse"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/places": {
         readonly parameters: {
             readonly query?: never;
@@ -961,6 +996,41 @@ export interface paths {
         readonly get: operations["readTripQuestion"];
         readonly put?: never;
         readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/weather-service": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Whether this server knows an open weather service, and whether this depot uses it */
+        readonly get: operations["readWeatherService"];
+        /** Let this depot fetch forecasts, or not; off to begin with */
+        readonly put: operations["putWeatherService"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/weather": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Fetch the forecast for the days of the trip that it covers; kept with the trip */
+        readonly post: operations["fetchWeather"];
         readonly delete?: never;
         readonly options?: never;
         readonly head?: never;
@@ -2305,6 +2375,8 @@ export interface components {
                 readonly kind: "tunnel" | "ferry" | "shortSeaFerry";
                 /** Format: date */
                 readonly on: string;
+                readonly at?: string;
+                readonly zone?: string;
             }[];
             readonly noCrossing: boolean;
             readonly papers: components["schemas"]["AbroadPapersInput"];
@@ -2383,6 +2455,10 @@ export interface components {
             readonly result: unknown;
             readonly questions: readonly components["schemas"]["ReadingQuestionInput"][];
             readonly secondLook: components["schemas"]["SecondLookInput"];
+            readonly outPhotographs: readonly {
+                readonly sha256: string;
+                readonly about: string;
+            }[];
             readonly findings: readonly components["schemas"]["FindingInput"][];
         };
         readonly SetClassesInput: {
@@ -2479,6 +2555,98 @@ export interface components {
                 readonly zone: string;
                 readonly from: string | null;
                 readonly to: string | null;
+            }[];
+        };
+        readonly ForecastJudgementInput: {
+            readonly count: number;
+            readonly coverage: components["schemas"]["FigureInput"];
+            readonly bias: components["schemas"]["FigureInput"];
+            readonly observed: readonly number[];
+        };
+        readonly ForecastOutcomesInput: {
+            readonly waiting: number;
+            readonly returns: number;
+            readonly taught: {
+                readonly count: number;
+                readonly from: string | null;
+                readonly to: string | null;
+            };
+            readonly judged: {
+                readonly count: number;
+                readonly from: string | null;
+                readonly to: string | null;
+            };
+            readonly shares: readonly number[];
+            readonly stores: readonly {
+                /** @enum {string} */
+                readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
+                readonly before: components["schemas"]["ForecastJudgementInput"];
+                readonly after: components["schemas"]["ForecastJudgementInput"];
+                readonly points: readonly {
+                    readonly p10: number;
+                    readonly p90: number;
+                    readonly used: number;
+                }[];
+            }[];
+            readonly rates: readonly {
+                readonly vehicleId: string | null;
+                /** @enum {string} */
+                readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
+                readonly rate: components["schemas"]["FigureInput"];
+                readonly low: components["schemas"]["FigureInput"];
+                readonly high: components["schemas"]["FigureInput"];
+                readonly spread: components["schemas"]["FigureInput"];
+                readonly count: number;
+                readonly wild: number;
+            }[];
+            readonly leftOut: readonly {
+                /** @enum {string} */
+                readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
+                /** @enum {string} */
+                readonly why: "notRead" | "filledUnknown" | "charged" | "tooLittle";
+                readonly count: number;
+            }[];
+            readonly vehicles: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+            }[];
+        };
+        readonly UseSheetInput: {
+            readonly added: readonly {
+                /** @enum {string} */
+                readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
+                readonly amount: number;
+                readonly at: string;
+            }[];
+            readonly readings: readonly {
+                /** @enum {string} */
+                readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
+                readonly value: number;
+                /** @enum {string} */
+                readonly unit: "V" | "%" | "Ah" | "Wh" | "L" | "kg";
+                readonly at: string;
+                readonly sd?: number;
+            }[];
+            readonly distanceKm: number | null;
+        };
+        readonly UseOfHireInput: {
+            readonly sheet: components["schemas"]["UseSheetInput"];
+            readonly compared: readonly {
+                /** @enum {string} */
+                readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
+                readonly used: components["schemas"]["FigureInput"];
+                readonly mean: components["schemas"]["FigureInput"];
+                readonly p10: number;
+                readonly p90: number;
+                readonly windows: number;
+                readonly hours: number;
+            }[] | null;
+            readonly leftOut: readonly {
+                /** @enum {string} */
+                readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
+                /** @enum {string} */
+                readonly why: "notRead" | "filledUnknown" | "charged" | "tooLittle";
             }[];
         };
         readonly HireChangeInput: {
@@ -2593,6 +2761,7 @@ export interface components {
                 };
                 readonly by: string | null;
                 readonly late: boolean;
+                readonly misses?: string;
             }[];
             readonly money: {
                 readonly before: components["schemas"]["MoneyInput"];
@@ -5106,6 +5275,13 @@ export interface components {
             readonly vehicleClass?: string;
             readonly maxDogs?: number;
         };
+        readonly WeatherServiceInput: {
+            readonly credit: string | null;
+            readonly isOn: boolean;
+        };
+        readonly PutWeatherServiceInput: {
+            readonly isOn: boolean;
+        };
         readonly YardJobInput: {
             readonly id: string;
             /** @enum {string} */
@@ -5216,6 +5392,8 @@ export interface components {
                 readonly kind: "tunnel" | "ferry" | "shortSeaFerry";
                 /** Format: date */
                 readonly on: string;
+                readonly at?: string;
+                readonly zone?: string;
             }[];
             readonly noCrossing: boolean;
             readonly papers: components["schemas"]["AbroadPapers"];
@@ -5294,6 +5472,10 @@ export interface components {
             readonly result: unknown;
             readonly questions: readonly components["schemas"]["ReadingQuestion"][];
             readonly secondLook: components["schemas"]["SecondLook"];
+            readonly outPhotographs: readonly {
+                readonly sha256: string;
+                readonly about: string;
+            }[];
             readonly findings: readonly components["schemas"]["Finding"][];
         };
         readonly SetClasses: {
@@ -5390,6 +5572,98 @@ export interface components {
                 readonly zone: string;
                 readonly from: string | null;
                 readonly to: string | null;
+            }[];
+        };
+        readonly ForecastJudgement: {
+            readonly count: number;
+            readonly coverage: components["schemas"]["Figure"];
+            readonly bias: components["schemas"]["Figure"];
+            readonly observed: readonly number[];
+        };
+        readonly ForecastOutcomes: {
+            readonly waiting: number;
+            readonly returns: number;
+            readonly taught: {
+                readonly count: number;
+                readonly from: string | null;
+                readonly to: string | null;
+            };
+            readonly judged: {
+                readonly count: number;
+                readonly from: string | null;
+                readonly to: string | null;
+            };
+            readonly shares: readonly number[];
+            readonly stores: readonly {
+                /** @enum {string} */
+                readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
+                readonly before: components["schemas"]["ForecastJudgement"];
+                readonly after: components["schemas"]["ForecastJudgement"];
+                readonly points: readonly {
+                    readonly p10: number;
+                    readonly p90: number;
+                    readonly used: number;
+                }[];
+            }[];
+            readonly rates: readonly {
+                readonly vehicleId: string | null;
+                /** @enum {string} */
+                readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
+                readonly rate: components["schemas"]["Figure"];
+                readonly low: components["schemas"]["Figure"];
+                readonly high: components["schemas"]["Figure"];
+                readonly spread: components["schemas"]["Figure"];
+                readonly count: number;
+                readonly wild: number;
+            }[];
+            readonly leftOut: readonly {
+                /** @enum {string} */
+                readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
+                /** @enum {string} */
+                readonly why: "notRead" | "filledUnknown" | "charged" | "tooLittle";
+                readonly count: number;
+            }[];
+            readonly vehicles: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+            }[];
+        };
+        readonly UseSheet: {
+            readonly added: readonly {
+                /** @enum {string} */
+                readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
+                readonly amount: number;
+                readonly at: string;
+            }[];
+            readonly readings: readonly {
+                /** @enum {string} */
+                readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
+                readonly value: number;
+                /** @enum {string} */
+                readonly unit: "V" | "%" | "Ah" | "Wh" | "L" | "kg";
+                readonly at: string;
+                readonly sd?: number;
+            }[];
+            readonly distanceKm: number | null;
+        };
+        readonly UseOfHire: {
+            readonly sheet: components["schemas"]["UseSheet"];
+            readonly compared: readonly {
+                /** @enum {string} */
+                readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
+                readonly used: components["schemas"]["Figure"];
+                readonly mean: components["schemas"]["Figure"];
+                readonly p10: number;
+                readonly p90: number;
+                readonly windows: number;
+                readonly hours: number;
+            }[] | null;
+            readonly leftOut: readonly {
+                /** @enum {string} */
+                readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
+                /** @enum {string} */
+                readonly why: "notRead" | "filledUnknown" | "charged" | "tooLittle";
             }[];
         };
         readonly HireChange: {
@@ -5504,6 +5778,7 @@ export interface components {
                 };
                 readonly by: string | null;
                 readonly late: boolean;
+                readonly misses?: string;
             }[];
             readonly money: {
                 readonly before: components["schemas"]["Money"];
@@ -8016,6 +8291,13 @@ export interface components {
             }[];
             readonly vehicleClass?: string;
             readonly maxDogs?: number;
+        };
+        readonly WeatherService: {
+            readonly credit: string | null;
+            readonly isOn: boolean;
+        };
+        readonly PutWeatherService: {
+            readonly isOn: boolean;
         };
         readonly YardJob: {
             readonly id: string;
@@ -13973,6 +14255,265 @@ export interface operations {
             };
         };
     };
+    readonly forecastOutcomes: {
+        readonly parameters: {
+            readonly query?: {
+                readonly vehicleId?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["ForecastOutcomes"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readUse: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["UseOfHire"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly writeUse: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["UseSheetInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["UseOfHire"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
     readonly findPlaces: {
         readonly parameters: {
             readonly query: {
@@ -14163,6 +14704,261 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["TripQuestion"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readWeatherService: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["WeatherService"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly putWeatherService: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PutWeatherServiceInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["WeatherService"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly fetchWeather: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
                 };
             };
             /** @description Default Response */

@@ -165,6 +165,26 @@ describe("what is bound to a plate", () => {
       facts: { kind: "ferry", newLength: { unit: "m" }, newHeight: { unit: "m" } },
     });
     expect(toDo.map(({ code }) => code)).toContain("childSeats");
+    expect(toDo.filter(({ misses }) => misses !== undefined).map(({ code }) => code)).toEqual([
+      "certificate",
+      "country",
+    ]);
+  });
+
+  it("says what cannot be had before the ferry leaves, by the port's own clock, and what still can", () => {
+    const evening = { kind: "ferry", on: "2026-08-03", at: "20:00", zone: "Europe/Paris" } as const;
+    const crossings = [{ ...evening, leavesAt: "2026-08-03T19:00" }];
+    const { toDo } = listPlateBound({ ...base, crossings });
+    const misses = Object.fromEntries(toDo.map(({ code, misses }) => [code, misses]));
+    expect(misses).toMatchObject({ certificate: "2026-08-03T19:00", country: "2026-08-03T19:00" });
+    expect(misses).toMatchObject({ agreement: undefined, walkRound: undefined, crossing: undefined });
+    expect(toDo.find(({ code }) => code === "crossing")).toMatchObject({
+      by: "2026-08-03T19:00",
+      facts: { port: "20:00 Europe/Paris" },
+    });
+    const later = [{ kind: "ferry", on: "2026-10-03" } as const];
+    const none = listPlateBound({ ...base, crossings: later });
+    expect(none.toDo.every(({ misses: missed }) => missed === undefined)).toBe(true);
   });
 
   it("asks for little where nothing was signed and nobody leaves the country", () => {

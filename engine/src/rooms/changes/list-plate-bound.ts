@@ -1,9 +1,9 @@
 import { figure } from "../../base/figure.ts";
-import type { IsoDate } from "../../base/time.ts";
+import type { IsoDate, IsoLocal } from "../../base/time.ts";
 import { addDays } from "../../base/years.ts";
 import { ruleAt } from "../../rules/rule-at.ts";
 import type { VehicleDescription } from "../../vehicle/description.ts";
-import type { AbroadTask, CrossingKind } from "../rules/abroad-types.ts";
+import type { AbroadTask, Crossing } from "../rules/abroad-types.ts";
 import type { ChangeLine, ChangeTask } from "./types.ts";
 
 export interface PlateBoundInput {
@@ -22,7 +22,8 @@ export interface PlateBoundInput {
   /** what was got or is to be got for the vehicle before, and for the new one */
   readonly oldTasks: readonly AbroadTask[];
   readonly newTasks: readonly AbroadTask[];
-  readonly crossings: readonly { readonly kind: CrossingKind; readonly on: IsoDate }[];
+  /** `leavesAt`: civil time of the depot, where the crossing's own time is known */
+  readonly crossings: readonly (Crossing & { readonly leavesAt?: IsoLocal })[];
   readonly kitAboard: number;
   readonly children: number;
   readonly hasLoadPlan: boolean;
@@ -43,8 +44,19 @@ export function listPlateBound(input: PlateBoundInput): {
   readonly voided: readonly ChangeLine[];
   readonly toDo: readonly ChangeTask[];
 } {
-  return { voided: [...voidedOf(input)], toDo: [...tasksOf(input)] };
+  const toDo = [...tasksOf(input)].map((task) => withCrossing(task, input));
+  return { voided: [...voidedOf(input)], toDo };
 }
+
+/** By its usual lead time something is there at the end of that day: a crossing that leaves earlier is missed. */
+function withCrossing(task: ChangeTask, { crossings, today }: PlateBoundInput): ChangeTask {
+  const { leadDays } = task.facts;
+  const next = crossings.map(leaves).sort()[0];
+  if (next === undefined || typeof leadDays !== "number" || leadDays === 0) return task;
+  return addDays(today, leadDays) >= next.slice(0, 10) ? { ...task, misses: next } : task;
+}
+
+const leaves = ({ on, leavesAt }: PlateBoundInput["crossings"][number]): string => leavesAt ?? on;
 
 function* voidedOf(input: PlateBoundInput): Iterable<ChangeLine> {
   const plate = { registration: input.oldVehicle.registration };
@@ -86,8 +98,11 @@ function* tasksOf(input: PlateBoundInput): Iterable<ChangeTask> {
       late: each.doBy < today,
     };
   }
-  for (const { kind, on } of input.crossings)
-    yield task("crossing", on, { kind, on, ...plate, ...sizesOf(input) });
+  for (const crossing of input.crossings) {
+    const { kind, on, at, zone } = crossing;
+    const port = at === undefined ? "none" : zone === undefined ? at : `${at} ${zone}`;
+    yield task("crossing", leaves(crossing), { kind, on, port, ...plate, ...sizesOf(input) });
+  }
   if (input.children > 0) yield task("childSeats", keysAt, { count: input.children });
   if (input.kitAboard > 0) yield task("kitAboard", keysAt, { count: input.kitAboard });
   if (input.hasLoadPlan) yield task("load", keysAt);

@@ -12,6 +12,8 @@ export interface ChangeTask extends ChangeLine {
   readonly by: string | null;
   /** that day is over already */
   readonly late: boolean;
+  /** civil day, or time, at which a crossing leaves before this can be had by its usual lead time */
+  readonly misses?: string;
 }
 
 export interface CardAgain {

@@ -82,12 +82,22 @@ export type CheckCountries = (input: CountriesInput) => RoomAnswer<CountriesResu
 
 export const CROSSINGS = ["tunnel", "ferry", "shortSeaFerry"] as const;
 export type CrossingKind = (typeof CROSSINGS)[number];
+/** A ferry or a tunnel of the route. */
+export const crossingSchema = z.strictObject({
+  kind: z.enum(CROSSINGS),
+  on: isoDateSchema,
+  /** civil time at which it leaves, in `zone`; left out where nobody said */
+  at: z.optional(z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/, "expected a time HH:MM"))),
+  /** IANA time zone of the port; the depot's own where left out */
+  zone: z.optional(z.string().check(z.minLength(1), z.maxLength(60))),
+});
+export type Crossing = z.infer<typeof crossingSchema>;
 export const crossingInputSchema = z.strictObject({
   vehicle: vehicleDescriptionSchema,
   /** leaves the country of the depot */
   abroad: z.boolean(),
   /** `none` says that the route crosses no water and no tunnel for vehicles with gas */
-  crossings: z.array(z.strictObject({ kind: z.enum(CROSSINGS), on: isoDateSchema })).check(z.maxLength(20)),
+  crossings: z.array(crossingSchema).check(z.maxLength(20)),
   /** somebody said that there is no crossing */
   noCrossing: z.boolean(),
   /** as read at the vehicle; left out where nobody looked */

@@ -103,7 +103,14 @@ export const changeEffectsSchema = named(
     findings: z.array(findingSchema),
     voided: z.array(line),
     /** by: a civil day or time */
-    toDo: z.array(line.extend({ by: z.string().nullable(), late: z.boolean() })),
+    toDo: z.array(
+      line.extend({
+        by: z.string().nullable(),
+        late: z.boolean(),
+        /** the crossing leaves before it can be had by its usual lead time: when, in the depot's civil time */
+        misses: z.string().optional(),
+      }),
+    ),
     money: z
       .object({
         before: moneySchema,

@@ -338,6 +338,14 @@ describe("on the road", () => {
 });
 
 describe("whatever is confirmed", () => {
+  test("a hire that stays longer does not give way to itself", async () => {
+    depot.at("2027-01-04T09:00:00.000Z");
+    const own = await bookedHire("Ole", "2027-01-20T14:00", "2027-01-25T10:00", "pv2");
+    const moves = [{ hireId: own, vehicleId: "pv2-c" }];
+    const seen = await look(own, { kind: "extension", to: "2027-01-26T10:00", moves });
+    expect(seen.body.error.problems).toMatchObject([{ path: "moves" }]);
+  });
+
   test("no vehicle is ever booked twice, and of two that want the last vehicle one has it", async () => {
     depot.at("2027-01-05T09:00:00.000Z");
     const span = ["2027-02-01T14:00", "2027-02-05T10:00"] as const;

@@ -23,6 +23,8 @@ export async function planMoves(
 ): Promise<readonly GivesWay[]> {
   const planned: GivesWay[] = [];
   for (const { hireId, vehicleId } of moves) {
+    if (hireId === data.row.id)
+      throw badField("moves", "expected other hires than the one that stays longer");
     const other = await readHireData(store, hireId, now);
     if (other.row.vehicleId !== data.row.vehicleId || other.row.stage !== "booked")
       throw badField("moves", "expected hires that are booked on this vehicle");

@@ -1,4 +1,4 @@
-import { briefAgain, daysBetween, gbp, listPlateBound, withRules } from "@setfair/engine";
+import { briefAgain, daysBetween, gbp, hoursBetween, listPlateBound, withRules } from "@setfair/engine";
 import { chooseVehicle } from "../../api/handlers/choose-vehicle.ts";
 import { badField } from "../../api/refusal.ts";
 import type { JsonObject } from "../../store/types.ts";
@@ -54,6 +54,7 @@ export const planVehicle: Planner<"vehicle"> = async (ask) => {
         ...(isOut && (await store.stock.holdsOf([data.row.id])).length > 0 ? [line("thingsGoAlong")] : []),
         line(isOut ? "guideNewLink" : "guideChanges"),
         ...((price.money?.ours.pence ?? 0) > 0 ? [line("oursToCarry")] : []),
+        ...hoursToCrossing(data),
       ],
     },
     write: async (hire) => {
@@ -63,6 +64,16 @@ export const planVehicle: Planner<"vehicle"> = async (ask) => {
     },
   };
 };
+
+/** How long there is before the next crossing leaves. */
+function hoursToCrossing(data: HireData) {
+  const next = crossingsAhead(data)
+    .flatMap(({ leavesAt }) => leavesAt ?? [])
+    .sort()[0];
+  if (next === undefined) return [];
+  const hours = Math.floor(hoursBetween(data.nowLocal, next, data.depot.timeZone));
+  return [line("hoursToCrossing", { at: next, hours })];
+}
 
 async function swapBefore(
   hire: Parameters<Plan["write"]>[0],
@@ -128,7 +139,7 @@ function plateBound(
     firstAbroad,
     oldTasks: countriesAnswer(data)?.result.tasks ?? [],
     newTasks: countriesAnswer(left)?.result.tasks ?? [],
-    crossings: said.crossings.filter(({ on }) => on >= data.today),
+    crossings: crossingsAhead(data),
     kitAboard: said.kitAboard.length,
     children: party?.travellers.filter(({ kind }) => kind === "child").length ?? 0,
     hasLoadPlan: partOf(data, "load") !== null,
@@ -140,6 +151,19 @@ function plateBound(
     voided: bound.voided.map(({ code, facts }) => line(code, { ...facts })),
     toDo: [...first, ...bound.toDo.map(({ facts, ...each }) => ({ ...each, facts: { ...facts } }))],
   };
+}
+
+type Ahead = Parameters<typeof listPlateBound>[0]["crossings"][number];
+
+/** Crossings that have not left yet, with the depot's own civil time where the port's is known. */
+function crossingsAhead(data: HireData): readonly Ahead[] {
+  const { timeZone } = data.depot;
+  return abroadOf(data).crossings.flatMap(({ kind, on, at, zone }): Ahead[] => {
+    if (at === undefined) return on >= data.today ? [{ kind, on }] : [];
+    const leavesAt = localOf(instantOf(`${on}T${at}`, zone ?? timeZone, "crossings"), timeZone);
+    const port = zone === undefined || zone === timeZone ? {} : { zone };
+    return leavesAt >= data.nowLocal ? [{ kind, on, at, leavesAt, ...port }] : [];
+  });
 }
 
 function briefEffect(data: HireData, after: HireData): Plan["effects"]["brief"] {

@@ -86,21 +86,39 @@ function Lines({ title, group, lines }: LinesProps) {
 }
 
 function ToDo({ toDo }: { readonly toDo: Effects["toDo"] }) {
+  const missed = toDo.filter(({ misses }) => misses !== undefined);
+  const inTime = toDo.filter(({ misses }) => misses === undefined);
+  const leaves = missed[0]?.misses;
   return (
-    <Section title={t("changes.toDo")}>
-      <ul className="change-lines">
-        {toDo.map((task) => (
-          <li key={task.code + JSON.stringify(task.facts)} className={task.late ? "change-late" : undefined}>
-            {lineText("todo", task)}
-            {task.by !== null && (
-              <span className="quiet"> · {t("changes.toDoBy", { by: dayOrTime(task.by) })}</span>
-            )}
-            {task.late && <strong> · {t("changes.toDoLate")}</strong>}
-          </li>
-        ))}
-      </ul>
-      <p className="quiet">{t("changes.toDoNote")}</p>
-    </Section>
+    <>
+      {leaves !== undefined && (
+        <Section title={t("depot.notBeforeCrossing", { at: dayOrTime(leaves), n: missed.length })}>
+          <Tasks tasks={missed} />
+        </Section>
+      )}
+      <Section
+        title={leaves === undefined ? t("changes.toDo") : t("depot.stillBefore", { n: inTime.length })}
+      >
+        <Tasks tasks={inTime} />
+        <p className="quiet">{t("changes.toDoNote")}</p>
+      </Section>
+    </>
+  );
+}
+
+function Tasks({ tasks }: { readonly tasks: Effects["toDo"] }) {
+  return (
+    <ul className="change-lines">
+      {tasks.map((task) => (
+        <li key={task.code + JSON.stringify(task.facts)} className={task.late ? "change-late" : undefined}>
+          {lineText("todo", task)}
+          {task.by !== null && (
+            <span className="quiet"> · {t("changes.toDoBy", { by: dayOrTime(task.by) })}</span>
+          )}
+          {task.late && <strong> · {t("changes.toDoLate")}</strong>}
+        </li>
+      ))}
+    </ul>
   );
 }
 
