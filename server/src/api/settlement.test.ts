@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { toJson } from "../desk/documents.ts";
 import { type Answer, makeDepot, makeDevice, type TestDepot } from "./depot-for-tests.ts";
 import { liveHire, makeJpeg, sendPhotograph } from "./lived-hire-for-tests.ts";
+import { CUSTOMER, PARTY, PERIOD } from "./samples-for-tests.ts";
 
 // The settlement by the desk's own doors: estimate, invoice and refund, second signatures, what is held, what the hirer says.
 
@@ -444,6 +445,47 @@ describe("two tablets that read one thing differently", () => {
     const { differences } = await must(depot.call("desk", "GET", `/hires/${id}/differences`));
     const driven = differences.find((each: { id: string }) => each.id === "reading:cab.odometer");
     expect(driven.difference.back.value).toBe(400);
+    await depot.close();
+  });
+});
+
+describe("two tablets that read one thing differently before the keys", () => {
+  it("hold the keys until whoever signs has said which entry holds", async () => {
+    const depot = await makeDepot("sqlite");
+    const asked = { customer: CUSTOMER, party: PARTY, ...PERIOD, vehicleId: "pv2" };
+    const { id } = (await must(depot.call("desk", "POST", "/hires", asked))).hire;
+    await must(depot.call("desk", "POST", `/hires/${id}/quote`, { accept: true }));
+    await must(depot.call("desk", "POST", `/hires/${id}/book`));
+    depot.at("2026-07-03T10:00:00.000Z");
+    const about = { about: "cab.odometer", checkId: "cab.odometer", direction: "out", unit: "km" };
+    const refs = { hireId: id, vehicleId: "pv2" };
+    const read = (device: string, value: number) =>
+      makeDevice(device, `${id}.out`, refs, depot.context.now)("reading", { ...about, value });
+    const records = [read("tablet-1", 42_000), read("tablet-2", 42_100)];
+    await must(depot.call("yard", "POST", "/records", { records }));
+    const findings = async (): Promise<string[]> =>
+      (await must(depot.call("desk", "GET", `/hires/${id}`))).glass.gates.flatMap(
+        (gate: { findings: { finding: { code: string } }[] }) =>
+          gate.findings.map(({ finding }) => finding.code),
+      );
+    expect(await findings()).toContain("signatures.twoReadings");
+    const [question] = (await must(depot.call("desk", "GET", `/hires/${id}/questions`))).questions;
+    const among = question.entries.map(({ id: of, hash }: { id: string; hash: string }) => ({
+      id: of,
+      hash,
+    }));
+    const answer = makeDevice(
+      "desk",
+      "desk.q",
+      refs,
+      depot.context.now,
+    )("answer", {
+      about: "cab.odometer",
+      among,
+      holds: among[0].id,
+    });
+    await must(depot.call("desk", "POST", "/records", { records: [answer] }));
+    expect(await findings()).not.toContain("signatures.twoReadings");
     await depot.close();
   });
 });

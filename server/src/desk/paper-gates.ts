@@ -1,5 +1,6 @@
 import type { Finding } from "@setfair/engine";
 import type { HireData } from "./hire-data.ts";
+import { questionsOut } from "./questions.ts";
 import { signaturesOf } from "./record-facts.ts";
 
 /** What is signed before the keys go: agreement with the statement of liability, briefing, condition. */
@@ -28,5 +29,17 @@ export function missingSignatures(data: HireData): readonly string[] {
 }
 
 export function signatureFindings(data: HireData): readonly Finding[] {
-  return missingSignatures(data).map(open);
+  const asked = questionsOut(data).length;
+  return [
+    ...missingSignatures(data).map(open),
+    ...(asked === 0
+      ? []
+      : [
+          {
+            ...open("twoReadings"),
+            facts: { count: asked },
+            mends: [{ code: "condition.decide", facts: {} }],
+          },
+        ]),
+  ];
 }

@@ -1,8 +1,10 @@
+import { compareCondition, composeWalkRound } from "@setfair/engine";
 import { mergeRecords } from "@setfair/records";
 import type { z } from "zod";
 import type { questionSchema } from "../api/schemas/after.ts";
 import type { StoredRecord } from "../store/types.ts";
-import { type Direction, directionOf, wholeRecords } from "./record-facts.ts";
+import type { HireData } from "./hire-data.ts";
+import { conditionRecords, type Direction, directionOf, wholeRecords } from "./record-facts.ts";
 
 /**
  * Records of one direction without those that an answer decided against: of two entries of one thing that do not
@@ -18,6 +20,21 @@ export function withAnswers(records: readonly StoredRecord[]): readonly StoredRe
   }
   return dropped.size === 0 ? records : records.filter(({ id }) => !dropped.has(id));
 }
+
+/** Questions of the walk-round out that nobody has answered; before the keys they wait for whoever signs. */
+export function questionsOut({ vehicle, records }: Pick<HireData, "vehicle" | "records">): readonly Asked[] {
+  const out = wholeRecords(records).filter((record) => directionOf(record) === "out");
+  if (vehicle === null || mergeRecords([...out, ...answersOf(records)]).questions.length === 0) return [];
+  const { description } = vehicle.document;
+  return compareCondition(
+    conditionRecords(withAnswers(records), "out"),
+    [],
+    composeWalkRound(description, "out"),
+  ).result.questions;
+}
+
+const answersOf = (records: readonly StoredRecord[]) =>
+  wholeRecords(records).filter(({ kind }) => kind === "answer");
 
 export interface Asked {
   readonly checkId: string;

@@ -10,9 +10,11 @@ import { moneyOfHire } from "../../desk/money-of-hire.ts";
 import { accountNames } from "../../desk/names.ts";
 import { differencesAnswer, settlementState } from "../../desk/page.ts";
 import { questionsAnswer } from "../../desk/questions.ts";
+import { directionOf, wholeRecords } from "../../desk/record-facts.ts";
 import { requireStage } from "../../desk/require-stage.ts";
 import { secondLookOf } from "../../desk/second-look.ts";
 import { entriesOfHire } from "../../desk/settlement-entries.ts";
+import { keepUse } from "../../desk/use/learn-from-returns.ts";
 import { ENGINE_VERSION } from "../../desk/version.ts";
 import type { Store } from "../../store/types.ts";
 import type { Handlers, Signed } from "../call.ts";
@@ -28,6 +30,7 @@ async function differences(context: AppContext, { store }: Signed, id: string) {
     differences: differencesAnswer(data, answer.result.differences, await accountNames(store)),
     result: answer.result,
     questions: questionsAnswer(data.records, answer.result.questions),
+    outPhotographs: outPhotographs(data),
     secondLook: { ...secondLook, due: [...secondLook.due] },
     findings: [
       ...answer.findings,
@@ -39,6 +42,11 @@ async function differences(context: AppContext, { store }: Signed, id: string) {
     ].map(plainFinding),
   };
 }
+
+const outPhotographs = ({ records }: HireData) =>
+  wholeRecords(records)
+    .filter((record) => record.kind === "photograph" && directionOf(record) === "out")
+    .map(({ content }) => ({ sha256: String(content.sha256), about: String(content.about) }));
 
 /** Nothing is settled while a second look is due and its window is open. */
 export async function requireSecondLook(store: Store, data: HireData): Promise<void> {
@@ -115,6 +123,8 @@ export const afterHandlers = {
         frozenAt: hire.data.now,
         frozenBy: hire.by,
       });
+      // with what it used, later forecasts of this vehicle are better
+      await keepUse(hire.store, hire.data);
       await hire.update({ stage: "settled" });
       await hire.audit("hire.settled", { pence: answer.result.total.pence });
     }),

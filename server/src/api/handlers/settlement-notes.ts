@@ -1,10 +1,9 @@
-import { compareCondition, composeWalkRound } from "@setfair/engine";
 import { conditionOf } from "../../desk/after-hire.ts";
 import { custodyOf } from "../../desk/custody.ts";
 import { type HireData, partOf, readHireData } from "../../desk/hire-data.ts";
 import { instantOf, localOf } from "../../desk/local-time.ts";
-import { questionsAnswer, withAnswers } from "../../desk/questions.ts";
-import { conditionRecords, directionOf, wholeRecords } from "../../desk/record-facts.ts";
+import { questionsAnswer, questionsOut } from "../../desk/questions.ts";
+import { directionOf, wholeRecords } from "../../desk/record-facts.ts";
 import { requireStage } from "../../desk/require-stage.ts";
 import { addEntry, isThere } from "../../money/change-money.ts";
 import { entriesOf } from "../../money/hire-money.ts";
@@ -143,15 +142,9 @@ export const settlementNoteHandlers = {
   /** Of every stage: before the keys for the round out, after the return for both. */
   async readQuestions({ context, signed, params }) {
     const data = await readHireData(signed.store, params.id, context.now());
-    if (data.vehicle === null) return { questions: [] };
-    const { description } = data.vehicle.document;
-    if (BACK.includes(data.row.stage)) {
-      const { questions } = (await conditionOf(signed.store, data)).result;
-      return { questions: questionsAnswer(data.records, questions) };
-    }
-    const out = conditionRecords(withAnswers(data.records), "out");
-    const { questions } = compareCondition(out, [], composeWalkRound(description, "out")).result;
-    return { questions: questionsAnswer(data.records, questions) };
+    const isBack = BACK.includes(data.row.stage);
+    const asked = isBack ? (await conditionOf(signed.store, data)).result.questions : questionsOut(data);
+    return { questions: questionsAnswer(data.records, asked) };
   },
 
   async readCustody({ signed, params }) {

@@ -97,6 +97,8 @@ export const differencesSchema = named(
     result: roomResultSchema,
     questions: z.array(questionSchema),
     secondLook: secondLookSchema,
+    /** photographs of the walk-round out: what each shows, by check, part or side */
+    outPhotographs: z.array(z.object({ sha256: z.string(), about: z.string() })),
     findings: z.array(findingSchema),
   }),
 );

@@ -14,6 +14,7 @@ import {
   type ShownFigure,
 } from "../../parts/index.ts";
 import { dateText, has, say, t } from "../../parts/words.ts";
+import { CustodyCard } from "../custody/custody-card.tsx";
 import { FailureNote } from "../failure-note.tsx";
 import { useSignedIn } from "../session.ts";
 import { usePageTitle } from "../use-page-title.ts";
@@ -75,6 +76,7 @@ function Vehicle({ page }: { readonly page: Page }) {
           <Figures page={page} />
           <WeighedCard page={page} />
           <VehicleDue id={summary.id} />
+          <CustodyCard vehicleId={summary.id} />
           <Marks page={page} />
           <Hires page={page} />
         </div>

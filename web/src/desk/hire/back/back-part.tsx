@@ -3,14 +3,19 @@ import { client } from "../../../api/client.ts";
 import { problemAt, take } from "../../../api/failure.ts";
 import { Button, DateTimeField, Empty } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
+import { CustodyCard } from "../../custody/custody-card.tsx";
 import { FailureNote } from "../../failure-note.tsx";
 import { useSignedIn } from "../../session.ts";
 import { HireStockCard } from "../../stock/hire-stock-card.tsx";
 import { PapersCard } from "../papers-card.tsx";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import { WalkCard } from "../walk-card.tsx";
+import { DepositCard } from "./deposit-card.tsx";
 import { Differences } from "./differences.tsx";
+import { MoreCards } from "./more-cards.tsx";
 import { SettlementCard } from "./settlement-card.tsx";
+import { TurnaroundCard } from "./turnaround-card.tsx";
+import "./back.css";
 
 const AFTER = ["returned", "settled", "closed"];
 
@@ -31,6 +36,10 @@ export default function BackPart({ page }: PartProps) {
       <Differences page={page} />
       <HireStockCard hireId={page.hire.id} stage={page.hire.stage} />
       <SettlementCard page={page} />
+      <DepositCard page={page} />
+      <MoreCards page={page} />
+      <TurnaroundCard hireId={page.hire.id} />
+      {page.hire.vehicle !== null && <CustodyCard vehicleId={page.hire.vehicle.id} hireId={page.hire.id} />}
       <PapersCard
         hireId={page.hire.id}
         papers={["condition", "statement", "dispute", "receipt", ...lostProperty(page), "walkBack"]}

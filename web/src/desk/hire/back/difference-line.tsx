@@ -1,20 +1,22 @@
 import type { Difference } from "@setfair/engine";
 import { useState } from "react";
 import type { Schemas } from "../../../api/client.ts";
-import { Button, ChoiceField, FigureTap, TextField } from "../../../parts/index.ts";
+import { Button, FigureTap } from "../../../parts/index.ts";
 import { has, say, t } from "../../../parts/words.ts";
-import { useDraft } from "../../use-draft.ts";
+import { type Decided, DecideForm } from "./decide-form.tsx";
+import { DefectDialog } from "./defect-dialog.tsx";
+import { Photos } from "./photos.tsx";
 
 type Entry = Schemas["Difference"];
-type MarkClass = Schemas["MarkClass"];
-const CLASSES: readonly MarkClass[] = ["existing", "fairWear", "ours", "hirer", "unknown"];
 
 export interface DifferenceLineProps {
+  readonly hireId: string;
+  readonly vehicleId: string | null;
   readonly entry: Entry;
   readonly difference: Difference;
   readonly canDecide: boolean;
   readonly isPending: boolean;
-  readonly onDecide: (made: MarkClass, reason: string) => void;
+  readonly onDecide: (decided: Decided) => void;
 }
 
 const nameOf = (id: string): string => (has(id) ? say(id) : id);
@@ -32,16 +34,11 @@ export function differenceTitle(difference: Difference): string {
   return nameOf(`check.${difference.checkId}`);
 }
 
-function Photos({ hashes, label }: { readonly hashes: readonly string[]; readonly label: string }) {
-  if (hashes.length === 0) return <p className="quiet">{t("back.noPhotograph")}</p>;
-  return hashes.map((hash) => (
-    <a key={hash} href={`/api/photos/${hash}?size=original`} target="_blank" rel="noreferrer">
-      <img src={`/api/photos/${hash}?size=large`} alt={label} loading="lazy" />
-    </a>
-  ));
-}
-
-function Evidence({ difference }: { readonly difference: Difference }) {
+/** How it left beside how it came back: records, readings and photographs of both. */
+function Evidence({
+  difference,
+  asItLeft,
+}: Pick<DifferenceLineProps, "difference"> & Pick<Entry, "asItLeft">) {
   const title = differenceTitle(difference);
   return (
     <div className="evidence">
@@ -49,7 +46,15 @@ function Evidence({ difference }: { readonly difference: Difference }) {
         <strong>{t("back.asItLeft")}</strong>
         {difference.kind === "reading" && <FigureTap figure={difference.out} label={title} />}
         {difference.kind === "count" && <span>{difference.expected}</span>}
-        <span className="quiet">{t("back.records", { n: difference.outRecords.length })}</span>
+        {(difference.kind === "mark" || asItLeft.photographs.length > 0) && (
+          <Photos hashes={asItLeft.photographs} label={t("settling.left", { title })} />
+        )}
+        {difference.kind === "mark" && (
+          <span className="quiet">{t("settling.leftOf", { of: asItLeft.of ?? "none" })}</span>
+        )}
+        {difference.kind !== "mark" && (
+          <span className="quiet">{t("back.records", { n: difference.outRecords.length })}</span>
+        )}
       </div>
       <div className="evidence-side">
         <strong>{t("back.asItCame")}</strong>
@@ -63,9 +68,12 @@ function Evidence({ difference }: { readonly difference: Difference }) {
 }
 
 /** One difference with its evidence side by side; a mark's class is decided here. Unknown is not chargeable. */
-export function DifferenceLine({ entry, difference, canDecide, isPending, onDecide }: DifferenceLineProps) {
+export function DifferenceLine(props: DifferenceLineProps) {
+  const { hireId, vehicleId, entry, difference, canDecide, isPending, onDecide } = props;
   const [isOpen, setOpen] = useState(entry.class === null && difference.kind === "mark");
+  const [noting, setNoting] = useState(false);
   const title = differenceTitle(difference);
+  const photograph = difference.photographs.at(-1) ?? null;
   return (
     <li className="line-box">
       <div className="row spread">
@@ -78,65 +86,38 @@ export function DifferenceLine({ entry, difference, canDecide, isPending, onDeci
         {difference.kind === "count" && <span>{t("back.short", { n: difference.short })}</span>}
         {entry.class !== null && <strong>{t(`markClass.${entry.class}`)}</strong>}
       </div>
-      <Evidence difference={difference} />
+      <Evidence difference={difference} asItLeft={entry.asItLeft} />
       {entry.class !== null && (
         <p className="quiet">
           {t("back.decided", { by: entry.classBy ?? "–", reason: entry.classReason ?? "–" })}
+          {entry.incident !== null && ` · ${t("settling.incidentIs", { incident: entry.incident })}`}
+          {entry.todo !== null && ` · ${t(`settling.todo.${entry.todo}`)}`}
         </p>
       )}
-      {canDecide && !isOpen && difference.kind !== "reading" && (
-        <div>
+      <div className="row">
+        {canDecide && !isOpen && difference.kind !== "reading" && (
           <Button look="quiet" onPress={() => setOpen(true)}>
             {t(entry.class === null ? "back.decide" : "back.decideAgain")}
           </Button>
-        </div>
-      )}
+        )}
+        {difference.kind !== "reading" && vehicleId !== null && (
+          <Button look="quiet" onPress={() => setNoting(true)}>
+            {t("settling.defect.open")}
+          </Button>
+        )}
+      </div>
       {canDecide && isOpen && (
-        <Decide entry={entry} isPending={isPending} onDecide={onDecide} onClose={() => setOpen(false)} />
+        <DecideForm entry={entry} isPending={isPending} onDecide={onDecide} onClose={() => setOpen(false)} />
+      )}
+      {noting && vehicleId !== null && (
+        <DefectDialog
+          vehicleId={vehicleId}
+          hireId={hireId}
+          what={title}
+          photograph={photograph}
+          onClose={() => setNoting(false)}
+        />
       )}
     </li>
-  );
-}
-
-function Decide({
-  entry,
-  isPending,
-  onDecide,
-  onClose,
-}: Pick<DifferenceLineProps, "entry" | "isPending" | "onDecide"> & { readonly onClose: () => void }) {
-  const draft = useDraft<{ made: MarkClass; reason: string }>(`class.${entry.id}`, {
-    made: entry.class ?? "unknown",
-    reason: entry.classReason ?? "",
-  });
-  const { value, set } = draft;
-  return (
-    <div className="stack-tight">
-      <ChoiceField
-        label={t("back.whose")}
-        note={t("back.unknownNote")}
-        value={value.made}
-        options={CLASSES.map((id) => ({ value: id, label: t(`markClass.${id}`) }))}
-        onChange={(made) => set({ ...value, made })}
-      />
-      <TextField
-        label={t("back.reason")}
-        value={value.reason}
-        onChange={(reason) => set({ ...value, reason })}
-      />
-      <div>
-        <Button
-          look="main"
-          isDisabled={value.reason.trim() === ""}
-          isPending={isPending}
-          onPress={() => {
-            onDecide(value.made, value.reason.trim());
-            draft.done();
-            onClose();
-          }}
-        >
-          {t("back.keep")}
-        </Button>
-      </div>
-    </div>
   );
 }

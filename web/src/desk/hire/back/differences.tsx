@@ -8,12 +8,14 @@ import { FailureNote } from "../../failure-note.tsx";
 import { queries } from "../../query-client.ts";
 import type { PartProps } from "../use-hire.ts";
 import { DifferenceLine } from "./difference-line.tsx";
+import { QuestionsCard } from "./questions-card.tsx";
+import { SecondLookCard } from "./second-look-card.tsx";
 
 type SetClasses = Schemas["SetClasses"]["classes"];
 
 /** What came back otherwise than it went, with both sides of the evidence; decided here, each with its reason. */
 export function Differences({ page }: PartProps) {
-  const { id, stage } = page.hire;
+  const { id, stage, vehicle } = page.hire;
   const found = useQuery({
     queryKey: ["differences", id],
     queryFn: () => take(client.GET("/api/hires/{id}/differences", { params: { path: { id } } })),
@@ -29,39 +31,45 @@ export function Differences({ page }: PartProps) {
   });
   const result = found.data?.result as ConditionResult | undefined;
   return (
-    <section className="card" aria-labelledby="differences-title">
-      <h2 id="differences-title">{t("back.differences", { n: found.data?.differences.length ?? 0 })}</h2>
-      {found.isPending && <Loading />}
-      <FailureNote failure={found.error ?? decide.error} />
-      {found.data !== undefined && found.data.differences.length === 0 && (
-        <Empty>{t("back.noDifferences")}</Empty>
-      )}
-      <ul>
-        {found.data?.differences.map((entry) => (
-          <DifferenceLine
-            key={entry.id}
-            entry={entry}
-            // the server sends the engine's own difference
-            difference={entry.difference as Difference}
-            canDecide={stage === "returned"}
-            isPending={decide.isPending}
-            onDecide={(made, reason) => decide.mutate([{ id: entry.id, class: made, reason }])}
-          />
-        ))}
-      </ul>
-      {result !== undefined && (
-        <p className="quiet">
-          {t("back.alsoSeen", {
-            existing: result.existing.length,
-            questions: result.questions.length,
-            again: result.secondLooks.length,
-            missing: result.missing.length,
-          })}
-        </p>
-      )}
-      {found.data !== undefined && found.data.findings.length > 0 && (
-        <FindingsList findings={found.data.findings} />
-      )}
-    </section>
+    <>
+      {found.data !== undefined && <SecondLookCard look={found.data.secondLook} />}
+      <QuestionsCard page={page} />
+      <section className="card" aria-labelledby="differences-title">
+        <h2 id="differences-title">{t("back.differences", { n: found.data?.differences.length ?? 0 })}</h2>
+        {found.isPending && <Loading />}
+        <FailureNote failure={found.error ?? decide.error} />
+        {found.data !== undefined && found.data.differences.length === 0 && (
+          <Empty>{t("back.noDifferences")}</Empty>
+        )}
+        <ul>
+          {found.data?.differences.map((entry) => (
+            <DifferenceLine
+              key={entry.id}
+              hireId={id}
+              vehicleId={vehicle?.id ?? null}
+              entry={entry}
+              // the server sends the engine's own difference
+              difference={entry.difference as Difference}
+              canDecide={stage === "returned"}
+              isPending={decide.isPending}
+              onDecide={(decided) => decide.mutate([{ id: entry.id, ...decided }])}
+            />
+          ))}
+        </ul>
+        {result !== undefined && (
+          <p className="quiet">
+            {t("back.alsoSeen", {
+              existing: result.existing.length,
+              questions: result.questions.length,
+              again: result.secondLooks.length,
+              missing: result.missing.length,
+            })}
+          </p>
+        )}
+        {found.data !== undefined && found.data.findings.length > 0 && (
+          <FindingsList findings={found.data.findings} />
+        )}
+      </section>
+    </>
   );
 }

@@ -1,21 +1,32 @@
 import type { Settlement, SettlementLine } from "@setfair/engine";
-import { useQuery } from "@tanstack/react-query";
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
 import { Button, FigureTap, FindingsList, Loading } from "../../../parts/index.ts";
 import { dateText, has, moneyText, say, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { type PartProps, useHireAct } from "../use-hire.ts";
+import { LineActs } from "./line-acts.tsx";
+import { LineTalk, talkOf } from "./line-talk.tsx";
+import { Photos } from "./photos.tsx";
+import { resultOf, type SettlementState, useSettlement } from "./use-settlement.ts";
 
 const aboutText = (about: string): string =>
-  has(about) ? say(about) : has(`charge.${about}`) ? say(`charge.${about}`) : about;
+  [`part.${about}`, `check.${about}`, about, `charge.${about}`].filter(has).map((id) => say(id))[0] ?? about;
+const lineName = (line: SettlementLine): string =>
+  t(`settlement.${line.code}`, { about: aboutText(line.about) });
 
-function LineRow({ line }: { readonly line: SettlementLine }) {
-  const name = t(`settlement.${line.code}`, { about: aboutText(line.about) });
+interface LineRowProps {
+  readonly hireId: string;
+  readonly line: SettlementLine;
+  readonly state: SettlementState;
+}
+
+function LineRow({ hireId, line, state }: LineRowProps) {
+  const name = lineName(line);
   return (
     <tr>
-      <td>
-        {name}
+      <td className="line-cell">
+        <strong>{name}</strong>
         {line.quantity !== null && (
           <>
             {" "}
@@ -23,25 +34,36 @@ function LineRow({ line }: { readonly line: SettlementLine }) {
           </>
         )}
         {line.because !== null && <span className="quiet"> {t(`settlement.because.${line.because}`)}</span>}
-        {line.working.length > 0 && (
-          <div className="quiet">
-            {line.working.map((figure) => (
-              <span key={figure.formula + String(figure.value)}>
-                <FigureTap figure={figure} label={name} />{" "}
-              </span>
-            ))}
-          </div>
+        {line.disputed && <strong className="disputed"> {t("settlement.disputed")}</strong>}
+        <Working line={line} name={name} />
+        {line.evidence.photographs.length > 0 && line.amount.pence > 0 && (
+          <Photos hashes={line.evidence.photographs} label={name} small />
         )}
-        <div className="quiet">
-          {t("settlement.evidence", {
-            records: line.evidence.records.length,
-            photographs: line.evidence.photographs.length,
-          })}
-          {line.disputed && ` · ${t("settlement.disputed")}`}
-        </div>
+        <LineTalk talk={talkOf(line, state.entries)} />
+        <LineActs hireId={hireId} line={line} state={state} name={name} />
       </td>
-      <td>{moneyText(line.amount)}</td>
+      <td>{moneyText(line.because === "awaitsCost" ? line.awaiting : line.amount)}</td>
     </tr>
+  );
+}
+
+/** How the amount came about, and how many records and photographs it rests on. */
+function Working({ line, name }: { readonly line: SettlementLine; readonly name: string }) {
+  return (
+    <div className="quiet">
+      {line.working.map((figure, k) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the steps of a sum are told apart by their place
+        <span key={k}>
+          <FigureTap figure={figure} label={name} />
+          {" · "}
+        </span>
+      ))}
+      {t("settlement.evidence", {
+        records: line.evidence.records.length,
+        photographs: line.evidence.photographs.length,
+      })}
+      {line.incident !== null && ` · ${t("settling.incidentIs", { incident: line.incident })}`}
+    </div>
   );
 }
 
@@ -49,11 +71,10 @@ function Totals({ result }: { readonly result: Settlement }) {
   const rows = [
     ...(result.overExcess.pence === 0 ? [] : [["settlement.overExcess", result.overExcess] as const]),
     ["settlement.total", result.total] as const,
+    ...(result.awaiting.pence === 0 ? [] : [["settlement.awaiting", result.awaiting] as const]),
     ["settlement.depositHeld", result.depositHeld] as const,
     ["settlement.depositKept", result.depositKept] as const,
-    ...(result.depositWithheld.pence === 0
-      ? []
-      : [["settlement.depositWithheld", result.depositWithheld] as const]),
+    ...(result.depositWithheld.pence === 0 ? [] : [["settling.withheld", result.depositWithheld] as const]),
     ["settlement.depositReturned", result.depositReturned] as const,
     ...(result.stillOwed.pence === 0 ? [] : [["settlement.stillOwed", result.stillOwed] as const]),
   ];
@@ -65,74 +86,72 @@ function Totals({ result }: { readonly result: Settlement }) {
   ));
 }
 
-/** The settlement: lines in whole pence with their evidence, then what goes back of the deposit. */
+/** The settlement: lines in whole pence with their evidence and all that was said of them, then the sums. */
 export function SettlementCard({ page }: PartProps) {
   const { id } = page.hire;
-  const settlement = useQuery({
-    queryKey: ["settlement", id],
-    queryFn: () => take(client.GET("/api/hires/{id}/settlement", { params: { path: { id } } })),
-  });
-  // the server sends the engine's own answer
-  const result = settlement.data?.result as Settlement | null | undefined;
+  const settlement = useSettlement(id);
+  const state = settlement.data;
   return (
     <section className="card sheet" aria-labelledby="settlement-title">
       <h2 id="settlement-title">{t("settlement.title")}</h2>
-      {settlement.isPending && <Loading />}
-      <FailureNote failure={settlement.error} onAgain={() => void settlement.refetch()} />
-      {result !== null && result !== undefined && (
-        <table className="dense amounts">
-          <tbody>
-            {result.lines.length === 0 && (
-              <tr>
-                <td>{t("settlement.nothing")}</td>
-                <td />
-              </tr>
-            )}
-            {result.lines.map((line) => (
-              <LineRow key={line.id} line={line} />
-            ))}
-            <Totals result={result} />
-          </tbody>
-        </table>
-      )}
-      {settlement.data !== undefined && settlement.data.findings.length > 0 && (
-        <FindingsList findings={settlement.data.findings} />
-      )}
-      {settlement.data !== undefined && (
+      {state?.frozenAt != null && (
         <p className="quiet">
-          {t("settlement.releaseBy", { on: dateText(settlement.data.releaseBy, "full") })}
+          {t("settling.shown", { at: dateText(state.frozenAt, "fullTime"), by: state.frozenBy ?? "–" })}
         </p>
       )}
-      <Acts page={page} releasedAt={settlement.data?.releasedAt ?? null} />
+      {settlement.isPending && <Loading />}
+      <FailureNote failure={settlement.error} onAgain={() => void settlement.refetch()} />
+      {state !== undefined && (
+        <>
+          <Lines hireId={id} state={state} />
+          {state.findings.length > 0 && <FindingsList findings={state.findings} />}
+        </>
+      )}
+      <Settle page={page} />
     </section>
   );
 }
 
-function Acts({ page, releasedAt }: PartProps & { readonly releasedAt: string | null }) {
+function Lines({ hireId, state }: Omit<LineRowProps, "line">) {
+  const result = resultOf(state);
+  return (
+    <table className="dense amounts">
+      <thead className="visually-hidden">
+        <tr>
+          <th>{t("settling.what")}</th>
+          <th>{t("money.amount")}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {result.lines.length === 0 && (
+          <tr>
+            <td>{t("settlement.nothing")}</td>
+            <td />
+          </tr>
+        )}
+        {result.lines.map((line) => (
+          <LineRow key={line.id} hireId={hireId} line={line} state={state} />
+        ))}
+        <Totals result={result} />
+      </tbody>
+    </table>
+  );
+}
+
+function Settle({ page }: PartProps) {
   const { id, stage } = page.hire;
-  const path = { params: { path: { id } } };
-  const settle = useHireAct(() => take(client.POST("/api/hires/{id}/settlement", path)));
-  const release = useHireAct(() => take(client.POST("/api/hires/{id}/deposit-release", path)));
-  const close = useHireAct(() => take(client.POST("/api/hires/{id}/close", path)));
+  const settle = useHireAct(() =>
+    take(client.POST("/api/hires/{id}/settlement", { params: { path: { id } } })),
+  );
+  if (stage !== "returned") return null;
   return (
     <>
-      <FailureNote failure={settle.error ?? release.error ?? close.error} />
-      <div className="row">
-        {stage === "returned" && (
-          <Button look="main" onPress={() => settle.mutate()} isPending={settle.isPending}>
-            {t("settlement.settle")}
-          </Button>
-        )}
-        {stage === "settled" && releasedAt === null && (
-          <Button look="main" onPress={() => release.mutate()} isPending={release.isPending}>
-            {t("settlement.release")}
-          </Button>
-        )}
-        {stage === "settled" && (
-          <Button onPress={() => close.mutate()} isPending={close.isPending}>
-            {t("settlement.close")}
-          </Button>
-        )}
+      <FailureNote failure={settle.error} />
+      <p className="quiet">{t("settling.settleNote")}</p>
+      <div>
+        <Button look="main" onPress={() => settle.mutate()} isPending={settle.isPending}>
+          {t("settlement.settle")}
+        </Button>
       </div>
     </>
   );

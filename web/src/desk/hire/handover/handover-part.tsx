@@ -7,6 +7,7 @@ import { FailureNote } from "../../failure-note.tsx";
 import { useSignedIn } from "../../session.ts";
 import { HireStockCard } from "../../stock/hire-stock-card.tsx";
 import { placeOfHire } from "../../where.ts";
+import { QuestionsCard } from "../back/questions-card.tsx";
 import { PapersCard } from "../papers-card.tsx";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import { WalkCard } from "../walk-card.tsx";
@@ -25,6 +26,7 @@ export default function HandoverPart({ page }: PartProps) {
       <DefectsCard page={page} />
       <HireStockCard hireId={page.hire.id} stage={page.hire.stage} />
       <WalkCard title={t("handover.walkOut")} walk={page.records.out} />
+      <QuestionsCard page={page} />
       <Keys page={page} />
       <HirerLinkCard page={page} />
       <PapersCard hireId={page.hire.id} papers={["agreement", "condition", "countries", "walkOut"]} />

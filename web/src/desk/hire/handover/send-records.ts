@@ -3,6 +3,7 @@ import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
 import type { Stroke } from "../../../parts/index.ts";
 import { words } from "../../../parts/words.ts";
+import { newUuid } from "../../messages/new-uuid.ts";
 
 const KEY = "setfair.deskDevice";
 
@@ -30,19 +31,38 @@ export interface Signing {
   readonly items: readonly Step[];
 }
 
-/** One chain of this device: the items, then the signature over them. */
-export function signingRecords(signing: Signing, device: string, now: string): readonly DepotRecord[] {
-  const chain = `desk.${crypto.randomUUID()}`;
-  const refs = {
-    hireId: signing.hireId,
-    ...(signing.vehicleId === null ? {} : { vehicleId: signing.vehicleId }),
+type Refs = Pick<Signing, "hireId" | "vehicleId"> | { readonly hireId: null; readonly vehicleId: string };
+
+/** One chain of this device, each step after the one before. */
+function chainOf(refs: Refs, device: string, now: string) {
+  const chain = `desk.${newUuid()}`;
+  const about = {
+    ...(refs.hireId === null ? {} : { hireId: refs.hireId }),
+    ...(refs.vehicleId === null ? {} : { vehicleId: refs.vehicleId }),
   };
   const made: DepotRecord[] = [];
   const add = (step: Step) => {
     const last = made.at(-1);
     const after: ChainEnd = last === undefined ? null : { seq: last.seq, hash: last.hash };
-    made.push(makeRecord({ ...step, deviceId: device, deviceTime: now, refs, chain }, after));
+    made.push(makeRecord({ ...step, deviceId: device, deviceTime: now, refs: about, chain }, after));
   };
+  return { made, add };
+}
+
+/** Appends what the desk wrote down about a hire or a vehicle; records are never changed. */
+export async function sendSteps(refs: Refs, steps: readonly Step[]): Promise<void> {
+  const { made, add } = chainOf(refs, deviceId(), new Date().toISOString());
+  for (const step of steps) add(step);
+  await send(made);
+}
+
+async function send(records: readonly DepotRecord[]): Promise<void> {
+  await take(client.POST("/api/records", { body: { records: records.map((record) => ({ ...record })) } }));
+}
+
+/** One chain of this device: the items, then the signature over them. */
+export function signingRecords(signing: Signing, device: string, now: string): readonly DepotRecord[] {
+  const { made, add } = chainOf(signing, device, now);
   for (const item of signing.items) add(item);
   add({
     kind: "signature",
@@ -60,6 +80,5 @@ export function signingRecords(signing: Signing, device: string, now: string): r
 
 /** Signs and sends; the records are appended and never changed. */
 export async function sendSigning(signing: Signing): Promise<void> {
-  const records = signingRecords(signing, deviceId(), new Date().toISOString());
-  await take(client.POST("/api/records", { body: { records: records.map((record) => ({ ...record })) } }));
+  await send(signingRecords(signing, deviceId(), new Date().toISOString()));
 }
