@@ -152,6 +152,14 @@ export const SUN_FORMULAS = [
     (a) => sun.clearSky(a.altitudeDeg),
   ),
   entry(
+    "sun.underCloud",
+    "W/m²",
+    "kasten-czeplak-1980",
+    "G/G0 = 1 − 0.75 (N/8)^3.4",
+    { clearWm2: between(0, 1500), cloudShare: between(0, 1) },
+    (a) => sun.underCloud(a.clearWm2, a.cloudShare),
+  ),
+  entry(
     "sun.hourlyShare",
     "–",
     "collares-pereira-rabl-1979",

@@ -66,6 +66,11 @@ export function clearSky(altitudeDeg: number): number {
   return 1098 * cosZenith * Math.exp(-0.059 / cosZenith);
 }
 
+/** Radiation under cloud, W/m², from that of a clear sky and the share of the sky under cloud, 0 to 1 (Kasten & Czeplak). */
+export function underCloud(clearWm2: number, cloudShare: number): number {
+  return clearWm2 * (1 - 0.75 * cloudShare ** 3.4);
+}
+
 /** Share of the day's global radiation per hour at an hour angle (Collares-Pereira and Rabl); 0 outside the day. */
 export function hourlyShare(hourAngleDeg: number, sunsetAngleDeg: number): number {
   const w = hourAngleDeg * RAD;

@@ -26,6 +26,13 @@ export const FORMULA_SOURCES = {
     address: "https://www.briangwilliams.us/solar-energy/example-aiw.html",
     how: "read",
   },
+  "kasten-czeplak-1980": {
+    title:
+      "Solar and terrestrial radiation dependent on the amount and type of cloud (F. Kasten, G. Czeplak)",
+    number: "Solar Energy 24:177",
+    year: 1980,
+    how: "from memory",
+  },
   "haurwitz-1945": {
     title:
       "Insolation in relation to cloudiness and cloud density (B. Haurwitz), as coded in the tests of pvlib",
