@@ -1,6 +1,7 @@
 import { abroadOperations } from "./operations/abroad.ts";
 import { afterHireOperations } from "./operations/after-hire.ts";
 import { calendarOperations } from "./operations/calendar.ts";
+import { calibrationOperations } from "./operations/calibration.ts";
 import { changesOperations } from "./operations/changes.ts";
 import { dayOperations } from "./operations/day.ts";
 import { depotOperations } from "./operations/depot.ts";
@@ -25,6 +26,7 @@ import { termsOperations } from "./operations/terms.ts";
 import { tripOperations } from "./operations/trip.ts";
 import { upkeepOperations } from "./operations/upkeep.ts";
 import { vehiclesOperations } from "./operations/vehicles.ts";
+import { weatherOperations } from "./operations/weather.ts";
 
 /** Every operation below `/api`, once, an area a file. The paths, the role checks, the OpenAPI document and the handlers' types follow from this list. */
 export const operations = {
@@ -39,7 +41,9 @@ export const operations = {
   ...enquiriesOperations,
   ...stockOperations,
   ...tripOperations,
+  ...calibrationOperations,
   ...placesOperations,
+  ...weatherOperations,
   ...abroadOperations,
   ...rulesOperations,
   ...notesOperations,

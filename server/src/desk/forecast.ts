@@ -26,7 +26,8 @@ export function forecastInput(data: HireData): TripInput | null {
   const party = partOf(data, "party");
   const trip = partOf(data, "trip");
   if (data.vehicle === null || party === null || trip === null) return null;
-  return { vehicle: data.vehicle.document.description, party, trip, runs: runsFor(trip), seed: SEED };
+  const input = { vehicle: data.vehicle.document.description, party, trip, runs: runsFor(trip), seed: SEED };
+  return Object.keys(data.rates).length === 0 ? input : { ...input, rates: data.rates };
 }
 
 export function hashOfForecast(input: TripInput, readings: readonly Reading[]): string {

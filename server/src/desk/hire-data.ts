@@ -1,4 +1,4 @@
-import type { Driver, InsurancePolicy, IsoDate, IsoLocal, RuleBook, Terms } from "@setfair/engine";
+import type { Driver, InsurancePolicy, IsoDate, IsoLocal, RuleBook, Terms, UseRates } from "@setfair/engine";
 import { Refusal } from "../api/refusal.ts";
 import type {
   BlockRow,
@@ -25,6 +25,7 @@ import {
 } from "./documents.ts";
 import { dateOf, localOf } from "./local-time.ts";
 import { readRuleBook } from "./rule-book.ts";
+import { readRates } from "./use/rates.ts";
 import { NO_UPKEEP, readUpkeep, type VehicleUpkeep } from "./vehicle-upkeep.ts";
 import { weigh } from "./weighed.ts";
 
@@ -53,6 +54,8 @@ export interface HireData {
   readonly bookings: readonly BookingRow[];
   /** when this vehicle is off the road around then */
   readonly blocks: readonly BlockRow[];
+  /** what returns have taught of the use of this vehicle */
+  readonly rates: UseRates;
   /** what was done to this vehicle, and its defects */
   readonly upkeep: VehicleUpkeep;
   /** defects that this hirer was told of */
@@ -126,6 +129,7 @@ async function readShared(store: Store, rows: readonly HireRow[], brief: boolean
     upkeep: brief ? new Map<string, VehicleUpkeep>() : await readUpkeep(store, vehicleIds),
     insurance: brief ? [] : await store.terms.versions("insurance"),
     ruleBook: await readRuleBook(store),
+    ratesOf: await readRates(store),
     terms: new Map<string | null, HireData["terms"]>(),
     // lists show the name that stands in the hire itself
     customer: only === null ? null : await store.customers.get(only),
@@ -207,6 +211,7 @@ async function assemble(store: Store, row: HireRow, pieces: Pieces): Promise<Hir
     frozen: own.frozen.get(row.id) ?? [],
     bookings: around(shared.bookings.get(row.vehicleId ?? "") ?? []),
     blocks: around(shared.blocks.get(row.vehicleId ?? "") ?? []),
+    rates: shared.ratesOf(row.vehicleId ?? ""),
     upkeep: shared.upkeep.get(row.vehicleId ?? "") ?? NO_UPKEEP,
     disclosures: own.disclosures.get(row.id) ?? [],
     changes: own.changes.get(row.id) ?? [],

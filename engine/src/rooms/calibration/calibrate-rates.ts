@@ -70,5 +70,5 @@ export function ratesOf(calibration: Calibration, vehicle: string): UseRates {
       store,
       { times: rate.value, sd: spread.value },
     ]),
-  ) as UseRates;
+  );
 }

@@ -2,8 +2,9 @@ import { parseWith } from "../../base/bad-input.ts";
 import { figure } from "../../base/figure.ts";
 import { keyedNormal, purposeKey } from "../../base/random.ts";
 import { sortedQuantile } from "../../formulas/statistics.ts";
-import { STORES, type StoreId } from "../../stores/stores.ts";
+import { STORES } from "../../stores/stores.ts";
 import { planTrip, type TripPlan } from "../trip/plan-trip.ts";
+import type { ReadableStore } from "../trip/types.ts";
 import { type MeteredWindow, meterWindows } from "./meter-windows.ts";
 import {
   type LeftOut,
@@ -20,7 +21,7 @@ const LEAST_TIMES_SD = 2.5;
 /** what cannot be less than nothing is taken as this share of the forecast, so that a rate can be formed: practice */
 const LEAST_SHARE = 0.05;
 /** use of these goes by the kilometres really driven */
-const BY_DISTANCE: ReadonlySet<StoreId> = new Set(["fuel", "def", "tractionBattery"]);
+const BY_DISTANCE: ReadonlySet<ReadableStore> = new Set(["fuel", "def", "tractionBattery"]);
 
 /**
  * What each store of a hire used between its readings, beside what the forecast says for the same hours: the
@@ -44,7 +45,7 @@ export function compareUse({ trip, measured }: ReturnedHire): UseOfHire {
 }
 
 /** Kilometres driven over those planned. */
-function distanceTimes({ input }: TripPlan, distanceKm: number | undefined, store: StoreId): number {
+function distanceTimes({ input }: TripPlan, distanceKm: number | undefined, store: ReadableStore): number {
   if (distanceKm === undefined || !BY_DISTANCE.has(store)) return 1;
   const { stops, returnDrive } = input.trip;
   const planned = stops.reduce((sum, { drive }) => sum + drive.distanceKm, returnDrive.distanceKm);
@@ -53,7 +54,7 @@ function distanceTimes({ input }: TripPlan, distanceKm: number | undefined, stor
 
 function compareStore(
   { input }: TripPlan,
-  store: StoreId,
+  store: ReadableStore,
   windows: readonly MeteredWindow[],
   times: number,
 ): UseComparison | LeftOutWhy {
@@ -68,7 +69,7 @@ function compareStore(
   const mean = lives.reduce((sum, use) => sum + use / lives.length, 0);
   const read = fit.reduce((sum, window) => sum + window.used, 0);
   const used = Math.max(read, LEAST_SHARE * middle);
-  const { unit } = STORES[store] as { readonly unit: UseComparison["unit"] };
+  const { unit } = STORES[store];
   const hours = fit.reduce((sum, window) => sum + window.hours, 0);
   return {
     store,
@@ -87,7 +88,7 @@ function isUse(forecast: Float64Array): boolean {
 }
 
 /** Quantiles of what would be read: use with the normal error of the readings, never below nothing. */
-function asMeasured(lives: Float64Array, sd: number, seed: number, store: StoreId): number[] {
+function asMeasured(lives: Float64Array, sd: number, seed: number, store: ReadableStore): number[] {
   const key = purposeKey(`calibration.${store}`);
   const read = lives.map((use, i) => Math.max(0, use + sd * keyedNormal(seed, i, 0, key))).sort();
   return USE_SHARES.map((share) => sortedQuantile(read, share));

@@ -1,8 +1,7 @@
 import { type Figure, figure } from "../../base/figure.ts";
 import { normalQuantile } from "../../base/random.ts";
 import { bias, coverage } from "../../formulas/calibration.ts";
-import type { StoreId } from "../../stores/stores.ts";
-import { READABLE_STORES, type UseRates } from "../trip/types.ts";
+import { READABLE_STORES, type ReadableStore, type UseRates } from "../trip/types.ts";
 import { type ReturnedUse, USE_SHARES } from "./types.ts";
 
 const P10 = USE_SHARES.indexOf(0.1);
@@ -11,7 +10,7 @@ const P90 = USE_SHARES.indexOf(0.9);
 
 /** How good the forecasts of one store were. */
 export interface StoreJudgement {
-  readonly store: StoreId;
+  readonly store: ReadableStore;
   /** outcomes judged */
   readonly count: number;
   /** share of them from P10 to P90 of their forecast */
@@ -45,7 +44,7 @@ export function judgeForecasts(
 }
 
 /** The forecast as it is with a rate: quantiles moved, and their distance from the middle widened on the logarithm. */
-function atRate(forecast: ReturnedUse, rate: UseRates[StoreId]): ReturnedUse {
+function atRate(forecast: ReturnedUse, rate: UseRates[ReadableStore]): ReturnedUse {
   if (rate === undefined) return forecast;
   const { times, sd } = rate;
   const middle = forecast.quantiles[P50]!;
@@ -62,7 +61,7 @@ function atRate(forecast: ReturnedUse, rate: UseRates[StoreId]): ReturnedUse {
   };
 }
 
-function judgeStore(store: StoreId, own: readonly ReturnedUse[]): StoreJudgement {
+function judgeStore(store: ReadableStore, own: readonly ReturnedUse[]): StoreJudgement {
   const count = own.length;
   const below = (k: number) => own.filter(({ used, quantiles }) => used <= quantiles[k]!).length;
   const inside = own.filter(

@@ -1,12 +1,13 @@
 import { indexOf } from "../../stores/ensemble.ts";
-import { STORES, type StoreId } from "../../stores/stores.ts";
+import { STORES } from "../../stores/stores.ts";
 import { type LiveState, liveTrip, type Recorder } from "../trip/live-trip.ts";
 import type { TripPlan } from "../trip/plan-trip.ts";
+import { READABLE_STORES, type ReadableStore } from "../trip/types.ts";
 import { readLevel } from "../trip/weigh-readings.ts";
 import type { LeftOutWhy, Measured } from "./types.ts";
 
 /** Stores that are charged as well as drawn on: only the fall between two readings is seen. */
-const CHARGED: ReadonlySet<StoreId> = new Set(["battery12", "tractionBattery"]);
+const CHARGED: ReadonlySet<ReadableStore> = new Set(["battery12", "tractionBattery"]);
 /** an amount by the till or the scale is this far out: practice */
 const ADDED_ERROR = 0.02;
 
@@ -23,7 +24,7 @@ export interface MeteredWindow {
 }
 
 interface Level {
-  readonly store: StoreId;
+  readonly store: ReadableStore;
   readonly step: number;
   readonly level: number;
   readonly sd: number;
@@ -33,11 +34,12 @@ interface Level {
 export function meterWindows(
   plan: TripPlan,
   { readings, added }: Measured,
-): ReadonlyMap<StoreId, readonly MeteredWindow[]> {
+): ReadonlyMap<ReadableStore, readonly MeteredWindow[]> {
+  const stores = READABLE_STORES.filter((store) => plan.tracked.includes(store));
   const levels = readings.flatMap((reading, index): Level[] => {
-    if (!plan.tracked.includes(reading.store)) return [];
-    const { store, step, level, statedSd } = readLevel(plan, reading, index);
-    return [{ store, step, level, sd: statedSd }];
+    if (!stores.includes(reading.store)) return [];
+    const { step, level, statedSd } = readLevel(plan, reading, index);
+    return [{ store: reading.store, step, level, sd: statedSd }];
   });
   const meter = new UseMeter(levels);
   const { input, systems, timeline, people } = plan;
@@ -45,7 +47,7 @@ export function meterWindows(
   liveTrip(input.vehicle, systems, input.trip, timeline, { runs, people, seed, spread, restarts: [] }, meter);
   const puts = added.map((put) => ({ ...put, step: timeline.stepAt(put.at) }));
   return new Map(
-    plan.tracked.map((store) => {
+    stores.map((store) => {
       const own = levels.filter((level) => level.store === store).sort((a, b) => a.step - b.step);
       const windows = own.slice(1).flatMap((to, k): MeteredWindow[] => {
         const from = own[k]!;
@@ -71,7 +73,7 @@ export function meterWindows(
   );
 }
 
-function usedBetween(store: StoreId, from: Level, to: Level, added: number) {
+function usedBetween(store: ReadableStore, from: Level, to: Level, added: number) {
   const fell = STORES[store].trouble === "full" ? to.level - from.level : from.level - to.level;
   return { used: fell + added, sd: Math.hypot(from.sd, to.sd, ADDED_ERROR * added) };
 }
@@ -79,7 +81,7 @@ function usedBetween(store: StoreId, from: Level, to: Level, added: number) {
 function whyNot(
   { timeline }: TripPlan,
   meter: UseMeter,
-  store: StoreId,
+  store: ReadableStore,
   from: number,
   to: number,
   isAdded: boolean,
@@ -93,10 +95,10 @@ function whyNot(
 /** Counts by life what each store has used so far, like a meter that is read at the hours of the readings. */
 class UseMeter implements Recorder {
   private readonly kept = new Map<string, Float64Array>();
-  private readonly touched = new Map<StoreId, number[]>();
-  private readonly stores: readonly StoreId[];
+  private readonly touched = new Map<ReadableStore, number[]>();
+  private readonly stores: readonly ReadableStore[];
   private readonly steps: ReadonlySet<string>;
-  private readonly first = new Map<StoreId, number>();
+  private readonly first = new Map<ReadableStore, number>();
 
   constructor(levels: readonly Level[]) {
     this.stores = [...new Set(levels.map(({ store }) => store))];
@@ -121,17 +123,17 @@ class UseMeter implements Recorder {
   }
 
   /** Whether the forecast filled or emptied the store by hand from one step up to, not with, another. */
-  isTouched(store: StoreId, from: number, to: number): boolean {
+  isTouched(store: ReadableStore, from: number, to: number): boolean {
     return (this.touched.get(store) ?? []).some((step) => step >= from && step < to);
   }
 
-  between(store: StoreId, from: number, to: number): Float64Array {
+  between(store: ReadableStore, from: number, to: number): Float64Array {
     const begin = this.kept.get(`${store}@${from}`)!;
     return this.kept.get(`${store}@${to}`)!.map((total, i) => total - begin[i]!);
   }
 }
 
-function use(store: StoreId, into: Float64Array, outOf: Float64Array): Float64Array {
+function use(store: ReadableStore, into: Float64Array, outOf: Float64Array): Float64Array {
   if (CHARGED.has(store)) return outOf.map((out, i) => out - into[i]!);
   return (STORES[store].trouble === "full" ? into : outOf).slice();
 }

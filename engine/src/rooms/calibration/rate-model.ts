@@ -6,8 +6,13 @@ import type { ReturnedUse } from "./types.ts";
  * from its depot.
  */
 export const PRIOR_SD = { depot: 0.25, vehicle: 0.15 } as const;
-/** No return is taken to be more exact than this; its own spread is what its forecast says. */
-const LEAST_SD = 0.05;
+/**
+ * What a return tells of a rate is no more exact than this, since people differ from one hire to the next: practice.
+ * Beyond it, as exact as its forecast says.
+ */
+const LEAST_SD = 0.2;
+/** no forecast is taken to be closer than this */
+const LEAST_OWN_SD = 0.02;
 /**
  * A return further from its vehicle's rate than so many of its standard deviations pulls like one just there
  * (Huber 1964; at 1 the estimate keeps nine tenths of its exactness where nothing is wild, from memory).
@@ -34,6 +39,8 @@ export interface Normal {
 interface Sighting {
   readonly log: number;
   readonly sd: number;
+  /** spread of its forecast as it is */
+  readonly ownSd: number;
 }
 
 /** What the model found of one vehicle; all on the logarithm of the rate. */
@@ -55,9 +62,13 @@ export interface RatePosterior {
 
 /** The logarithm of measured over forecast use, and its spread as the forecast has it. */
 function sightingOf({ used, quantiles }: ReturnedUse): Sighting | null {
-  const [p10, p50, p90] = [quantiles[1]!, quantiles[9]!, quantiles[17]!];
+  const [p10, p90] = [quantiles[1]!, quantiles[17]!];
   if (!(used > 0 && p10 > 0 && p90 > p10)) return null;
-  return { log: Math.log(used / p50), sd: Math.max(LEAST_SD, Math.log(p90 / p10) / P10_TO_P90) };
+  // the middle of the logarithm, so that a forecast with a long tail expects no surprise on the whole
+  const logs = quantiles.slice(1, -1).map(Math.log);
+  const middle = logs.reduce((sum, log) => sum + log / logs.length, 0);
+  const ownSd = Math.max(LEAST_OWN_SD, Math.log(p90 / p10) / P10_TO_P90);
+  return { log: Math.log(used) - middle, sd: Math.max(LEAST_SD, ownSd), ownSd };
 }
 
 /**
@@ -81,15 +92,25 @@ export function fitRates(returns: readonly ReturnedUse[]): RatePosterior {
   return { ...found, excessSum: excessOf(groups, found.vehicles) };
 }
 
-/** What the returns scatter around the rates of their vehicles beyond their forecasts. */
+/**
+ * What the returns scatter around the rates of their vehicles beyond their forecasts. A wild one counts as one at
+ * {@link SCATTER_AT_SD} of the scatter found, which is found anew until it stays.
+ */
 function excessOf(groups: readonly Group[], vehicles: readonly VehiclePosterior[]): number {
-  return groups.reduce((total, { seen }, k) => {
-    const { mean } = vehicles[k]!;
-    return seen.reduce((sum, { log, sd }) => {
-      const off = Math.min(Math.abs(log - mean), SCATTER_AT_SD * sd);
-      return sum + off ** 2 - sd ** 2;
-    }, total);
-  }, 0);
+  const seen = groups.flatMap((group, k) =>
+    group.seen.map(({ log, ownSd }) => ({ square: (log - vehicles[k]!.mean) ** 2, own: ownSd ** 2 })),
+  );
+  let excess = 0;
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const variance = Math.max(0, excess) / (seen.length + SCATTER_PRIOR);
+    const next = seen.reduce((sum, { square, own }) => {
+      const most = SCATTER_AT_SD ** 2 * (own + variance);
+      return sum + Math.min(square, most) - own;
+    }, 0);
+    if (Math.abs(next - excess) < SETTLED) break;
+    excess = next;
+  }
+  return excess;
 }
 
 interface Group {
@@ -105,7 +126,7 @@ function groupSightings(returns: readonly ReturnedUse[]): readonly Group[] {
     if (seen !== null) groups.set(each.vehicle, [...(groups.get(each.vehicle) ?? []), seen]);
   }
   return [...groups]
-    .map(([vehicle, seen]) => ({ vehicle, seen: seen.sort((a, b) => a.log - b.log || a.sd - b.sd) }))
+    .map(([vehicle, seen]) => ({ vehicle, seen: seen.sort((a, b) => a.log - b.log || a.ownSd - b.ownSd) }))
     .sort((a, b) => (a.vehicle < b.vehicle ? -1 : 1));
 }
 

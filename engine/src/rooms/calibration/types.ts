@@ -4,9 +4,8 @@
  */
 import * as z from "zod/mini";
 import type { Figure } from "../../base/figure.ts";
-import type { StoreId } from "../../stores/stores.ts";
 import { isoLocalSchema } from "../situation.ts";
-import { READABLE_STORES, readingSchema, type TripInput } from "../trip/types.ts";
+import { READABLE_STORES, type ReadableStore, readingSchema, type TripInput } from "../trip/types.ts";
 
 /** Put into a store and known by amount: litres of fuel by the till, kg of gas by weight; for waste and cassette what was emptied out. */
 export const addedSchema = z.strictObject({
@@ -38,7 +37,7 @@ export const USE_SHARES = Array.from({ length: 19 }, (_, k) => (k + 1) / 20);
 
 /** One store of one hire: what was measured, and what the forecast said would be measured over the same hours. */
 export interface UseComparison {
-  readonly store: StoreId;
+  readonly store: ReadableStore;
   readonly unit: "Wh" | "kg" | "L";
   /** measured, over all the windows together */
   readonly used: Figure;
@@ -54,7 +53,7 @@ export interface UseComparison {
 /** Why a store of a hire says nothing about its rate. */
 export type LeftOutWhy = "notRead" | "filledUnknown" | "charged" | "tooLittle";
 export interface LeftOut {
-  readonly store: StoreId;
+  readonly store: ReadableStore;
   readonly why: LeftOutWhy;
 }
 
@@ -67,7 +66,7 @@ export interface UseOfHire {
 export interface ReturnedUse {
   readonly hire: string;
   readonly vehicle: string;
-  readonly store: StoreId;
+  readonly store: ReadableStore;
   /** in the store's unit */
   readonly used: number;
   readonly mean: number;
@@ -75,7 +74,7 @@ export interface ReturnedUse {
 }
 
 export interface StoreRate {
-  readonly store: StoreId;
+  readonly store: ReadableStore;
   /** factor on what the description says, as the forecast takes it */
   readonly rate: Figure;
   /** 80 in 100 that the true one lies between these */

@@ -21,6 +21,8 @@ export const READABLE_STORES = [
   "tractionBattery",
 ] as const;
 
+export type ReadableStore = (typeof READABLE_STORES)[number];
+
 /** The furthest that measured use may move a rate from the description's own, and the most that it may spread it. */
 export const RATE_BOUNDS = { least: 0.5, most: 2, mostSd: 0.6 } as const;
 /** Measured use of one store against the description of the vehicle. */

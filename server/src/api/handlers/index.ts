@@ -3,6 +3,7 @@ import type { Handlers } from "../call.ts";
 import { abroadHandlers } from "./abroad.ts";
 import { afterHandlers } from "./after-return.ts";
 import { calendarHandlers } from "./calendar.ts";
+import { calibrationHandlers } from "./calibration.ts";
 import { changeHandlers } from "./changes.ts";
 import { depotHandlers } from "./depot.ts";
 import { diaryHandlers } from "./diary.ts";
@@ -35,6 +36,7 @@ import { todayHandlers } from "./today.ts";
 import { tripHandlers } from "./trip-and-load.ts";
 import { upkeepHandlers } from "./upkeep.ts";
 import { vehicleHandlers } from "./vehicles.ts";
+import { weatherHandlers } from "./weather.ts";
 import { yardHandlers } from "./yard.ts";
 
 /** What each operation does. */
@@ -55,7 +57,9 @@ export const handlers: Handlers = {
   ...stockHandlers,
   ...rateHandlers,
   ...tripHandlers,
+  ...calibrationHandlers,
   ...placeHandlers,
+  ...weatherHandlers,
   ...abroadHandlers,
   ...changeHandlers,
   ...ruleHandlers,

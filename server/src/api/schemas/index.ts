@@ -1,6 +1,7 @@
 export * from "./abroad.ts";
 export * from "./after.ts";
 export * from "./calendar.ts";
+export * from "./calibration.ts";
 export * from "./changes.ts";
 export * from "./common.ts";
 export * from "./depot.ts";
@@ -26,4 +27,5 @@ export * from "./terms.ts";
 export * from "./today.ts";
 export * from "./upkeep.ts";
 export * from "./vehicles.ts";
+export * from "./weather.ts";
 export * from "./yard.ts";

@@ -1,0 +1,110 @@
+import { setImmediate as letOthersIn } from "node:timers/promises";
+import {
+  BadInput,
+  calibrateRates,
+  compareUse,
+  type LeftOut,
+  type ReturnedUse,
+  ratesOf,
+  type TripInput,
+  type UseComparison,
+} from "@setfair/engine";
+import type { Store, UseReturnRow } from "../../store/types.ts";
+import { asDocument, toJson, type VehicleDocument } from "../documents.ts";
+import { SEED } from "../forecast.ts";
+import type { HireData } from "../hire-data.ts";
+import { dateOf } from "../local-time.ts";
+import { ENGINE_VERSION } from "../version.ts";
+import { NO_SHEET, type UseDocument, type UseSheet, useOfHire } from "./measured-use.ts";
+import { ANY_VEHICLE } from "./rates.ts";
+
+/** How often a trip that is over is lived for the comparison: enough for its tenth and ninetieth per cent. */
+const RUNS = 120;
+const AT_ONCE = 20;
+
+export interface OutcomeDocument {
+  readonly comparisons: readonly UseComparison[];
+  readonly leftOut: readonly LeftOut[];
+}
+
+/**
+ * Writes down what a hire used, to be learnt from; its sheet as before where none is handed in.
+ * @returns false while vehicle, party or trip is missing
+ */
+export async function keepUse(store: Store, data: HireData, sheet?: UseSheet): Promise<boolean> {
+  const kept = await store.uses.ofHire(data.row.id);
+  const before = kept === null ? NO_SHEET : asDocument<UseDocument>(kept.document).sheet;
+  const document = useOfHire(data, sheet ?? before);
+  if (document === null || data.row.vehicleId === null) return false;
+  await store.uses.put({
+    vehicleId: data.row.vehicleId,
+    hireId: data.row.id,
+    returnedAt: data.row.to,
+    document: toJson(document),
+  });
+  return true;
+}
+
+/**
+ * Sets returns beside their forecasts, oldest first, for about so many milliseconds; others are let in between.
+ * When none waits any more the rates of all vehicles follow from all returns.
+ * @returns how many still wait, at most {@link AT_ONCE}
+ */
+export async function learnFromReturns(store: Store, milliseconds: number): Promise<number> {
+  const until = performance.now() + milliseconds;
+  let waiting = await store.uses.waiting(ENGINE_VERSION, AT_ONCE);
+  let isNew = false;
+  while (waiting.length > 0 && performance.now() < until) {
+    const [row] = waiting;
+    if (row === undefined) break;
+    await store.uses.setOutcome(row.id, toJson(await outcomeOf(store, row)), ENGINE_VERSION);
+    isNew = true;
+    await letOthersIn();
+    waiting = await store.uses.waiting(ENGINE_VERSION, AT_ONCE);
+  }
+  if (isNew && waiting.length === 0) await keepRates(store);
+  return waiting.length;
+}
+
+async function outcomeOf(store: Store, row: UseReturnRow): Promise<OutcomeDocument> {
+  const day = dateOf(row.returnedAt);
+  const versions = await store.vehicles.versions(row.vehicleId);
+  const version = (await store.vehicles.on(row.vehicleId, day)) ?? versions[0] ?? null;
+  if (version === null) return { comparisons: [], leftOut: [] };
+  const { description } = asDocument<VehicleDocument>(version.document);
+  const { party, trip, measured } = asDocument<UseDocument>(row.document);
+  const input: TripInput = { vehicle: description, party, trip, runs: RUNS, seed: SEED };
+  try {
+    return compareUse({ trip: input, measured });
+  } catch (error) {
+    // a description that has changed since may not fit what was read: that return teaches nothing
+    if (error instanceof BadInput) return { comparisons: [], leftOut: [] };
+    throw error;
+  }
+}
+
+/** All that has been set beside its forecast, oldest return first. */
+export async function returnedUses(store: Store) {
+  const rows = await store.uses.outcomes(ENGINE_VERSION);
+  return rows.map((row) => {
+    const { comparisons, leftOut } = asDocument<OutcomeDocument>(row.outcome ?? {});
+    const uses = (comparisons ?? []).map(
+      ({ store: of, used, mean, quantiles }): ReturnedUse => ({
+        hire: row.id,
+        vehicle: row.vehicleId,
+        store: of,
+        used: used.value,
+        mean: mean.value,
+        quantiles,
+      }),
+    );
+    return { ...row, uses, leftOut: leftOut ?? [] };
+  });
+}
+
+async function keepRates(store: Store): Promise<void> {
+  const uses = (await returnedUses(store)).flatMap((row) => row.uses);
+  const calibration = calibrateRates(uses);
+  const of = (vehicleId: string) => ({ vehicleId, document: toJson(ratesOf(calibration, vehicleId)) });
+  await store.uses.putRates([ANY_VEHICLE, ...calibration.vehicles.map(({ vehicle }) => vehicle)].map(of));
+}
