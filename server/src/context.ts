@@ -1,7 +1,9 @@
 import type { PhotographFiles } from "./files/types.ts";
 import type { MailServer } from "./mail/mail-server.ts";
 import type { PaymentProvider } from "./money/payment-provider.ts";
+import type { Planner } from "./planner/planner.ts";
 import type { Database } from "./store/types.ts";
+import type { WeatherService } from "./weather/weather-service.ts";
 
 /** What the API needs from outside; tests hand in their own clock. */
 export interface AppContext {
@@ -10,8 +12,12 @@ export interface AppContext {
   readonly now: () => Date;
   /** the way out for mail; none where nobody set one */
   readonly mailServer?: MailServer | null;
+  /** where forecasts are fetched by depots that turned it on; none where nobody set one */
+  readonly weather?: WeatherService | null;
   /** who moves money; a person, by hand, where nobody is named */
   readonly payments?: PaymentProvider;
+  /** who seats hires on vehicles; in this thread where none is named */
+  readonly planner?: Planner;
   /** origin of links, without a slash at the end, e.g. `https://hire.example.org` */
   readonly publicUrl: string;
   /** cookies only over TLS */

@@ -20,6 +20,7 @@ const STATUS = {
   overrideRefused: 403,
   tooLarge: 413,
   tooMany: 429,
+  outsideFailed: 502,
   noRoom: 507,
 } as const;
 export type RefusalCode = keyof typeof STATUS;

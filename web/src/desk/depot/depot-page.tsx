@@ -9,6 +9,7 @@ import { queries } from "../query-client.ts";
 import { useSignedIn } from "../session.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { HolidayFields } from "./holiday-fields.tsx";
+import { WeatherService } from "./weather-service.tsx";
 import "../hire/hire.css";
 import "../terms/terms.css";
 
@@ -23,6 +24,7 @@ const SKILLS = ["desk", "cleaner", "yard", "technician"] as const;
 /** Hours, turnaround, people on a usual day and school holidays of this depot. */
 export default function DepotPage() {
   usePageTitle(t("depot.title"));
+  const mayWrite = useSignedIn().may.includes("terms.write");
   const found = useQuery({ queryKey: ["depot"], queryFn: () => take(client.GET("/api/depot")) });
   return (
     <>
@@ -33,6 +35,7 @@ export default function DepotPage() {
       {found.isPending && <Loading />}
       <FailureNote failure={found.error} onAgain={() => void found.refetch()} />
       {found.data !== undefined && <SettingsForm key={found.data.version} now={found.data} />}
+      <WeatherService mayWrite={mayWrite} />
     </>
   );
 }

@@ -13,6 +13,7 @@ import { StopEditor } from "./stop-editor.tsx";
 import { StopPlanCard } from "./stop-plan.tsx";
 import { Swings } from "./swings.tsx";
 import { emptyTrip, newStop, type Trip, withDrives } from "./trip-draft.ts";
+import { WeatherCard } from "./weather-card.tsx";
 import WillItLast, { useForecast } from "./will-it-last.tsx";
 
 /** The trip with its stops, and whether everything aboard lasts. */
@@ -60,6 +61,7 @@ function Explained({ page }: PartProps) {
     <>
       <PostsCard posts={forecast.posts ?? []} />
       <Swings page={page} stores={asked} />
+      {page.trip !== null && <WeatherCard page={page} trip={page.trip} />}
     </>
   );
 }
