@@ -53,7 +53,11 @@ export async function build() {
   mkdirSync(join(root, "cli", "dist"), { recursive: true });
   await bundle({
     ...common,
-    entryPoints: { setfair: "cli/src/main.ts" },
+    // the planner's own thread stands beside what starts it
+    entryPoints: {
+      setfair: "cli/src/main.ts",
+      "allocation-worker": "server/src/planner/allocation-worker.ts",
+    },
     outdir: "cli/dist",
     splitting: true,
     platform: "node",

@@ -2,6 +2,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { cpus, loadavg } from "node:os";
 import { join } from "node:path";
 import { benchClimate } from "./climate.ts";
+import { benchDiary } from "./diary.ts";
 import { benchGuideReady } from "./guide-ready.ts";
 import { benchGuideSize } from "./guide-size.ts";
 import { benchHireWalk } from "./hire-walk.ts";
@@ -11,6 +12,7 @@ import { benchPlanners } from "./planners.ts";
 import { ROOT } from "./root.ts";
 import { benchServeStart } from "./serve-start.ts";
 import { table } from "./table.ts";
+import { benchTidy } from "./tidy.ts";
 import { benchTrip } from "./trip.ts";
 
 /** What there is to measure; `npm run bench -- trip guide` measures only these. */
@@ -23,6 +25,8 @@ const PARTS: Readonly<Record<string, Part>> = {
   hires: benchHireWalk,
   climate: benchClimate,
   planners: benchPlanners,
+  tidy: benchTidy,
+  diary: benchDiary,
 };
 
 const asked = process.argv.slice(2);

@@ -1,13 +1,7 @@
-import {
-  type AllocationInput,
-  checkDueDates,
-  checkSeats,
-  type Finding,
-  type Party,
-  proposeAllocation,
-} from "@setfair/engine";
+import { type AllocationInput, checkDueDates, checkSeats, type Finding, type Party } from "@setfair/engine";
 import type { z } from "zod";
 import type { tidySchema } from "../api/schemas/diary.ts";
+import type { Planner } from "../planner/planner.ts";
 import type { BlockRow, DepotRow, HireRow, Store } from "../store/types.ts";
 import { type DiarySpan, pinnedOf } from "./diary-page.ts";
 import { asDocument, type DepotDocument, type VehicleDocument } from "./documents.ts";
@@ -29,14 +23,15 @@ interface Asked {
   readonly depot: DepotRow;
   readonly now: Date;
   readonly span: DiarySpan;
+  readonly plan: Planner;
 }
 
 /**
  * Which bookings could change vehicles so that more can be sold. Only what is booked, not pinned and still to
  * come moves, and only within the class that was quoted; everything else stays where it is.
  */
-export async function proposeTidy(store: Store, depot: DepotRow, now: Date, span: DiarySpan): Promise<Tidy> {
-  const asked = { store, depot, now, span };
+export async function proposeTidy(asked: Asked): Promise<Tidy> {
+  const { store, depot, now, span } = asked;
   const { turnaroundMinutes } = asDocument<DepotDocument>(depot.document);
   const rows = await bookedRows(asked);
   const versions = await store.vehicles.allOn(span.to);
@@ -50,7 +45,7 @@ export async function proposeTidy(store: Store, depot: DepotRow, now: Date, span
     vehicles: [...fleet.keys()].map((id) => ({ id, unavailable: [...offRoad(id, blocks)] })),
     hires: [...hires],
   };
-  const { result, findings } = proposeAllocation(input, budget());
+  const { result, findings } = await asked.plan(input, SECONDS);
   // whoever proposes does not certify: the plan is looked at below, before it is shown
   const moved = new Map(result.moves.map(({ hire, to }) => [hire, to]));
   const gaps = (at: (row: HireRow) => string | null) =>
@@ -81,11 +76,6 @@ export async function proposeTidy(store: Store, depot: DepotRow, now: Date, span
     findings: findings.map(plainFinding),
   };
 }
-
-const budget = () => {
-  const begun = performance.now();
-  return { seconds: SECONDS, elapsedMs: () => performance.now() - begun };
-};
 
 const heldBy = (row: HireRow, vehicleId: string | null): Held[] =>
   vehicleId === null ? [] : [{ vehicleId, from: row.from, to: row.to, isHire: true }];

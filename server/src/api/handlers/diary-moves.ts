@@ -3,13 +3,14 @@ import { vehiclesFor } from "../../desk/can-take.ts";
 import { pinnedOf } from "../../desk/diary-page.ts";
 import { partOf } from "../../desk/hire-data.ts";
 import { proposeTidy } from "../../desk/tidy-diary.ts";
+import { openPlanner } from "../../planner/open-planner.ts";
 import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
 import { changeHire } from "./change-hire.ts";
 import { chooseVehicle } from "./choose-vehicle.ts";
 import { diarySpan } from "./diary.ts";
 
-/** The search keeps the server to itself meanwhile. */
+/** Further ahead most of the diary is still to be sold. */
 const MOST_TIDIED_DAYS = 200;
 
 export const diaryMoveHandlers = {
@@ -41,7 +42,9 @@ export const diaryMoveHandlers = {
     const depot = await signed.store.depot.get();
     if (query.to > addDays(query.from, MOST_TIDIED_DAYS))
       throw badField("to", `expected at most ${MOST_TIDIED_DAYS} days after \`from\``);
-    return proposeTidy(signed.store, depot, context.now(), diarySpan(query, depot.timeZone));
+    const span = diarySpan(query, depot.timeZone);
+    const plan = context.planner ?? openPlanner();
+    return proposeTidy({ store: signed.store, depot, now: context.now(), span, plan });
   },
 
   /** All vehicles are let go first, so that two hires may change places; then each is taken through the guard. */
