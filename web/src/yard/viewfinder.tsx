@@ -1,8 +1,8 @@
 import type { SvgNode } from "@setfair/drawing";
 import { useEffect, useRef, useState } from "react";
+import { jpegOf } from "../parts/make-jpeg.ts";
 import { SvgView } from "../parts/svg-view.tsx";
 import { t } from "../parts/words.ts";
-import { jpegOf } from "../parts/make-jpeg.ts";
 import { Press } from "./press.tsx";
 import { isShutterKey } from "./shutter-key.ts";
 
@@ -78,8 +78,10 @@ export function Viewfinder({ aim, onShot, onClose, onOther }: ViewfinderProps) {
       <p className="viewfinder-words">{aim.words}</p>
       <div className="viewfinder-picture">
         {/* what the lens sees has no sound and no words */}
-        <video ref={video} autoPlay playsInline muted onPlaying={() => setState("ready")} />
-        {aim.outline === null ? <i className="viewfinder-ring" /> : <SvgView node={aim.outline} />}
+        <div className="viewfinder-frame">
+          <video ref={video} autoPlay playsInline muted onPlaying={() => setState("ready")} />
+          {aim.outline === null ? <i className="viewfinder-ring" /> : <SvgView node={aim.outline} />}
+        </div>
       </div>
       <p role="status" className="viewfinder-words">
         {state === "opening" ? t("yard.aim.opening") : state === "failed" ? t("yard.aim.failed") : ""}
