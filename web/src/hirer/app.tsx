@@ -5,7 +5,7 @@ import type { Guide } from "../offline/database.ts";
 import { ScrollMain } from "../parts/scroll-main.tsx";
 import { SvgView } from "../parts/svg-view.tsx";
 import { t } from "../parts/words.ts";
-import { MissedLine, StatementCard } from "./after/after-cards.tsx";
+import { MissedLine, MissedOver, StatementCard } from "./after/after-cards.tsx";
 import { telephoneOf } from "./call-link.tsx";
 import { DangerPage } from "./danger-page.tsx";
 import { Day } from "./day.tsx";
@@ -107,9 +107,10 @@ function Page({
       <StatementCard guide={guide} />
       <Matters hirer={hirer} guide={guide} />
       <KeptNotice keeping={hirer.keeping} guide={guide} isSecure={isSecureContext} />
-      <Day guide={guide} forecast={hirer.forecast} />
       <MissedLine guide={guide} />
+      <Day guide={guide} forecast={hirer.forecast} />
       <Things guide={guide} />
+      <MissedOver guide={guide} />
       <p className="quiet">
         {t("hirer.depotFirst", { firm: guide.firm, depot: guide.depot.name })}
         {hirer.keeping === "kept" && isSecureContext && ` ${t("hirer.kept.yes")}`}

@@ -16,19 +16,24 @@ export function StatementCard({ guide }: { readonly guide: Guide }) {
   );
 }
 
-/** The way to add what both missed while that is open; afterwards whom to ring. */
+/** The way to add what both missed, while that is open. */
 export function MissedLine({ guide }: { readonly guide: Guide }) {
   const { additions } = guide;
-  if (additions == null) return null;
-  const until = dateText(additions.until, "dayTime");
-  if (!isOpen(additions, new Date()))
-    return (
-      <p className="quiet">{t("hirer.after.missedOver", { until, telephone: guide.depot.telephone })}</p>
-    );
+  if (additions == null || !isOpen(additions, new Date())) return null;
   return (
     <a className="day-link missed-link" href="#missed">
       <strong className="day-name">{t("hirer.after.missed")}</strong>
-      <span className="day-sub">{t("hirer.after.missedUntil", { until })}</span>
+      <span className="day-sub">
+        {t("hirer.after.missedUntil", { until: dateText(additions.until, "dayTime") })}
+      </span>
     </a>
   );
+}
+
+/** Once that is over: whom to ring. */
+export function MissedOver({ guide }: { readonly guide: Guide }) {
+  const { additions, depot } = guide;
+  if (additions == null || isOpen(additions, new Date())) return null;
+  const until = dateText(additions.until, "dayTime");
+  return <p className="quiet">{t("hirer.after.missedOver", { until, telephone: depot.telephone })}</p>;
 }

@@ -64,19 +64,20 @@ async function keepMark(props: MissedFormProps, draft: Draft, place: Place): Pro
 export function MissedForm(props: MissedFormProps) {
   const id = useId();
   const [draft, setDraft] = useState(EMPTY);
-  const [errors, setErrors] = useState<Errors>({});
+  const [wasTried, setTried] = useState(false);
+  const errors = wasTried ? missingIn(draft) : {};
   const [isFull, setFull] = useState(false);
   const [isBusy, setBusy] = useState(false);
   const set = (change: Partial<Draft>) => setDraft((before) => ({ ...before, ...change }));
   const send = async (event: FormEvent) => {
     event.preventDefault();
-    const missing = missingIn(draft);
-    setErrors(missing);
-    if (Object.keys(missing).length > 0 || draft.place === null) return;
+    setTried(true);
+    if (Object.keys(missingIn(draft)).length > 0 || draft.place === null) return;
     setBusy(true);
     try {
       await keepMark(props, draft, draft.place);
       setDraft(EMPTY);
+      setTried(false);
       setFull(false);
       document.querySelector("#added")?.scrollIntoView({ block: "nearest" });
     } catch {

@@ -12,6 +12,8 @@ export const partWords = (messageId: string): string =>
 
 /** What a line of the settlement is about: a part, a check or a thing. */
 export function aboutWords(about: string): string {
-  const id = [`part.${about}`, `check.${about}`, `thing.${about}`].find(has);
+  // a mark on a whole side is named by the side
+  const side = `hirer.missed.view.${about.replace(/^(body|view)\./, "")}`;
+  const id = [`part.${about}`, `check.${about}`, `thing.${about}`, side].find(has);
   return id === undefined ? about : capital(hirerSides(say(id)));
 }

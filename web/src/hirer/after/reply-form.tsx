@@ -42,7 +42,10 @@ export function ReplyForm({ about, onSend, onDone }: ReplyFormProps) {
           value={text}
           aria-invalid={error !== null}
           aria-describedby={`${id}-error`}
-          onChange={(event) => setText(event.currentTarget.value)}
+          onChange={(event) => {
+            setText(event.currentTarget.value);
+            setError(null);
+          }}
         />
       </label>
       <PicturesField pictures={pictures} onChange={setPictures} />

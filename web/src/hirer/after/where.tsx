@@ -42,7 +42,7 @@ const share = (at: number, from: number, size: number): number =>
 export function Where({ vehicle, name, view, place, error, onView, onPlace }: WhereProps) {
   const id = useId();
   const drawing = useRef<HTMLDivElement>(null);
-  const parts = partsOf(vehicle, view);
+  const parts = partsOf(vehicle, view).toSorted((a, b) => partWords(a.name).localeCompare(partWords(b.name)));
   const placeOf = (part: string, spot: { readonly x: number; readonly y: number }): Place | null => {
     const found = parts.find((one) => one.part === part);
     return found === undefined
