@@ -11,6 +11,8 @@ import {
 } from "@setfair/server";
 import type { DemoDepot } from "./demo-depot.ts";
 import { keptDays, workedHires } from "./hires.ts";
+import { earlierUses, withPastTrip } from "./history/past-hires.ts";
+import { putUse } from "./history/put-uses.ts";
 import { putHire } from "./put-hire.ts";
 import { schoolHolidays } from "./season/calendar.ts";
 import { daysAroundToday, makeSeason } from "./season/make-season.ts";
@@ -100,7 +102,10 @@ async function fillDepot(store: Store, by: string, now: Date): Promise<void> {
     vehicles,
     taken: [...keptDays(today), ...daysAroundToday(today)],
   });
-  const hires = [...season, ...workedHires(today)].sort((a, b) => (a.from < b.from ? -1 : 1));
+  const hires = [...season, ...workedHires(today)]
+    .map((hire) => withPastTrip(hire, vehicles))
+    .sort((a, b) => (a.from < b.from ? -1 : 1));
+  for (const use of earlierUses({ today, terms, vehicles })) await putUse(depot, use, null);
   for (const hire of hires) await putHire(depot, hire);
   await putUpkeep({ store, by, today }, vehicles);
   for (const hireId of depot.over) await store.bookings.release(hireId);

@@ -3,6 +3,8 @@ import { NO_READINESS, type QuoteDocument, toJson } from "@setfair/server";
 import type { DemoDepot, PutPart } from "./demo-depot.ts";
 import type { DemoCustomer, DemoHire } from "./demo-hire.ts";
 import { endDemoHire } from "./end-demo-hire.ts";
+import { pastUse } from "./history/past-hires.ts";
+import { putUse } from "./history/put-uses.ts";
 import { settleDemoHire } from "./settle-demo-hire.ts";
 import { walkedRecords } from "./walked.ts";
 
@@ -79,6 +81,8 @@ export async function putHire(depot: DemoDepot, hire: DemoHire): Promise<void> {
   if (vehicle !== null && quote !== null && (hire.stage === "settled" || hire.stage === "closed")) {
     await settleDemoHire({ depot, hire, hireId: row.id, vehicle: vehicle.description, quote, put });
   }
+  const use = pastUse(hire, [...depot.vehicles.values()]);
+  if (use !== null) await putUse(depot, use, row.id);
   const registration = vehicle?.description.registration ?? "";
   await store.hires.update(
     row.id,
