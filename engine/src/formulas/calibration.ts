@@ -16,6 +16,18 @@ export function excessSpread(excessSum: number, count: number, priorCount: numbe
   return Math.min(most, Math.sqrt(Math.max(0, excessSum / (count + priorCount))));
 }
 
+/** How much closer together returns lie than their forecasts have it: root of the mean squares over theirs, 1 at most. */
+export function narrowing(
+  excessSum: number,
+  ownSum: number,
+  count: number,
+  priorCount: number,
+  least: number,
+) {
+  const own = ownSum * (1 + priorCount / Math.max(1, count));
+  return own > 0 ? Math.min(1, Math.sqrt(Math.max(least ** 2, 1 + excessSum / own))) : 1;
+}
+
 /** Share of outcomes that lay within the band. */
 export function coverage(inside: number, count: number): number {
   return inside / count;
@@ -58,6 +70,20 @@ export const CALIBRATION_FORMULAS = [
       most: above0(10),
     },
     (a) => excessSpread(a.excessSum, a.count, a.priorCount, a.most),
+  ),
+  entry(
+    "calibration.width",
+    "–",
+    "practice",
+    "root of the squared logarithms over those of the forecasts, with priorCount returns of just those put before them",
+    {
+      excessSum: between(-1e9, 1e9),
+      ownSum: between(0, 1e9),
+      count,
+      priorCount: z.int().check(z.minimum(1), z.maximum(1000)),
+      least: between(0, 1),
+    },
+    (a) => narrowing(a.excessSum, a.ownSum, a.count, a.priorCount, a.least),
   ),
   entry(
     "calibration.coverage",

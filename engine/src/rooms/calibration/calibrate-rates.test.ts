@@ -144,10 +144,23 @@ describe("rates by what came back", () => {
     expect(spreadOf(40)).toBeLessThanOrEqual(RATE_BOUNDS.mostSd);
   });
 
+  it("learn that people differ less than forecasts have it, where that is the habit of one system", () => {
+    const fuel = (width: number) => {
+      const returns = Array.from({ length: 60 }, (_, k): ReturnedUse => {
+        const used = 100 * Math.exp(width * SD * keyedNormal(12, k, 0, 5));
+        return { ...returned(used, k % 2 === 0 ? "a" : "b"), store: "fuel" };
+      });
+      return ratesOf(calibrateRates(returns), "a").fuel!.width;
+    };
+    expect(fuel(1.3)).toBe(1);
+    expect(fuel(0.6)).toBeLessThan(0.8);
+    expect(fuel(0.01)).toBeGreaterThanOrEqual(RATE_BOUNDS.leastWidth);
+  });
+
   it("come as figures whose formula gives the same again", () => {
     const { depot, vehicles } = calibrateRates([returned(130), returned(90, "b")]);
-    for (const { rate, spread } of [...depot, ...vehicles.flatMap(({ rates }) => rates)])
-      for (const figure of [rate, spread])
+    for (const { rate, spread, width } of [...depot, ...vehicles.flatMap(({ rates }) => rates)])
+      for (const figure of [rate, spread, width])
         expect(formula(figure.formula, figure.inputs).value).toBeCloseTo(figure.value, 12);
   });
 });

@@ -1,7 +1,13 @@
 import { type Figure, figure } from "../../base/figure.ts";
-import { excessSpread, rateOf } from "../../formulas/calibration.ts";
-import { RATE_BOUNDS, READABLE_STORES, type UseRates } from "../trip/types.ts";
-import { fitRates, type Normal, SCATTER_PRIOR } from "./rate-model.ts";
+import { excessSpread, narrowing, rateOf } from "../../formulas/calibration.ts";
+import {
+  NARROWED_STORES,
+  RATE_BOUNDS,
+  READABLE_STORES,
+  type ReadableStore,
+  type UseRates,
+} from "../trip/types.ts";
+import { fitRates, type Normal, type RatePosterior, SCATTER_PRIOR } from "./rate-model.ts";
 import type { Calibration, ReturnedUse, StoreRate, VehicleRates } from "./types.ts";
 
 /** tenth and ninetieth per cent of a normal */
@@ -20,8 +26,8 @@ export function calibrateRates(returns: readonly ReturnedUse[]): Calibration {
     const found = fitRates(returns.filter((each) => each.store === store));
     if (found.depot.count === 0) continue;
     const { count, wild } = found.depot;
-    const spread = spreadFigure(found.excessSum, count);
-    depot.push({ store, ...rateFigures(found.depot, { count }), spread, count, wild });
+    const scatter = scatterFigures(found, count, store);
+    depot.push({ store, ...rateFigures(found.depot, { count }), ...scatter, count, wild });
     for (const { vehicle, prior, data, wild: own, ...posterior } of found.vehicles) {
       const inputs = {
         priorMean: prior.mean,
@@ -30,7 +36,7 @@ export function calibrateRates(returns: readonly ReturnedUse[]): Calibration {
         dataSd: data.sd,
         count: data.count,
       };
-      const rate = { store, ...rateFigures(posterior, inputs), spread, count: data.count, wild: own };
+      const rate = { store, ...rateFigures(posterior, inputs), ...scatter, count: data.count, wild: own };
       vehicles.set(vehicle, [...(vehicles.get(vehicle) ?? []), rate]);
     }
   }
@@ -38,10 +44,32 @@ export function calibrateRates(returns: readonly ReturnedUse[]): Calibration {
   return { depot, vehicles: byVehicle.sort((a, b) => (a.vehicle < b.vehicle ? -1 : 1)) };
 }
 
-function spreadFigure(excessSum: number, count: number): Figure {
-  const inputs = { excessSum, count, priorCount: SCATTER_PRIOR, most: RATE_BOUNDS.mostSd };
-  const value = excessSpread(excessSum, count, SCATTER_PRIOR, RATE_BOUNDS.mostSd);
-  return figure(value, "–", "calibration.spread", inputs, "computed");
+/** Further apart than their forecasts, or closer together: never both. */
+function scatterFigures(
+  { excessSum, ownSum }: RatePosterior,
+  count: number,
+  store: ReadableStore,
+): Pick<StoreRate, "spread" | "width"> {
+  const { mostSd, leastWidth } = RATE_BOUNDS;
+  const inputs = { excessSum, count, priorCount: SCATTER_PRIOR };
+  const isNarrowed = NARROWED_STORES.some((each) => each === store);
+  const least = isNarrowed ? leastWidth : 1;
+  return {
+    spread: figure(
+      excessSpread(excessSum, count, SCATTER_PRIOR, mostSd),
+      "–",
+      "calibration.spread",
+      { ...inputs, most: mostSd },
+      "computed",
+    ),
+    width: figure(
+      narrowing(excessSum, ownSum, count, SCATTER_PRIOR, least),
+      "–",
+      "calibration.width",
+      { ...inputs, ownSum, least },
+      "computed",
+    ),
+  };
 }
 
 function rateFigures(
@@ -66,9 +94,9 @@ function rateFigures(
 export function ratesOf(calibration: Calibration, vehicle: string): UseRates {
   const own = calibration.vehicles.find((each) => each.vehicle === vehicle)?.rates ?? [];
   return Object.fromEntries(
-    [...calibration.depot, ...own].map(({ store, rate, spread }) => [
+    [...calibration.depot, ...own].map(({ store, rate, spread, width }) => [
       store,
-      { times: rate.value, sd: spread.value },
+      { times: rate.value, sd: spread.value, width: width.value },
     ]),
   );
 }

@@ -32,13 +32,15 @@ describe("how good forecasts were", () => {
     const [wide] = judgeForecasts(returns(1, 2));
     expect(wide!.coverage.value).toBeLessThan(0.55);
     expect(Math.abs(wide!.bias.value)).toBeLessThan(0.15);
-    const [mended] = judgeForecasts(returns(1.4), () => ({ lpg: { times: 1.4, sd: 0 } }));
+    const [mended] = judgeForecasts(returns(1.4), () => ({ lpg: { times: 1.4, sd: 0, width: 1 } }));
     expect(mended!.coverage.value).toBe(honest!.coverage.value);
     expect(mended!.bias.value).toBeCloseTo(honest!.bias.value, 9);
   });
 
   it("widens a forecast by the spread that was learnt", () => {
-    const [wide] = judgeForecasts(returns(1, 2), () => ({ lpg: { times: 1, sd: SD * Math.sqrt(3) } }));
+    const [wide] = judgeForecasts(returns(1, 2), () => ({
+      lpg: { times: 1, sd: SD * Math.sqrt(3), width: 1 },
+    }));
     expect(wide!.coverage.value).toBeCloseTo(0.8, 1);
     expect(Math.abs(wide!.bias.value)).toBeLessThan(0.03);
   });

@@ -23,7 +23,7 @@ export interface StoreJudgement {
 
 /**
  * Judges forecasts by what was measured, store by store; a forecast at a rate is taken as its forecast without, moved
- * by the rate and widened by its spread, since use is in proportion to it until a store runs out. Stores without an
+ * by the rate and widened or narrowed by its spread, since use is in proportion to it until a store runs out. Stores without an
  * outcome are left out.
  * @param ratesFor the rates that a vehicle's forecasts were made with; none for the descriptions as they are
  */
@@ -43,10 +43,10 @@ export function judgeForecasts(
   });
 }
 
-/** The forecast as it is with a rate: quantiles moved, and their distance from the middle widened on the logarithm. */
+/** The forecast as it is with a rate: quantiles moved, and their distance from the middle narrowed or widened on the logarithm. */
 function atRate(forecast: ReturnedUse, rate: UseRates[ReadableStore]): ReturnedUse {
   if (rate === undefined) return forecast;
-  const { times, sd } = rate;
+  const { times, sd, width } = rate;
   const middle = forecast.quantiles[P50]!;
   return {
     ...forecast,
@@ -54,7 +54,7 @@ function atRate(forecast: ReturnedUse, rate: UseRates[ReadableStore]): ReturnedU
     quantiles: forecast.quantiles.map((level, k) => {
       // read as nothing at all: nothing to widen
       if (!(level > 0)) return 0;
-      const own = Math.log(level / middle);
+      const own = width * Math.log(level / middle);
       const more = sd * normalQuantile(USE_SHARES[k]!);
       return times * middle * Math.exp(Math.sign(k - P50) * Math.hypot(own, more));
     }),

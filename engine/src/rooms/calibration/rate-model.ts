@@ -56,6 +56,8 @@ export interface VehiclePosterior extends Normal {
 export interface RatePosterior {
   /** sum over the returns of the squared distance from their rate less what their forecast has, on the logarithm */
   readonly excessSum: number;
+  /** sum over the returns of the squared spread that their forecasts have */
+  readonly ownSum: number;
   readonly depot: Normal & { readonly count: number; readonly wild: number };
   readonly vehicles: readonly VehiclePosterior[];
 }
@@ -89,7 +91,11 @@ export function fitRates(returns: readonly ReturnedUse[]): RatePosterior {
     found = next;
     if (Math.max(0, ...moved) < SETTLED) break;
   }
-  return { ...found, excessSum: excessOf(groups, found.vehicles) };
+  const ownSum = groups.reduce(
+    (total, { seen }) => seen.reduce((sum, { ownSd }) => sum + ownSd ** 2, total),
+    0,
+  );
+  return { ...found, excessSum: excessOf(groups, found.vehicles), ownSum };
 }
 
 /**
@@ -152,7 +158,7 @@ function summed(vehicle: string, seen: readonly Sighting[], around: number): Sum
 }
 
 /** The conjugate update of both levels. */
-function update(groups: readonly Summed[]): Omit<RatePosterior, "excessSum"> {
+function update(groups: readonly Summed[]): Omit<RatePosterior, "excessSum" | "ownSum"> {
   const vehicleVariance = PRIOR_SD.vehicle ** 2;
   const pulls = groups.map(({ precision, mean }) => {
     const weight = 1 / (1 / precision + vehicleVariance);

@@ -82,6 +82,8 @@ export interface StoreRate {
   readonly high: Figure;
   /** how much further hires of the depot lie apart than the forecast has by itself, on the logarithm */
   readonly spread: Figure;
+  /** how much closer together they lie, 1 where they do not */
+  readonly width: Figure;
   /** returns behind it: of the vehicle, or of all vehicles of the depot */
   readonly count: number;
   /** of these, wild: further from the rate than can well be believed; none pulls more than one a spread away */

@@ -14,6 +14,7 @@ import { type AtWork, layOut, runStep, type Variant, type Without, withoutOf } f
 import { SETTLES_AGAIN } from "./settlement-order.ts";
 import { SharedStep, SystemView } from "./step-view.ts";
 import type { Timeline } from "./timeline.ts";
+import { NARROWED_STORES } from "./types.ts";
 
 export interface LiveOptions {
   readonly runs: number;
@@ -176,7 +177,7 @@ function setToWork(
       );
       return {
         fitted,
-        view: new SystemView(shared, fitted.id, touches ? WIDENED : 1),
+        view: new SystemView(shared, fitted.id, (touches ? WIDENED : 1) * widthOf(fitted)),
         running: running.map((one) => compileRunning(one, ensemble)),
         keeping,
         byStop: variantsOf(fitted, context, trip, ensemble),
@@ -185,6 +186,12 @@ function setToWork(
       };
     }),
   ];
+}
+
+/** How far its habits are spread, by what was measured of the stores that it holds. */
+function widthOf({ shares, rates }: FittedPhysics): number {
+  const held = NARROWED_STORES.filter((store) => shares.some((share) => share.store === store));
+  return Math.min(1, ...held.map((store) => rates[store]?.width ?? 1));
 }
 
 /** The same system once more for each stop where it is set otherwise; its draws are keyed by its id and stay the same. */

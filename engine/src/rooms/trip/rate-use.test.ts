@@ -61,6 +61,15 @@ describe("a trip forecast with measured rates", () => {
     expect(width(low!, high!)).toBeGreaterThan(own + 0.06);
   });
 
+  it("brings hires as close together as was measured", () => {
+    const spreadOf = (rates: TripInput["rates"]) => {
+      const { stores } = forecastTrip({ ...trip, runs: 300, rates }).result;
+      const { band } = stores.find(({ store }) => store === "def")!;
+      return band.p90.at(-1)! - band.p10.at(-1)!;
+    };
+    expect(spreadOf({ def: { times: 1, width: 0.5 } }) / spreadOf({})).toBeCloseTo(0.5, 1);
+  });
+
   it("still balances in every store", () => {
     const times = { battery12: 1.4, lpg: 0.7, freshWater: 1.8, wasteWater: 0.5, cassette: 2, fuel: 1.1 };
     const rates = Object.fromEntries(

@@ -23,17 +23,21 @@ export const READABLE_STORES = [
 
 export type ReadableStore = (typeof READABLE_STORES)[number];
 
-/** The furthest that measured use may move a rate from the description's own, and the most that it may spread it. */
-export const RATE_BOUNDS = { least: 0.5, most: 2, mostSd: 0.6 } as const;
+/** The furthest that measured use may move a rate from the description's own, widen a forecast and narrow it. */
+export const RATE_BOUNDS = { least: 0.5, most: 2, mostSd: 0.6, leastWidth: 0.5 } as const;
 /** Measured use of one store against the description of the vehicle. */
 export const useRateSchema = z.strictObject({
   /** how much more (above 1) or less is used than the description says */
   times: z.number().check(z.minimum(RATE_BOUNDS.least), z.maximum(RATE_BOUNDS.most)),
   /** how much further hires lie apart than the forecast has by itself: standard deviation of the logarithm, 0.1 is about 10 % */
   sd: z._default(z.number().check(z.minimum(0), z.maximum(RATE_BOUNDS.mostSd)), 0),
+  /** how much closer together they lie: factor on the spread of the habits of the system that holds the store */
+  width: z._default(z.number().check(z.minimum(RATE_BOUNDS.leastWidth), z.maximum(1)), 1),
 });
 /** By store; as the description says where one is left out. */
 export const ratesSchema = z.partialRecord(z.enum(READABLE_STORES), useRateSchema);
+/** Stores whose use is the habit of the system that holds them, so that its spread is theirs. */
+export const NARROWED_STORES = ["freshWater", "cassette", "fuel", "def"] as const satisfies ReadableStore[];
 export type UseRates = z.infer<typeof ratesSchema>;
 
 /** `setfair trip`: one vehicle, one party, one trip. */
@@ -164,6 +168,17 @@ export interface StopForecast {
   readonly weakest: StoreId | null;
 }
 
+/** How far a store takes the vehicle, down to its reserve. */
+export interface RangeForecast {
+  readonly store: StoreId;
+  readonly atDeparture: Figure;
+  readonly whenFull: Figure;
+  /** share of the capacity that is kept back */
+  readonly reserve: Figure;
+  /** all the driving of the trip */
+  readonly road: Figure;
+}
+
 /** On what a day's weather rests. */
 export interface ClimateNote {
   readonly stop: number | "home";
@@ -203,6 +218,8 @@ export interface TripForecast {
   readonly stops: readonly StopForecast[];
   /** what each post where the vehicle is plugged in can do for it; absent in forecasts kept from before it was asked */
   readonly posts?: readonly PostForecast[];
+  /** by store that driving draws on; absent in forecasts kept from before */
+  readonly ranges?: readonly RangeForecast[];
   /** outside and cabin air at the points of the axis, °C */
   readonly outsideC: StoreBand;
   readonly cabinC: StoreBand;

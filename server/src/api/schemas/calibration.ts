@@ -55,6 +55,7 @@ export const forecastOutcomesSchema = named(
         low: figureSchema,
         high: figureSchema,
         spread: figureSchema,
+        width: figureSchema,
         count: z.int(),
         wild: z.int(),
       }),

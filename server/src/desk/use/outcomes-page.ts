@@ -77,13 +77,17 @@ const judgement = ({ count, coverage, bias, observed }: StoreJudgement) => ({
   observed: [...observed],
 });
 
-const rateLine = (vehicleId: string | null, { store, rate, low, high, spread, count, wild }: StoreRate) => ({
+const rateLine = (
+  vehicleId: string | null,
+  { store, rate, low, high, spread, width, count, wild }: StoreRate,
+) => ({
   vehicleId,
   store,
   rate,
   low,
   high,
   spread,
+  width,
   count,
   wild,
 });
