@@ -105,6 +105,17 @@ export const tripOutputSchema = answerSchema(
     stores: z.array(store),
     stops: z.array(stop),
     posts: z.optional(z.array(post)),
+    ranges: z.optional(
+      z.array(
+        z.strictObject({
+          store: storeId,
+          atDeparture: figureSchema,
+          whenFull: figureSchema,
+          reserve: figureSchema,
+          road: figureSchema,
+        }),
+      ),
+    ),
     outsideC: band,
     cabinC: band,
     lastsChance: share,

@@ -3,6 +3,7 @@ import {
   forecastTrip,
   type PostForecast,
   parseWith,
+  type RangeForecast,
   type StoreForecast,
   type TripForecast,
   tripInputSchema,
@@ -53,6 +54,8 @@ function tripTable(forecast: TripForecast): string {
     "",
     stopsTable(forecast),
     ...(posts.length > 0 ? ["", postsTable(posts), "", WORDS.t("onPost.caution")] : []),
+    "",
+    ...(forecast.ranges ?? []).map(rangeLine),
     "",
     ...forecast.notes.map((note) => weatherLine(note, forecast)),
     ...(weak > 0 ? ["", WORDS.t("cli.trip.weak", { count: weak })] : []),
@@ -121,6 +124,16 @@ function keptText({ kind, stage, full, instead }: PostForecast["kept"][number]):
   if (stage.value === 0) return WORDS.t("onPost.keptOff", { load, instead });
   if (stage.value >= full.value) return WORDS.t("onPost.keptAll", { load, stage: shown });
   return WORDS.t("onPost.keptPart", { load, stage: shown, full: WORDS.figureText(full), instead });
+}
+
+function rangeLine({ store, atDeparture, whenFull, reserve, road }: RangeForecast): string {
+  return WORDS.t("trip.range", {
+    store: WORDS.say(`store.${store}`),
+    km: WORDS.figureText(atDeparture),
+    full: WORDS.figureText(whenFull),
+    reserve: WORDS.figureText(reserve),
+    road: WORDS.figureText(road),
+  });
 }
 
 function weatherLine(note: ClimateNote, { stops, timeZone }: TripForecast): string {

@@ -15,7 +15,25 @@ export function meanUse(used: number, days: number): number {
   return used / days;
 }
 
+/** Road down to the reserve, km, from level, reserve and use per kilometre in the unit of the store; never below 0. */
+export function rangeKm(level: number, reserve: number, perKm: number): number {
+  return Math.max(0, level - reserve) / perKm;
+}
+
 export const TRIP_FORMULAS = [
+  entry(
+    "trip.range",
+    "km",
+    "practice",
+    "(level − reserve) / use per kilometre",
+    {
+      level: between(0, 1e6),
+      reserve: between(0, 1e6),
+      perKm: above0(1e4),
+      reserveShare: z.optional(between(0, 1)),
+    },
+    (a) => rangeKm(a.level, a.reserve, a.perKm),
+  ),
   entry(
     "trip.chance",
     "%",

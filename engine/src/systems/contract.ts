@@ -224,7 +224,18 @@ export interface MainsUse {
   readonly inlet?: MainsInlet;
 }
 
+/** What a kilometre of road takes from a store, in the middle of habits, and what is kept back when a range is told. */
+export interface RoadUse {
+  readonly store: StoreId;
+  /** in the store's unit */
+  readonly perKm: number;
+  /** of the capacity, 0 to 1 */
+  readonly reserveShare: number;
+}
+
 export interface SystemPhysics<Spec> {
+  /** left out where driving takes nothing from it; null where this vehicle's use is not known */
+  readonly road?: (spec: Spec, vehicle: PhysicsContext["vehicle"]) => RoadUse | null;
   /** left out where it has nothing to do with 230 V from outside */
   readonly mains?: (spec: Spec, setting: Setting) => MainsUse;
   readonly stores: (spec: Spec) => readonly StoreShare[];

@@ -2,6 +2,7 @@
 import { keyedNormal, purposeKey } from "../../base/random.ts";
 import { type Ensemble, indexOf, setLevel } from "../../stores/ensemble.ts";
 import { STORES, type StoreId } from "../../stores/stores.ts";
+import { FUEL_RESERVE_SHARE } from "../../systems/fuel/physics.ts";
 import type { VehicleDescription } from "../../vehicle/description.ts";
 import type { Stop, Trip } from "../situation.ts";
 import type { FittedPhysics } from "./fit-systems.ts";
@@ -75,7 +76,6 @@ function drainWater(stop: Stop, ensemble: Ensemble): void {
 
 /** a drive begins with its own need and a fifth more above the reserve, else the tank is filled first: practice */
 const FUEL_MARGIN = 1.2;
-const FUEL_RESERVE_SHARE = 0.15;
 
 /** Fuel is bought on the way: a tank that would not do the drive is filled as it begins, unless the fuel system's setting `fillOnTheWay` is false. */
 export function fillOnTheWay(

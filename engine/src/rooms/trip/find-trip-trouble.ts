@@ -5,6 +5,7 @@ import { shownChancePct } from "../../formulas/trip.ts";
 import type { StoreId } from "../../stores/stores.ts";
 import { isOffered } from "./do-acts.ts";
 import { driveLow } from "./drive-low.ts";
+import { findLowNotes } from "./find-low-notes.ts";
 import type { TripPlan } from "./plan-trip.ts";
 import { findWeakPost } from "./posts/find-weak-post.ts";
 import { COLD_NIGHT_C } from "./posts/list-loads.ts";
@@ -38,6 +39,7 @@ export function findTripTrouble(plan: TripPlan, recorder: TripRecorder, forecast
     ...butane(plan, recorder),
     ...actsNotOffered(plan),
     ...findWeakPost(forecast.posts ?? []),
+    ...findLowNotes(plan, forecast),
     ...weakClimate(forecast),
   ];
 }
@@ -162,8 +164,12 @@ function hasColdNight({ stops }: TripForecast): boolean {
 const isOffPost = ({ stops }: TripPlan["input"]["trip"]) =>
   stops.some(({ acts, pitch }) => !acts.includes("plugIn") || pitch.postAmperes === 0);
 
+/** A spare is not counted in the forecast: somebody has to carry it in and have it aboard empty. */
+const hasSpareCassette = (systems: TripPlan["systems"]) =>
+  systems.some(({ spec }) => Number(spec.spareCassettes ?? 0) > 0);
+
 function mendsFor(
-  { input, timeline }: TripPlan,
+  { input, systems, timeline }: TripPlan,
   store: StoreForecast,
   at: string | null,
   isCold: boolean,
@@ -194,7 +200,11 @@ function mendsFor(
     case "wasteWater":
       return [...without("emptyWaste", "trip.emptyWaste"), plain("trip.addServicePoint")];
     case "cassette":
-      return [...without("emptyCassette", "trip.emptyCassette"), plain("trip.addServicePoint")];
+      return [
+        ...without("emptyCassette", "trip.emptyCassette"),
+        ...(hasSpareCassette(systems) ? [plain("trip.swapCassette")] : []),
+        plain("trip.addServicePoint"),
+      ];
     case "fuel":
       return [plain("trip.fillFuel")];
     case "def":

@@ -3,6 +3,7 @@ import { shownChancePct } from "../../formulas/trip.ts";
 import { indexOf, residual } from "../../stores/ensemble.ts";
 import { STORE_IDS, STORES, type StoreId } from "../../stores/stores.ts";
 import type { Place } from "../situation.ts";
+import { listRanges } from "./list-ranges.ts";
 import { type Lived, storesAtStart } from "./live-trip.ts";
 import type { TripPlan } from "./plan-trip.ts";
 import { listPosts } from "./posts/list-posts.ts";
@@ -42,6 +43,7 @@ export function summariseTrip(
     axis: { hours: recorder.hours, at: recorder.hours.map(timeline.localAt) },
     stores: recorder.stores.map((record) => summariseStore(plan, lived, recorder, record)),
     stops,
+    ranges: listRanges(plan),
     posts: listPosts(plan, stops, (stop) => hottestOf(plan, recorder, stop)),
     outsideC: roundBand(recorder.outside),
     cabinC: roundBand(recorder.cabin),

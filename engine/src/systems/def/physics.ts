@@ -17,9 +17,17 @@ function startDef(spec: DefSpec, { n }: PhysicsContext): Running {
   });
 }
 
+/** Below this share of the tank the warnings begin, and at its end the engine will not start again: from memory. */
+const RESERVE_SHARE = 0.15;
+
 /** DEF by distance. */
 export const physics: SystemPhysics<DefSpec> = {
   stores: (spec) => [{ store: "def", capacity: spec.tankLitres, initial: 1 }],
   start: (spec, context) => [startDef(spec, context)],
+  road: ({ litresPer1000Km }) => ({
+    store: "def",
+    perKm: litresPer1000Km / 1000,
+    reserveShare: RESERVE_SHARE,
+  }),
   read: (spec, value, unit, sd) => readTank(spec.tankLitres, "L", value, unit, sd),
 };

@@ -22,9 +22,16 @@ function startDriving(_spec: FuelSpec, { n, dtH, vehicle }: PhysicsContext): Run
   });
 }
 
+/** What is kept back when a range is told, and what a drive begins with at least besides its own need: practice. */
+export const FUEL_RESERVE_SHARE = 0.15;
+
 /** Driving uses fuel by distance; the running engine fills the 12 V supply of the step. Settings of the hire: `fillOnTheWay` (true), see the trip room. */
 export const physics: SystemPhysics<FuelSpec> = {
   stores: (spec) => [{ store: "fuel", capacity: spec.tankLitres, initial: 1 }],
   start: (spec, context) => [startDriving(spec, context)],
+  road: (_spec, { consumptionLPer100Km }) =>
+    consumptionLPer100Km === undefined || consumptionLPer100Km === 0
+      ? null
+      : { store: "fuel", perKm: consumptionLPer100Km / 100, reserveShare: FUEL_RESERVE_SHARE },
   read: (spec, value, unit, sd) => readTank(spec.tankLitres, "L", value, unit, sd),
 };

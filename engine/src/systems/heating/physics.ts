@@ -29,12 +29,14 @@ const LOWEST_STAGE = 0.25;
 /** how differently people set a thermostat, K: common practice, no source */
 const SET_SD_K = 0.8;
 
-/** Settings of the hire: `on` (true), `source` (`auto`, `gas`, `diesel`, `electric`, `mix`), `dayC` (19), `nightC` (14). */
+/** Settings of the hire: `on` (true), `electricW` (the electric stage it is set to, W; all of it), `source` (`auto`, `gas`, `diesel`, `electric`, `mix`), `dayC` (19), `nightC` (14). */
 interface HeatingSetting {
   readonly on: boolean;
   readonly source: string;
   readonly dayC: number;
   readonly nightC: number;
+  /** the electric stage it is set to, W; infinite where nobody says */
+  readonly electricW: number;
 }
 
 function readSetting({ setting }: { readonly setting: Setting }): HeatingSetting {
@@ -43,6 +45,7 @@ function readSetting({ setting }: { readonly setting: Setting }): HeatingSetting
     source: typeof setting.source === "string" ? setting.source : "auto",
     dayC: numberSetting(setting.dayC, 19),
     nightC: numberSetting(setting.nightC, 14),
+    electricW: Math.max(0, numberSetting(setting.electricW, Number.POSITIVE_INFINITY)),
   };
 }
 
@@ -66,7 +69,10 @@ function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
   electric.needs[0]!.fill(full);
   burner.needs[0]!.fill(full / (kwhPerUnit * 1000 * spec.efficiency));
   for (const mode of [electric, burner]) mode.gives[0]!.fill(full);
-  const electricShare = set.source === "gas" || set.source === "diesel" ? 0 : (electricW(spec) * dtH) / full;
+  const electricShare =
+    set.source === "gas" || set.source === "diesel"
+      ? 0
+      : (Math.min(electricW(spec), set.electricW) * dtH) / full;
   const burns = spec.source !== "electric" && set.source !== "electric";
   const burnerShare = burns ? (spec.gasKw * 1000 * dtH) / full : 0;
   electric.limit.fill(electricShare);
@@ -138,13 +144,22 @@ function startStandby(spec: HeatingSpec, context: PhysicsContext): Running {
 
 /** The electric stages: all, and half of it as is usual; with hot water in one appliance its element serves both. */
 function mainsOf(spec: HeatingSpec, setting: Setting): MainsUse {
-  const { on, source } = readSetting({ setting });
-  const fullW = electricW(spec);
+  const { on, source, electricW: told } = readSetting({ setting });
+  const most = electricW(spec);
+  const fullW = Math.min(most, told);
   if (!on || fullW < 1 || source === "gas" || source === "diesel") return { loads: [] };
   const instead = source === "electric" || spec.source === "electric" ? "waits" : fuelOf(spec);
   const sameAs = spec.withHotWater ? ["hotWater"] : [];
   return {
-    loads: [{ stagesW: [fullW / 2, fullW], lasts: "hours", instead, wanted: "cold", sameAs }],
+    loads: [
+      {
+        stagesW: told < most ? [fullW] : [fullW / 2, fullW],
+        lasts: "hours",
+        instead,
+        wanted: "cold",
+        sameAs,
+      },
+    ],
   };
 }
 

@@ -107,5 +107,11 @@ export const physics: SystemPhysics<TractionBatterySpec> = {
     startPost(spec, context),
   ],
   mains: mainsOf,
+  // at 20 °C: the forecast itself counts the cold
+  road: ({ kwhPer100Km, reserveShare }) => ({
+    store: "tractionBattery",
+    perKm: kwhPer100Km * 10,
+    reserveShare,
+  }),
   read: (spec, value, unit, sd) => readTank(capacityWh(spec), "Wh", value, unit, sd),
 };

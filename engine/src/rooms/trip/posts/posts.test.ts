@@ -82,6 +82,26 @@ describe("what trips a post", () => {
     expect(answer.result.posts![0]!.kept.map(({ kind }) => kind)).toEqual(["charging", "fridge", "hotWater"]);
   });
 
+  it("a heater set to its lower stage draws that and no more, and burns more gas for it", () => {
+    const at = (electricW: number) => {
+      const { trip, ...input } = newYearMountains();
+      const stops = [stopAt("2026-12-29T16:00", "2027-01-02T11:00", true)];
+      const { result } = forecastTrip({
+        ...input,
+        runs: 20,
+        trip: { ...trip, stops, settings: { heater: { electricW } } },
+      });
+      const gas = result.stores.find(({ store }) => store === "lpg")!.draws;
+      return {
+        stage: kept(result.posts![0]!, "heating").stage.value,
+        gasKg: gas.find(({ kind }) => kind === "heating")?.amount.value ?? 0,
+      };
+    };
+    expect(at(900).stage).toBe(900);
+    expect(at(5000).stage).toBe(1800);
+    expect(at(900).gasKg).toBeGreaterThan(at(1800).gasKg);
+  });
+
   it("says nothing of the heater where the nights are warm, nor of a stop without a post", () => {
     const may = mayHighlands();
     const coast = {

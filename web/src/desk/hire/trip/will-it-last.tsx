@@ -3,7 +3,7 @@ import { type TripTelling, tellTrip } from "@setfair/engine";
 import { useQuery } from "@tanstack/react-query";
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
-import { FindingsList, Loading, RoadOfStops, type RoadStop } from "../../../parts/index.ts";
+import { FigureTap, FindingsList, Loading, RoadOfStops, type RoadStop } from "../../../parts/index.ts";
 import { dateText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import type { HirePageData, PartProps } from "../use-hire.ts";
@@ -58,6 +58,23 @@ function Quiet({ stores }: { readonly stores: readonly StoreForecast[] }) {
   return <p className="quiet last-foot">{t("trip.quiet", { n: names.length, stores: names.join(", ") })}</p>;
 }
 
+/** How far it goes with what is aboard, down to the reserve. */
+function Ranges({ forecast }: { readonly forecast: TripForecast }) {
+  if (forecast.ranges === undefined || forecast.ranges.length === 0) return null;
+  return (
+    <p className="quiet last-foot">
+      {forecast.ranges.map(({ store, atDeparture }, k) => (
+        <span key={store}>
+          {k > 0 && " · "}
+          {t("trip.rangeOf", { store: t(`store.${store}`) })}{" "}
+          <FigureTap figure={atDeparture} label={t("trip.rangeOf", { store: t(`store.${store}`) })} />
+        </span>
+      ))}{" "}
+      {t("trip.rangeFor")} <FigureTap figure={forecast.ranges[0]!.road} label={t("trip.rangeRoad")} />
+    </p>
+  );
+}
+
 /** The forecast as the server keeps it; asked for once while nothing it rests on changes. */
 export function useForecast(page: HirePageData) {
   return useQuery({
@@ -100,6 +117,7 @@ export default function WillItLast({ page, isShort = false }: PartProps & { read
             ))}
           </div>
           <Quiet stores={telling.quiet} />
+          <Ranges forecast={answer} />
           <p className="quiet last-foot">{t("trip.foot", { runs: answer.runs })}</p>
           <WeatherNotes forecast={answer} trip={page.trip} />
           {!isShort && forecast.data !== undefined && forecast.data.findings.length > 0 && (

@@ -1,0 +1,87 @@
+import { figure } from "../../base/figure.ts";
+import type { Finding, Mend } from "../../base/finding.ts";
+import type { TripPlan } from "./plan-trip.ts";
+import type { StoreForecast, TripForecast } from "./types.ts";
+
+/** by the clock: nobody goes out to the gas locker, h */
+const ASLEEP_FROM_H = 22;
+const ASLEEP_TO_H = 7;
+/** gas that has to run out under a heater for anybody to notice at night, °C outside: practice */
+const COLD_NIGHT_C = 5;
+
+/** What is no trouble of a store but worth saying: a tank into its reserve, a cylinder that is empty in the night. */
+export function findLowNotes(plan: TripPlan, forecast: TripForecast): Finding[] {
+  return forecast.stores.flatMap((store) => [
+    ...intoReserve(plan, forecast, store),
+    ...changeOverAtNight(plan, forecast, store),
+  ]);
+}
+
+function intoReserve({ input }: TripPlan, { ranges, axis }: TripForecast, store: StoreForecast): Finding[] {
+  const range = ranges?.find((one) => one.store === store.store);
+  // the battery that drives has a finding of its own, and what runs dry is trouble already
+  if (range === undefined || store.store === "tractionBattery" || store.trouble.chance > 0) return [];
+  const reserve = (range.reserve.value / 100) * store.capacity.value;
+  const hour = store.band.p10.findIndex((level) => level < reserve);
+  if (hour < 0) return [];
+  const mend: Mend = { code: store.store === "def" ? "trip.fillDef" : "trip.fillFuel", facts: {} };
+  return [
+    {
+      code: store.store === "def" ? "trip.defReserve" : "trip.fuelReserve",
+      gate: "resources",
+      severity: "note",
+      basis: "physics",
+      about: store.store,
+      facts: {
+        at: axis.at[hour]!,
+        reserve: range.reserve,
+        range: figure(
+          Math.round(range.atDeparture.value),
+          "km",
+          "trip.range",
+          range.atDeparture.inputs,
+          "computed",
+        ),
+        road: range.road,
+        runs: input.runs,
+      },
+      sources: [],
+      mends: [mend],
+    },
+  ];
+}
+
+/** Cylinders are changed over by hand: in the middle life one of them is empty while everybody is asleep in the cold. */
+function changeOverAtNight(
+  { systems, timeline }: TripPlan,
+  { axis, outsideC }: TripForecast,
+  { store, band }: StoreForecast,
+): Finding[] {
+  if (store !== "lpg") return [];
+  const gas = systems.find(
+    ({ kind, spec }) => kind === "lpg" && Number(spec.cylinders) > 1 && spec.automaticChangeOver === false,
+  );
+  if (gas === undefined || gas.spec.arrangement === "tank") return [];
+  const each = Number(gas.spec.kgEach);
+  const hour = band.p50.findIndex((kg, k) => {
+    const before = band.p50[k - 1];
+    return before !== undefined && Math.ceil(kg / each) < Math.ceil(before / each) && kg > 0;
+  });
+  if (hour < 0) return [];
+  const at = timeline.localAt(Math.min(axis.hours[hour]!, timeline.steps * timeline.dtH));
+  const clockH = Number(at.slice(11, 13));
+  const isAsleep = clockH >= ASLEEP_FROM_H || clockH < ASLEEP_TO_H;
+  if (!isAsleep || outsideC.p50[hour]! > COLD_NIGHT_C) return [];
+  return [
+    {
+      code: "trip.changeOverAtNight",
+      gate: "resources",
+      severity: "note",
+      basis: "physics",
+      about: gas.id,
+      facts: { at, each: figure(each, "kg", "-", {}, "declared") },
+      sources: [],
+      mends: [{ code: "trip.changeOverInTheEvening", facts: {} }],
+    },
+  ];
+}
