@@ -67,6 +67,19 @@ describe("measured use beside the forecast of the same hours", () => {
     expect(leftOut).toContainEqual({ store: "battery12", why: "charged" });
   });
 
+  it("leaves out a store that runs out in the forecast: it would say how much there was", () => {
+    const empty = { ...winter, trip: { ...winter.trip, departWith: { freshWater: 0.3 } } };
+    const read = (value: number, at: string): Reading => ({
+      store: "freshWater",
+      value,
+      unit: "L",
+      at,
+      sd: 1,
+    });
+    const { leftOut } = compare({ readings: [read(28, FROM), read(2, "2026-12-31T20:00")] }, empty);
+    expect(leftOut).toContainEqual({ store: "freshWater", why: "ranOut" });
+  });
+
   it("leaves out what the gauge cannot tell, by the forecast alone", () => {
     const gauge = (value: number, at: string): Reading => ({ store: "freshWater", value, unit: "%", at });
     const hour = compare({

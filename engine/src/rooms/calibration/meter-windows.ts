@@ -2,12 +2,15 @@ import { indexOf } from "../../stores/ensemble.ts";
 import { STORES } from "../../stores/stores.ts";
 import { type LiveState, liveTrip, type Recorder } from "../trip/live-trip.ts";
 import type { TripPlan } from "../trip/plan-trip.ts";
+import { TROUBLE_SHARE } from "../trip/record-trip.ts";
 import { READABLE_STORES, type ReadableStore } from "../trip/types.ts";
 import { readLevel } from "../trip/weigh-readings.ts";
 import type { LeftOutWhy, Measured } from "./types.ts";
 
 /** Stores that are charged as well as drawn on: only the fall between two readings is seen. */
 const CHARGED: ReadonlySet<ReadableStore> = new Set(["battery12", "tractionBattery"]);
+/** Where the forecast has run out (or over) in more lives than this, it says how much there was, not how much is used. */
+const MOST_RUN_OUT = 0.1;
 /** an amount by the till or the scale is this far out: practice */
 const ADDED_ERROR = 0.02;
 
@@ -86,15 +89,28 @@ function whyNot(
   to: number,
   isAdded: boolean,
 ): LeftOutWhy | null {
+  if (meter.hasRunOut(store, to)) return "ranOut";
   if (!CHARGED.has(store)) return meter.isTouched(store, from, to) && !isAdded ? "filledUnknown" : null;
   for (let step = from; step < to; step++)
     if (timeline.driving[step] === 1 || timeline.postAmperes[step]! > 0) return "charged";
   return null;
 }
 
+function runOutShare(store: ReadableStore, { ensemble }: LiveState): number {
+  const s = indexOf(store);
+  const isFull = STORES[store].trouble === "full";
+  const capacity = ensemble.capacity[s]!;
+  const out = ensemble.level[s]!.reduce((count, level, i) => {
+    const left = isFull ? capacity[i]! - level : level;
+    return count + (left <= TROUBLE_SHARE * capacity[i]! ? 1 : 0);
+  }, 0);
+  return out / ensemble.n;
+}
+
 /** Counts by life what each store has used so far, like a meter that is read at the hours of the readings. */
 class UseMeter implements Recorder {
   private readonly kept = new Map<string, Float64Array>();
+  private readonly runOut = new Set<string>();
   private readonly touched = new Map<ReadableStore, number[]>();
   private readonly stores: readonly ReadableStore[];
   private readonly steps: ReadonlySet<string>;
@@ -105,11 +121,16 @@ class UseMeter implements Recorder {
     this.steps = new Set(levels.map(({ store, step }) => `${store}@${step}`));
   }
 
-  before(step: number, { ensemble }: LiveState): void {
+  before(step: number, live: LiveState): void {
+    const { ensemble } = live;
     for (const store of this.stores) {
       const s = indexOf(store);
       const [into, outOf] = [ensemble.into[s]!, ensemble.outOf[s]!];
-      if (this.steps.has(`${store}@${step}`)) this.kept.set(`${store}@${step}`, use(store, into, outOf));
+      const key = `${store}@${step}`;
+      if (this.steps.has(key)) {
+        this.kept.set(key, use(store, into, outOf));
+        if (runOutShare(store, live) > MOST_RUN_OUT) this.runOut.add(key);
+      }
       this.first.set(store, sumOf(into) + sumOf(outOf));
     }
   }
@@ -125,6 +146,10 @@ class UseMeter implements Recorder {
   /** Whether the forecast filled or emptied the store by hand from one step up to, not with, another. */
   isTouched(store: ReadableStore, from: number, to: number): boolean {
     return (this.touched.get(store) ?? []).some((step) => step >= from && step < to);
+  }
+
+  hasRunOut(store: ReadableStore, at: number): boolean {
+    return this.runOut.has(`${store}@${at}`);
   }
 
   between(store: ReadableStore, from: number, to: number): Float64Array {

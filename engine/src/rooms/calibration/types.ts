@@ -51,7 +51,8 @@ export interface UseComparison {
 }
 
 /** Why a store of a hire says nothing about its rate. */
-export type LeftOutWhy = "notRead" | "filledUnknown" | "charged" | "tooLittle";
+export const LEFT_OUT_WHYS = ["notRead", "filledUnknown", "charged", "ranOut", "tooLittle"] as const;
+export type LeftOutWhy = (typeof LEFT_OUT_WHYS)[number];
 export interface LeftOut {
   readonly store: ReadableStore;
   readonly why: LeftOutWhy;

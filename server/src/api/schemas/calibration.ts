@@ -1,10 +1,9 @@
-import { READABLE_STORES, READING_UNITS } from "@setfair/engine";
+import { LEFT_OUT_WHYS, READABLE_STORES, READING_UNITS } from "@setfair/engine";
 import * as z from "zod";
 import { figureSchema, idSchema, instantSchema, localSchema } from "./common.ts";
 import { named } from "./named.ts";
 
 const store = z.enum(READABLE_STORES);
-const LEFT_OUT = ["notRead", "filledUnknown", "charged", "tooLittle"] as const;
 
 const judgementSchema = named(
   "ForecastJudgement",
@@ -60,7 +59,7 @@ export const forecastOutcomesSchema = named(
         wild: z.int(),
       }),
     ),
-    leftOut: z.array(z.object({ store, why: z.enum(LEFT_OUT), count: z.int() })),
+    leftOut: z.array(z.object({ store, why: z.enum(LEFT_OUT_WHYS), count: z.int() })),
     vehicles: z.array(z.object({ id: idSchema, name: z.string(), registration: z.string() })),
   }),
 );
@@ -107,6 +106,6 @@ export const useOfHireSchema = named(
         }),
       )
       .nullable(),
-    leftOut: z.array(z.object({ store, why: z.enum(LEFT_OUT) })),
+    leftOut: z.array(z.object({ store, why: z.enum(LEFT_OUT_WHYS) })),
   }),
 );
