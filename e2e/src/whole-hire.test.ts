@@ -227,6 +227,42 @@ test("the hirer enters what the panel shows with no signal, and the phone runs t
   await desk.getByText("1 reading from the hirer").waitFor();
 });
 
+test("the hirer adds a mark that both missed, with no signal, and the desk has it when there is", async () => {
+  const id = /\/hires\/([^/]+)/.exec(desk.url())?.[1] ?? "";
+  const made = await desk.request.post(`${server.url}/api/hires/${id}/hirer-link`, {
+    headers: { origin: server.url },
+    ignoreHTTPSErrors: true,
+  });
+  const phone = await browser.context.newPage();
+  await phone.setViewportSize({ width: 320, height: 640 });
+  await visit(phone, new URL((await made.json()).url).pathname, "Something we both missed");
+  await phone.getByText("It is kept on this phone").waitFor();
+  await browser.context.setOffline(true);
+  await phone.getByRole("link", { name: /Something we both missed/ }).click();
+  // touched on the drawing, then all the rest
+  await phone.locator(".missed-drawing [data-part]").first().click();
+  expect(await phone.getByLabel("On which part?").inputValue()).not.toBe("");
+  await phone.getByRole("button", { name: "Add it to the record" }).click();
+  await phone.getByText("Choose what it is.").first().waitFor();
+  await expectCleanPage(phone);
+  await phone.getByRole("button", { name: "Dent", exact: true }).click();
+  await phone.getByLabel("In your words").fill("Seen when we packed");
+  await phone
+    .locator("input[type=file]")
+    .setInputFiles({ name: "ours.png", mimeType: "image/png", buffer: await phone.screenshot() });
+  await phone.getByRole("img", { name: "Your photograph 1" }).waitFor();
+  await phone.getByRole("button", { name: "Add it to the record" }).click();
+  await phone.getByText("kept on this phone").first().waitFor();
+  await browser.context.setOffline(false);
+  await phone.getByText("the depot has it").waitFor({ timeout: 60_000 });
+  await expectCleanPage(phone);
+  await phone.close();
+  const answer = await desk.request.get(`${server.url}/api/hires/${id}/additions`, {
+    ignoreHTTPSErrors: true,
+  });
+  expect((await answer.json()).additions).toMatchObject([{ markKind: "dent", note: "Seen when we packed" }]);
+});
+
 test("the vehicle comes back with one new mark, and the settlement is to the penny with its evidence", async () => {
   await openPart(desk, "Return");
   await desk.getByRole("button", { name: "It is back" }).click();
