@@ -7,6 +7,7 @@ import { CustodyCard } from "../../custody/custody-card.tsx";
 import { FailureNote } from "../../failure-note.tsx";
 import { useSignedIn } from "../../session.ts";
 import { HireStockCard } from "../../stock/hire-stock-card.tsx";
+import { AdditionsCard } from "../additions-card.tsx";
 import { PapersCard } from "../papers-card.tsx";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import { WalkCard } from "../walk-card.tsx";
@@ -33,6 +34,7 @@ export default function BackPart({ page }: PartProps) {
   return (
     <>
       <WalkCard title={t("back.walk")} walk={page.records.back} />
+      <AdditionsCard hireId={page.hire.id} />
       <Differences page={page} />
       <HireStockCard hireId={page.hire.id} stage={page.hire.stage} />
       <SettlementCard page={page} />

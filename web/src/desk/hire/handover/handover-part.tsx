@@ -7,6 +7,7 @@ import { FailureNote } from "../../failure-note.tsx";
 import { useSignedIn } from "../../session.ts";
 import { HireStockCard } from "../../stock/hire-stock-card.tsx";
 import { placeOfHire } from "../../where.ts";
+import { AdditionsCard } from "../additions-card.tsx";
 import { QuestionsCard } from "../back/questions-card.tsx";
 import { PapersCard } from "../papers-card.tsx";
 import { type PartProps, useHireAct } from "../use-hire.ts";
@@ -28,6 +29,7 @@ export default function HandoverPart({ page }: PartProps) {
       <WalkCard title={t("handover.walkOut")} walk={page.records.out} />
       <QuestionsCard page={page} />
       <Keys page={page} />
+      <AdditionsCard hireId={page.hire.id} />
       <HirerLinkCard page={page} />
       <PapersCard hireId={page.hire.id} papers={["agreement", "condition", "countries", "walkOut"]} />
     </>
