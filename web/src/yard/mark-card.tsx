@@ -70,7 +70,7 @@ export function MarkCard(props: MarkCardProps) {
       </div>
       {photographs.length === 0 && (
         <p className="yard-note yard-warn">
-          {t(acts.walk.late === null ? "yard.mark.photoFirst" : "yard.sheet.noPhotograph")}
+          {t(props.acts.walk.late === null ? "yard.mark.photoFirst" : "yard.sheet.noPhotograph")}
         </p>
       )}
       <Chips legend={t("yard.mark.what")}>
