@@ -26,9 +26,9 @@ export function EntriesCard(props: EntriesCardProps) {
   const { may } = useSignedIn();
   const [isOpen, setOpen] = useState(false);
   return (
-    <section className="card stack-tight" aria-labelledby={`${id}-title`}>
+    <section className="entries" aria-labelledby={`${id}-title`}>
       <div className="row spread">
-        <h2 id={`${id}-title`}>{title}</h2>
+        <h3 id={`${id}-title`}>{title}</h3>
         {dialog !== null && may.includes(act) && <Button onPress={() => setOpen(true)}>{open}</Button>}
       </div>
       <p className="quiet">{lead}</p>

@@ -1,3 +1,4 @@
+import { t } from "../../../parts/words.ts";
 import type { PartProps } from "../use-hire.ts";
 import { ClaimsCard, CleaningCard } from "./later-cards.tsx";
 import { LostCard } from "./lost-card.tsx";
@@ -11,12 +12,13 @@ export function MoreCards({ page }: PartProps) {
   if (state === undefined) return null;
   const card = { hireId: id, state };
   return (
-    <>
+    <section className="card" aria-labelledby="beside-title">
+      <h2 id="beside-title">{t("settling.beside")}</h2>
       <CleaningCard {...card} />
       {state.frozenAt !== null && <ClaimsCard {...card} />}
       <NoticesCard {...card} />
       <FilesCard {...card} />
       <LostCard {...card} />
-    </>
+    </section>
   );
 }

@@ -19,7 +19,12 @@ export function PickField({ label, note, error, of, value, onChange }: PickField
       <ul>
         {of.map((photograph) => (
           <li key={photograph.sha256}>
-            <img src={`/api/photos/${photograph.sha256}?size=small`} alt="" loading="lazy" />
+            <img
+              src={`/api/photos/${photograph.sha256}?size=small`}
+              alt=""
+              loading="lazy"
+              className="pick-picture"
+            />
             <TickField
               value={value.includes(photograph.sha256)}
               onChange={(ticked) =>

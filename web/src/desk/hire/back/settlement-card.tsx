@@ -47,6 +47,15 @@ function LineRow({ hireId, line, state }: LineRowProps) {
   );
 }
 
+/** What a step of the sum is: price list, parts or work of a paper, what is left of the part, a price. */
+function stepName({ unit, formula, inputs }: SettlementLine["working"][number]): string {
+  const { from, of, kind } = inputs;
+  if (formula === "worth.remainingShare") return t("settling.step.left");
+  if (from !== undefined) return t("settling.step.paper", { from: String(from), of: String(of ?? "whole") });
+  if (kind !== undefined) return t("settling.step.list");
+  return unit === "pence" ? t("settling.step.new") : t("settling.step.price");
+}
+
 /** How the amount came about, and how many records and photographs it rests on. */
 function Working({ line, name }: { readonly line: SettlementLine; readonly name: string }) {
   return (
@@ -54,7 +63,7 @@ function Working({ line, name }: { readonly line: SettlementLine; readonly name:
       {line.working.map((figure, k) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the steps of a sum are told apart by their place
         <span key={k}>
-          <FigureTap figure={figure} label={name} />
+          {stepName(figure)} <FigureTap figure={figure} label={`${name}, ${stepName(figure)}`} />
           {" · "}
         </span>
       ))}

@@ -27,7 +27,7 @@ export function useMoneyAct<Body = void>(
     mutationFn: ask,
     onSuccess: (money) => {
       queries.setQueryData(["hireMoney", id], money);
-      void queries.invalidateQueries({ queryKey: ["hire", id] });
+      for (const kind of ["hire", "settlement"]) void queries.invalidateQueries({ queryKey: [kind, id] });
       for (const kind of ["money", "today", "hires"]) void queries.invalidateQueries({ queryKey: [kind] });
       done?.();
     },
