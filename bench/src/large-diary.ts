@@ -7,7 +7,8 @@ const ZONE = "Europe/London";
 const MORE_VEHICLES = 53;
 const [DAYS_BACK, DAYS_AHEAD] = [70, 340] as const;
 const LENGTHS = [3, 7, 4, 10, 7, 5, 14] as const;
-const GAPS = [1, 2, 1, 3, 1] as const;
+/** days that stand empty between two hires */
+const GAPS = [1, 2, 5, 1, 3, 8, 1, 4, 2, 1, 6] as const;
 const NAMES = ["Applewhistle", "Brackenfold", "Cobblethwaite", "Dapplemere", "Elderwick"] as const;
 
 /** Fills a data folder with 60 vehicles that are out most days of 400, all of it around today. */
@@ -39,10 +40,15 @@ async function fillVehicle(store: Store, { k, today, by }: Filling): Promise<voi
   const document = toJson({ description, dueDates: [], maxDogs: 1, vehicleClass: "panelVan" });
   await store.vehicles.put({ of: id, validFrom: description.validFrom, document });
   let day = addDays(today, -DAYS_BACK + (k % 9));
-  for (let n = k; day < addDays(today, DAYS_AHEAD); n++) {
+  // a linear congruential step, so that no two vehicles have the same pattern of gaps
+  for (
+    let n = k * 7919 + 1;
+    day < addDays(today, DAYS_AHEAD);
+    n = (n * 1_103_515_245 + 12_345) % 2_147_483_648
+  ) {
     const to = addDays(day, LENGTHS[n % LENGTHS.length] ?? 7);
     await addHire(store, { id, registration, from: day, to, today, by, name: NAMES[n % NAMES.length] ?? "" });
-    day = addDays(to, GAPS[n % GAPS.length] ?? 1);
+    day = addDays(to, GAPS[Math.floor(n / 64) % GAPS.length] ?? 1);
   }
 }
 

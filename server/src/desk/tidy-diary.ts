@@ -116,7 +116,7 @@ async function asEngineHires(
   const pinned = await pinnedOf(store, ids);
   const parts = await store.hires.partsOf(ids, ["party"]);
   const mayServe = makeMayServe(fleet, dateOf(localOf(now.toISOString(), depot.timeZone)));
-  return rows.map((row) => {
+  const asEngine = (row: HireRow): Engine => {
     const here = row.vehicleId ?? "";
     const { id, from, to } = row;
     const party = parts.get(id)?.party;
@@ -125,7 +125,27 @@ async function asEngineHires(
     if (stays) return { id, from, to, vehicles: [here], fixed: here, now: here, value: 1 };
     const can = mayServe(here, asDocument<Party>(party.document), localOf(to, depot.timeZone));
     return { id, from, to, vehicles: [...new Set([here, ...can])], now: here, value: 1 };
-  });
+  };
+  const breathe = makeBreathe();
+  const engineHires: Engine[] = [];
+  for (const row of rows) {
+    await breathe();
+    engineHires.push(asEngine(row));
+  }
+  return engineHires;
+}
+
+/** So long one piece of work may hold the thread before others are let in. */
+const HOLD_MS = 25;
+
+/** Gives the thread away for a moment whenever it was held long enough. */
+function makeBreathe(): () => Promise<void> {
+  let since = performance.now();
+  return async () => {
+    if (performance.now() - since < HOLD_MS) return;
+    await new Promise((resolve) => setImmediate(resolve));
+    since = performance.now();
+  };
 }
 
 /**
