@@ -128,6 +128,9 @@ function JobRow({ job, stage, fromSheet }: JobRowProps) {
         <span>
           {job.customer} · {job.reference}
         </span>
+        {job.secondLook != null && (
+          <span>{t("settling.look.job", { at: dateText(job.secondLook.until, "dayTime") })}</span>
+        )}
       </span>
       <span className="yard-row-state">{words}</span>
     </a>

@@ -49,6 +49,16 @@ function conditionLines(job: YardJob, { walk, round }: WalkActs): readonly strin
   const wet = all
     .filter(({ id }) => walk.answers.get(id)?.outcome === "tooWetOrDirty")
     .map((check) => t("yard.text.wet", { what: checkWords(check) }));
+  // a job that this device fetched before the windows were part of it says none
+  const { additionsHours = 0, secondLookHours = 0 } = job.windows ?? {};
+  const window =
+    job.walk === "out"
+      ? additionsHours > 0
+        ? [t("settling.window.additions", { hours: additionsHours })]
+        : []
+      : wet.length > 0 && secondLookHours > 0 && job.secondLook == null
+        ? [t("settling.window.secondLook", { hours: secondLookHours })]
+        : [];
   const missing = missingChecks(walk, round.steps).map(({ check }) =>
     t("yard.text.missing", { what: checkWords(check) }),
   );
@@ -59,6 +69,7 @@ function conditionLines(job: YardJob, { walk, round }: WalkActs): readonly strin
     ...marks,
     ...readings,
     ...wet,
+    ...window,
     ...missing,
     ...defectLines(job),
     t("yard.text.whoPays"),
