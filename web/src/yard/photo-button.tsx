@@ -4,7 +4,7 @@ import { makeJpeg } from "../parts/make-jpeg.ts";
 import { SvgView } from "../parts/svg-view.tsx";
 import { t } from "../parts/words.ts";
 import { Press } from "./press.tsx";
-import { type Aim, Viewfinder } from "./viewfinder.tsx";
+import { type Aim, type KeepShot, Viewfinder, type ViewfinderProps } from "./viewfinder.tsx";
 
 export interface PhotoButtonProps {
   readonly label: string;
@@ -13,7 +13,9 @@ export interface PhotoButtonProps {
   readonly fromBefore?: boolean;
   /** what the viewfinder shows over the picture; without it the device's own camera program opens */
   readonly aim?: Aim;
-  readonly onPhoto: (bytes: Uint8Array<ArrayBuffer>) => Promise<unknown>;
+  /** in the viewfinder: one touch for the picture and the answer */
+  readonly fine?: ViewfinderProps["fine"];
+  readonly onPhoto: KeepShot;
 }
 
 /** Whether this page may have a camera of its own. */
@@ -30,7 +32,14 @@ function useCamera(): boolean {
 }
 
 /** Opens our viewfinder, or the camera of the device (or its pictures), and keeps what it gives. */
-export function PhotoButton({ label, main = false, fromBefore = false, aim, onPhoto }: PhotoButtonProps) {
+export function PhotoButton({
+  label,
+  main = false,
+  fromBefore = false,
+  aim,
+  fine,
+  onPhoto,
+}: PhotoButtonProps) {
   const id = useId();
   const input = useRef<HTMLInputElement>(null);
   const [state, setState] = useState<"ready" | "working" | "failed">("ready");
@@ -77,6 +86,7 @@ export function PhotoButton({ label, main = false, fromBefore = false, aim, onPh
         <Viewfinder
           aim={aim}
           onShot={onPhoto}
+          fine={fine}
           onClose={() => setAiming(false)}
           onOther={() => {
             setAiming(false);

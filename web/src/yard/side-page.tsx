@@ -51,6 +51,11 @@ export function SidePage({ job, acts, step, index }: SideProps) {
     void drawing.current?.scrollIntoView({ block: "start" });
   }, [opened, step.view]);
   const about = check?.id ?? part ?? `view.${step.view}`;
+  const fine = async (bytes: Uint8Array<ArrayBuffer>, of: WalkRoundCheck) => {
+    const sha256 = await acts.photograph(bytes, about, step.view, of);
+    await acts.keep("look", lookContent(of, "same", [...photographsOf(walk, of), sha256]));
+    await answered();
+  };
   return (
     <>
       <ScrollMain className="yard-main stack side">
@@ -81,6 +86,14 @@ export function SidePage({ job, acts, step, index }: SideProps) {
             step.view,
             check !== null || part !== null || place.mark !== null,
           )}
+          fine={
+            check?.kind === "look" && place.mark === null
+              ? {
+                  words: t(job.walk === "out" ? "yard.aim.fine" : "yard.aim.same"),
+                  onShot: (bytes) => fine(bytes, check),
+                }
+              : undefined
+          }
           onPhoto={(bytes) => acts.photograph(bytes, about, step.view, check)}
         />
         {place.mark !== null ? (

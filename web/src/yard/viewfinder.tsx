@@ -12,10 +12,14 @@ export interface Aim {
   readonly words: string;
 }
 
+export type KeepShot = (bytes: Uint8Array<ArrayBuffer>) => Promise<unknown>;
+
 export interface ViewfinderProps {
   readonly aim: Aim;
   /** a picture was taken; the viewfinder is done */
-  readonly onShot: (bytes: Uint8Array<ArrayBuffer>) => Promise<unknown>;
+  readonly onShot: KeepShot;
+  /** takes the picture and answers at once that what it shows is fine */
+  readonly fine?: { readonly words: string; readonly onShot: KeepShot } | undefined;
   readonly onClose: () => unknown;
   /** the device's own camera program, or a picture that is there already */
   readonly onOther: () => unknown;
@@ -27,7 +31,7 @@ const WANTED: MediaStreamConstraints = {
 };
 
 /** The camera's picture with the vehicle's own outline over it; large shutter, and the keys that a device gives for one. */
-export function Viewfinder({ aim, onShot, onClose, onOther }: ViewfinderProps) {
+export function Viewfinder({ aim, onShot, fine, onClose, onOther }: ViewfinderProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const video = useRef<HTMLVideoElement>(null);
   const shutter = useRef<HTMLDivElement>(null);
@@ -49,18 +53,18 @@ export function Viewfinder({ aim, onShot, onClose, onOther }: ViewfinderProps) {
       if (stream !== null) stop(stream);
     };
   }, []);
-  const shoot = async () => {
+  const shoot = async (keep: KeepShot) => {
     if (state !== "ready" || video.current === null) return;
     setState("working");
     try {
-      await onShot(await jpegOf(await createImageBitmap(video.current)));
+      await keep(await jpegOf(await createImageBitmap(video.current)));
       onClose();
     } catch {
       setState("failed");
     }
   };
-  const latest = useRef(shoot);
-  latest.current = shoot;
+  const latest = useRef(() => shoot(onShot));
+  latest.current = () => shoot(onShot);
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (event.repeat || !isShutterKey(event.key)) return;
@@ -87,9 +91,14 @@ export function Viewfinder({ aim, onShot, onClose, onOther }: ViewfinderProps) {
         {state === "opening" ? t("yard.aim.opening") : state === "failed" ? t("yard.aim.failed") : ""}
       </p>
       <div className="viewfinder-foot" ref={shutter}>
-        <Press look="main" onPress={shoot} disabled={state !== "ready"}>
+        <Press look="main" onPress={() => shoot(onShot)} disabled={state !== "ready"}>
           {state === "working" ? t("yard.photo.working") : t("yard.aim.shoot")}
         </Press>
+        {fine !== undefined && (
+          <Press look="main" onPress={() => shoot(fine.onShot)} disabled={state !== "ready"}>
+            {fine.words}
+          </Press>
+        )}
         <Press onPress={onOther}>{t("yard.aim.other")}</Press>
         <Press onPress={() => dialog.current?.close()}>{t("yard.close")}</Press>
       </div>
