@@ -18,21 +18,23 @@ const percent = (share: number): string => `${(100 * Math.min(1, Math.max(0, sha
 export function SwingChart({
   rows,
   base,
+  ends,
 }: {
   readonly rows: readonly SwingRow[];
   readonly base: { readonly share: number; readonly text: string };
+  /** what the scale begins and ends with, in words */
+  readonly ends: readonly [from: string, to: string];
 }) {
   return (
     <ol className="swings">
       <li className="swing-row swing-head" aria-hidden="true">
         <span />
         <span className="swing-scale">
-          <span
-            className={classes("swing-base-text", base.share > 0.5 && "swing-base-text-left")}
-            style={{ left: percent(base.share) }}
-          >
+          <span className="swing-end">{ends[0]}</span>
+          <span className="swing-base-text" style={{ left: percent(base.share) }}>
             {base.text}
           </span>
+          <span className="swing-end swing-end-to">{ends[1]}</span>
         </span>
       </li>
       {rows.map(({ key, name, low, high, note, spoken }) => (

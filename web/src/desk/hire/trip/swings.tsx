@@ -52,13 +52,18 @@ export function Swings({
   );
 }
 
+/** of the widest swing, left free at either end of the scale */
+const MARGIN = 0.15;
+
 function Chart({ tornado }: { readonly tornado: Tornado }) {
   const { base, bars, by, runs } = tornado;
   if (bars.length === 0) return <p className="quiet">{t("why.none")}</p>;
-  const most = Math.max(base.value, ...bars.flatMap(({ low, high }) => [low.value, high.value]));
-  // a share of a hundred where that is the scale, else from nothing to the most
-  const full = by === "when" ? most * 1.05 : Math.min(100, most * 1.15);
-  const shareOf = ({ value }: Figure) => value / Math.max(full, 1e-9);
+  const values = [base.value, ...bars.flatMap(({ low, high }) => [low.value, high.value])];
+  const [least, most] = [Math.min(...values), Math.max(...values)];
+  const margin = Math.max((most - least) * MARGIN, 1e-9);
+  const from = Math.max(0, least - margin);
+  const to = by === "when" ? most + margin : Math.min(100, most + margin);
+  const shareOf = ({ value }: Figure) => (value - from) / (to - from);
   return (
     <>
       <p className="swing-answer">
@@ -66,6 +71,7 @@ function Chart({ tornado }: { readonly tornado: Tornado }) {
       </p>
       <SwingChart
         base={{ share: shareOf(base), text: t("why.base") }}
+        ends={[answerText({ ...base, value: from }), answerText({ ...base, value: to })]}
         rows={bars.map((bar) => rowOf(bar, by, shareOf))}
       />
       <p className="quiet last-foot">{t("why.what", { runs })}</p>
