@@ -134,6 +134,26 @@ export function setLevel(e: Ensemble, store: number, i: number, to: number): voi
   if (e.supply[store]) e.supplied[store] = 1;
 }
 
+/** What all stores hold, and all that went in and out so far, in one copy. */
+export function copyStores(e: Ensemble): Float64Array {
+  const copy = new Float64Array(3 * COUNT * e.n);
+  const rows = [...e.level, ...e.into, ...e.outOf];
+  rows.forEach((row, k) => {
+    copy.set(row, k * e.n);
+  });
+  return copy;
+}
+
+/** Puts back what {@link copyStores} has copied, into stores of as many lives. */
+export function restoreStores(e: Ensemble, copy: Float64Array): void {
+  const rows = [...e.level, ...e.into, ...e.outOf];
+  rows.forEach((row, k) => {
+    row.set(copy.subarray(k * e.n, (k + 1) * e.n));
+  });
+  // what was left in a supply is gone when the step begins
+  for (let s = 0; s < COUNT; s++) if (e.supply[s]) e.supplied[s] = 1;
+}
+
 /**
  * Largest |in − out − change| of any life, relative to the most that moved or stood in it. A store that
  * balances gives rounding error only.

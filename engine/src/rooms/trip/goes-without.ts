@@ -2,8 +2,8 @@ import { figure } from "../../base/figure.ts";
 import type { Finding, Mend } from "../../base/finding.ts";
 import { isOffered } from "./do-acts.ts";
 import type { TripPlan } from "./plan-trip.ts";
-import type { Without } from "./run-step.ts";
 import type { SpreadOf } from "./spread-of.ts";
+import type { Without } from "./without.ts";
 
 /** From this share of what is asked for on, the trip only goes with a change; below the other nothing is said: policy of the tool, practice. */
 const CONDITION_FROM = 0.2;

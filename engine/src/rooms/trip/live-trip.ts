@@ -10,11 +10,12 @@ import type { VehicleDescription } from "../../vehicle/description.ts";
 import type { Trip } from "../situation.ts";
 import { doActs, fillOnTheWay, type Restart, restartLevels } from "./do-acts.ts";
 import { type FittedPhysics, startSystem } from "./fit-systems.ts";
-import { type AtWork, layOut, runStep, type Variant, type Without, withoutOf } from "./run-step.ts";
+import { type AtWork, layOut, runStep, type Variant, withoutOf } from "./run-step.ts";
 import { SETTLES_AGAIN } from "./settlement-order.ts";
 import { SharedStep, SystemView } from "./step-view.ts";
 import type { Timeline } from "./timeline.ts";
 import { NARROWED_STORES } from "./types.ts";
+import type { Without } from "./without.ts";
 
 export interface LiveOptions {
   readonly runs: number;
@@ -26,6 +27,15 @@ export interface LiveOptions {
   readonly weather?: TripWeather;
   /** draws that are the same in every life, by `system.purpose` (`body.loss` for the cabin): to see what one of them moves */
   readonly fixed?: ReadonlyMap<string, number>;
+  /** where a trip is taken up that was the same up to there; what the systems drew is then counted from there on */
+  readonly from?: TakenUp;
+}
+
+/** The beginning of a step of a trip lived before, with as many lives and the same draws. */
+export interface TakenUp {
+  readonly step: number;
+  /** puts back what stores held and what was gone without */
+  restore(live: LiveState): void;
 }
 
 /** Called at every boundary of steps, before the acts that are done there and after them. */
@@ -38,6 +48,7 @@ export interface LiveState {
   readonly ensemble: Ensemble;
   readonly outsideC: Float64Array;
   readonly cabinC: Float64Array;
+  readonly without: readonly Without[];
 }
 
 /** Systems at work with what they drew and gave over the trip. */
@@ -109,14 +120,17 @@ export function liveTrip(
   const work = setToWork(vehicle, systems, trip, shared, options, cabin);
   const stopAt = stopsBySteps(timeline);
   const without = work.flatMap((each) => withoutOf(each, runs, trip.stops.length));
+  shared.without = without;
   const road = layOut(work, -1, without);
   const atStops = trip.stops.map((_, stop) =>
     work.some(({ byStop }) => byStop.has(stop)) ? layOut(work, stop, without) : road,
   );
   const cabinHeat = ensemble.level[indexOf("cabinHeat")]!;
+  options.from?.restore(shared);
+  const first = options.from?.step ?? 0;
   cabin.temperature(cabinHeat, shared.cabinC);
-  weather.fill(timeline.day[0]!, timeline.clockH[0]!, timeline.dtH, shared.outsideC, shared.irradianceWm2);
-  for (let step = 0; step <= timeline.steps; step++) {
+  fillWeather(weather, timeline, Math.max(0, first - 1), shared);
+  for (let step = first; step <= timeline.steps; step++) {
     recorder.before(step, shared);
     doActs(trip, timeline, step, ensemble);
     fillOnTheWay(vehicle, systems, trip, timeline.driveKm.get(step) ?? 0, ensemble);
@@ -124,18 +138,21 @@ export function liveTrip(
     recorder.after(step, shared);
     if (step === timeline.steps) break;
     fillStep(shared, timeline, step);
-    weather.fill(
-      timeline.day[step]!,
-      timeline.clockH[step]!,
-      timeline.dtH,
-      shared.outsideC,
-      shared.irradianceWm2,
-    );
+    fillWeather(weather, timeline, step, shared);
     const stop = stopAt[step]!;
     runStep(stop < 0 ? road : atStops[stop]!, ensemble, stop < 0 ? trip.stops.length : stop);
     cabin.temperature(cabinHeat, shared.cabinC);
   }
   return { ensemble, totals: work.map(total), weather: weather.notes, without };
+}
+
+function fillWeather(
+  weather: TripWeather,
+  { day, clockH, dtH }: Timeline,
+  step: number,
+  { outsideC, irradianceWm2 }: SharedStep,
+): void {
+  weather.fill(day[step]!, clockH[step]!, dtH, outsideC, irradianceWm2);
 }
 
 function setToWork(

@@ -12,16 +12,7 @@ import { type CompiledRunning, returnUnused, settleRunning } from "../../stores/
 import type { Keeping } from "../../systems/contract.ts";
 import type { FittedPhysics } from "./fit-systems.ts";
 import type { SystemView } from "./step-view.ts";
-
-/** What was asked for and not served, in activity: by life, and by stop the mean over the lives (last: the road). */
-export interface Without {
-  readonly id: string;
-  readonly what: string;
-  readonly asked: Float64Array;
-  readonly unmet: Float64Array;
-  readonly askedAt: Float64Array;
-  readonly unmetAt: Float64Array;
-}
+import type { Without } from "./without.ts";
 
 export interface Variant {
   readonly running: readonly CompiledRunning[];

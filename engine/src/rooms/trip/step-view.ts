@@ -3,6 +3,7 @@ import type { Cabin } from "../../stores/cabin.ts";
 import { type Ensemble, indexOf } from "../../stores/ensemble.ts";
 import type { StoreId } from "../../stores/stores.ts";
 import type { StepView } from "../../systems/contract.ts";
+import type { Without } from "./without.ts";
 
 const NONE_FIXED: ReadonlyMap<string, number> = new Map();
 
@@ -18,6 +19,7 @@ export class SharedStep {
   readonly outsideC: Float64Array;
   readonly irradianceWm2: Float64Array;
   readonly cabinC: Float64Array;
+  without: readonly Without[] = [];
 
   constructor(
     readonly ensemble: Ensemble,

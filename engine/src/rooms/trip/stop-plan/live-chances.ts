@@ -1,48 +1,14 @@
 import type { TripWeather } from "../../../climate/trip-weather.ts";
 import { liveWeather } from "../../../climate/weather.ts";
-import { indexOf } from "../../../stores/ensemble.ts";
-import { STORES, type StoreId } from "../../../stores/stores.ts";
+import type { StoreId } from "../../../stores/stores.ts";
 import type { Trip } from "../../situation.ts";
-import { type LiveState, liveTrip, type Recorder } from "../live-trip.ts";
+import { liveTrip } from "../live-trip.ts";
 import type { TripPlan } from "../plan-trip.ts";
-import { TROUBLE_SHARE } from "../record-trip.ts";
 import { markPosts } from "../timeline.ts";
 import { type Group, groupOf } from "./decisions.ts";
 import { FROST_COST, NO_MEALS_COST, TROUBLE_COST } from "./prices.ts";
-
-/** Only what the search asks: whether each store was in trouble in each life, and how cold the cabin became. */
-class TroubleRecorder implements Recorder {
-  private readonly watched: readonly {
-    readonly store: StoreId;
-    readonly s: number;
-    readonly met: Uint8Array;
-  }[];
-  readonly coldest: Float64Array;
-
-  constructor(tracked: readonly StoreId[], n: number) {
-    this.watched = tracked.map((store) => ({ store, s: indexOf(store), met: new Uint8Array(n) }));
-    this.coldest = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
-  }
-
-  before(_step: number, { ensemble, cabinC }: LiveState): void {
-    for (const { store, s, met } of this.watched) {
-      const level = ensemble.level[s]!;
-      const capacity = ensemble.capacity[s]![0]!;
-      const full = STORES[store].trouble === "full";
-      const edge = (full ? 1 - TROUBLE_SHARE : TROUBLE_SHARE) * capacity;
-      for (let i = 0; i < met.length; i++) if (full ? level[i]! >= edge : level[i]! <= edge) met[i] = 1;
-    }
-    for (let i = 0; i < cabinC.length; i++) this.coldest[i] = Math.min(this.coldest[i]!, cabinC[i]!);
-  }
-
-  after(): void {}
-
-  chances(): ReadonlyMap<StoreId, number> {
-    return new Map(
-      this.watched.map(({ store, met }) => [store, met.reduce((sum, one) => sum + one, 0) / met.length]),
-    );
-  }
-}
+import { TroubleRecorder } from "./trouble-recorder.ts";
+import { WayPoints } from "./way-points.ts";
 
 export interface Chances {
   readonly byStore: ReadonlyMap<StoreId, number>;
@@ -50,11 +16,20 @@ export interface Chances {
   readonly trouble: ReadonlyMap<Group, number>;
 }
 
-/** Lives variants of one trip through the same weather and the same draws. */
+/**
+ * Lives variants of one trip through the same weather and the same draws. A variant that was lived before is not lived
+ * again; one that does the same up to a stop is taken up there.
+ */
 export class TripLiver {
   private readonly weather: TripWeather;
   private readonly frostC: number | null;
+  private readonly points = new WayPoints();
+  private readonly known = new Map<string, Chances>();
+  private readonly arrivals: readonly number[];
+  private readonly stopArriving: ReadonlyMap<number, number>;
+  /** variants lived, and the work of it in whole runs: what is taken up on the way is less than one */
   evaluations = 0;
+  runs = 0;
 
   constructor(
     private readonly plan: TripPlan,
@@ -66,27 +41,51 @@ export class TripLiver {
       ({ spec }) => typeof spec.frostValveC === "number" && spec.frostValveC > 0,
     );
     this.frostC = valve === undefined ? null : (valve.spec.frostValveC as number);
+    this.arrivals = plan.timeline.stops.map(({ arrive }) => arrive);
+    this.stopArriving = new Map(this.arrivals.map((step, stop) => [step, stop]));
   }
 
   /** Stops, times and places must be those of the plan; acts, settings and levels may differ. */
   live(trip: Trip): Chances {
+    const ways = WayPoints.waysOf(trip);
+    const known = this.known.get(ways.at(-1)!);
+    if (known !== undefined) return known;
     this.evaluations += 1;
+    const chances = this.liveNew(trip, ways);
+    this.known.set(ways.at(-1)!, chances);
+    return chances;
+  }
+
+  private liveNew(trip: Trip, ways: readonly string[]): Chances {
     const { input, systems, tracked, people } = this.plan;
     const timeline = {
       ...this.plan.timeline,
       postAmperes: markPosts(trip, this.plan.timeline.stops, this.plan.timeline.steps),
     };
-    const recorder = new TroubleRecorder(tracked, this.lives);
+    const recorder: TroubleRecorder = new TroubleRecorder(
+      tracked,
+      this.lives,
+      this.stopArriving,
+      (stop, live) => this.points.keep(ways[stop]!, live, recorder),
+    );
+    const from = this.points.takeUp(ways, this.arrivals, recorder);
+    this.runs += 1 - (from?.step ?? 0) / timeline.steps;
     const { seed, spread } = input;
-    const options = { runs: this.lives, people, seed, spread, restarts: [], weather: this.weather };
+    const options = {
+      runs: this.lives,
+      people,
+      seed,
+      spread,
+      restarts: [],
+      weather: this.weather,
+      ...(from === undefined ? {} : { from }),
+    };
     const { without } = liveTrip(input.vehicle, systems, trip, timeline, options, recorder);
     const byStore = recorder.chances();
     const trouble = new Map<Group, number>();
     const add = (group: Group, cost: number) => trouble.set(group, (trouble.get(group) ?? 0) + cost);
     for (const [store, chance] of byStore) add(groupOf(store), chance * (TROUBLE_COST[store] ?? 0));
-    const { frostC } = this;
-    if (frostC !== null)
-      add("energy", FROST_COST * (recorder.coldest.filter((least) => least < frostC).length / this.lives));
+    if (this.frostC !== null) add("energy", FROST_COST * recorder.chanceColder(this.frostC));
     for (const { asked, unmet } of without) add("energy", NO_MEALS_COST * shareOf(unmet, asked));
     return { byStore, trouble };
   }

@@ -18,7 +18,7 @@ const MOST_LISTED = 12;
  * Finds the set of decisions with the least total, asking for the trouble of one set at a time (yielded; the
  * answer comes back through `next`). Best first by a lower bound: effort of the set + the largest trouble known of
  * any set that holds it, since doing more never brings trouble nearer. It ends when no bound is below the best by
- * more than `within`. Groups too large to list are improved step by step from three starts instead, not proven.
+ * more than `within`. Groups too large to list are improved step by step from three starts instead, mostly not proven.
  */
 export function* searchGroup(
   efforts: readonly number[],
@@ -66,30 +66,37 @@ function* bestFirst(
   }
 }
 
+/**
+ * From each start, change by change, each kept where it costs less, until none does. The last stops come first: a
+ * trip that differs only there is taken up where it begins to differ. What costs more effort than all the trouble
+ * that is left is not tried.
+ */
 function* stepByStep(
   count: number,
   effortOf: (mask: number) => number,
   asked: number,
 ): Generator<number, GroupResult, number> {
   const known = new Map<number, number>();
-  let best: Tried = { mask: asked, total: Number.POSITIVE_INFINITY };
+  const totalOf = function* (mask: number): Generator<number, number, number> {
+    if (!known.has(mask)) known.set(mask, (yield mask) + effortOf(mask));
+    return known.get(mask)!;
+  };
+  let best: Tried = { mask: 0, total: yield* totalOf(0) };
+  // nothing can cost less than doing nothing where any one thing costs more effort than all the trouble there is
+  const efforts = Array.from({ length: count }, (_, k) => effortOf(2 ** k));
+  if (best.total <= Math.min(...efforts)) return { best, proven: true };
   for (const start of new Set([asked, 0, 2 ** count - 1])) {
-    let here = start;
-    for (;;) {
-      const tries = [
-        here,
-        ...Array.from({ length: count }, (_, k) =>
-          Math.floor(here / 2 ** k) % 2 === 1 ? here - 2 ** k : here + 2 ** k,
-        ),
-      ];
-      for (const mask of tries) {
-        if (!known.has(mask)) known.set(mask, (yield mask) + effortOf(mask));
-      }
-      const next = tries.reduce((a, b) => (known.get(b)! < known.get(a)! ? b : a));
-      if (known.get(next)! < best.total) best = { mask: next, total: known.get(next)! };
-      if (next === here) break;
-      here = next;
+    let here: Tried = { mask: start, total: yield* totalOf(start) };
+    for (let sinceMoved = 0, k = count - 1; sinceMoved < count; sinceMoved++, k = (k + count - 1) % count) {
+      const isIn = Math.floor(here.mask / 2 ** k) % 2 === 1;
+      if (!isIn && efforts[k]! >= here.total - effortOf(here.mask)) continue;
+      const mask = isIn ? here.mask - 2 ** k : here.mask + 2 ** k;
+      const total = yield* totalOf(mask);
+      if (total >= here.total) continue;
+      here = { mask, total };
+      sinceMoved = -1;
     }
+    if (here.total < best.total) best = here;
   }
   return { best, proven: false };
 }

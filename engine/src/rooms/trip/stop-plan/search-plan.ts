@@ -31,7 +31,7 @@ const KEPT_FOR_THE_END = 0.3;
 
 /**
  * Searches the groups of a phase side by side: each asks for one set of its decisions at a time, and one run of the
- * engine answers all of them. Stops after `most` runs with the best that each has found.
+ * engine answers all of them. Stops after the work of `most` whole runs with the best that each has found.
  */
 export function searchPlan(
   liver: TripLiver,
@@ -40,17 +40,19 @@ export function searchPlan(
   most: number,
 ): Found {
   const searches = GROUPS.flatMap((group) => startSearch(group, trip, decisions));
-  let left = Math.ceil(most * (1 - KEPT_FOR_THE_END));
+  const before = liver.runs;
+  const until = before + most * (1 - KEPT_FOR_THE_END);
   for (const phase of PHASES) {
     const now = searches.filter(({ group }) => phase.includes(group));
-    while (now.some(({ result }) => result === null) && left-- > 0) {
+    while (now.some(({ result }) => result === null) && liver.runs < until) {
       const { trouble } = liver.live(applyDecisions(trip, decisions, chosenOf(searches)));
       for (const search of now) step(search, trouble.get(search.group) ?? 0);
     }
     for (const search of now) search.mask = search.result?.best.mask ?? search.best?.mask ?? search.mask;
   }
   const proven = searches.every(({ result }) => result?.proven === true);
-  return improve(liver, trip, decisions, chosenOf(searches), proven, Math.ceil(most * KEPT_FOR_THE_END));
+  const start = { chosen: chosenOf(searches), proven };
+  return improve(liver, trip, decisions, start, before + most);
 }
 
 function startSearch(group: Group, trip: Trip, decisions: readonly Decision[]): readonly GroupSearch[] {
@@ -76,9 +78,8 @@ function improve(
   liver: TripLiver,
   trip: Trip,
   decisions: readonly Decision[],
-  start: ReadonlySet<Decision>,
-  proven: boolean,
-  most: number,
+  { chosen: start, proven }: Pick<Found, "chosen" | "proven">,
+  until: number,
 ): Found {
   const totalOf = (chosen: ReadonlySet<Decision>) => {
     const with_ = applyDecisions(trip, decisions, chosen);
@@ -86,15 +87,17 @@ function improve(
     return { trip: with_, total: effortOf([...chosen]) + [...trouble.values()].reduce((a, b) => a + b, 0) };
   };
   let best = { chosen: start, ...totalOf(start) };
-  let left = most;
-  for (const one of decisions) {
-    if (left-- <= 0) break;
+  const order = decisions.toReversed();
+  for (let k = 0, sinceMoved = 0; sinceMoved < order.length && liver.runs < until; k++, sinceMoved++) {
+    const one = order[k % order.length]!;
     // nothing that costs more effort than all the trouble that is left can help
     if (!best.chosen.has(one) && one.effort >= best.total - effortOf([...best.chosen])) continue;
     const chosen = new Set(best.chosen);
     if (!chosen.delete(one)) chosen.add(one);
     const tried = totalOf(chosen);
-    if (tried.total < best.total) best = { chosen, ...tried };
+    if (tried.total >= best.total) continue;
+    best = { chosen, ...tried };
+    sinceMoved = -1;
   }
   return { ...best, proven };
 }
