@@ -1,14 +1,14 @@
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { DEMO_SIGN_INS, loadDemo } from "@setfair/demo";
+import { loadDemo } from "@setfair/demo";
 import { serve } from "@setfair/server";
-import { chromium, type Page } from "playwright-core";
+import type { Page } from "playwright-core";
+import { linkOfHirer, openPhone, SLOWED } from "./hirer-phone.ts";
 import { type Line, lineOf, median } from "./line.ts";
 
 const VISITS = 5;
-/** A cheap phone at the edge of a village: the processor slowed, the net as the issue states it. */
-const SLOWED = 4;
+/** At the edge of a village. */
 const LATENCY_MS = 150;
 const MBIT_S = 1.6;
 const PATIENCE_MS = 60_000;
@@ -42,18 +42,7 @@ function noteFirstCard(): void {
 
 /** Milliseconds from asking for the address to the first card that can be read, on a phone that was never here. */
 async function firstVisit(url: string): Promise<number> {
-  const profile = mkdtempSync(join(tmpdir(), "setfair-bench-profile-"));
-  const context = await chromium.launchPersistentContext(profile, {
-    executablePath: process.env.SETFAIR_CHROMIUM ?? "/usr/bin/chromium",
-    viewport: { width: 360, height: 740 },
-    args: [
-      "--no-sandbox",
-      "--disable-gpu",
-      "--disable-quic",
-      "--no-first-run",
-      "--disable-background-networking",
-    ],
-  });
+  const { context, close } = await openPhone();
   try {
     const page = await context.newPage();
     // by the page's own clock: what the driver does in it is slowed as well
@@ -67,42 +56,8 @@ async function firstVisit(url: string): Promise<number> {
     );
     return Number(await seen.jsonValue());
   } finally {
-    await context.close();
-    rmSync(profile, { recursive: true, force: true });
+    await close();
   }
-}
-
-/** The link of a hirer on the road, with their forecast already lived, as it is before the link is opened. */
-async function linkOfHirer(url: string): Promise<string> {
-  const { login, password } = DEMO_SIGN_INS[1];
-  const headers = { "content-type": "application/json", origin: url };
-  const signedIn = await fetch(`${url}/api/session`, {
-    method: "POST",
-    headers,
-    body: JSON.stringify({ login, password }),
-  });
-  const cookie = signedIn.headers
-    .getSetCookie()
-    .map((one) => one.split(";")[0])
-    .join("; ");
-  const ask = async (method: string, path: string): Promise<unknown> => {
-    const answer = await fetch(`${url}/api${path}`, {
-      method,
-      headers: { ...headers, cookie },
-      ...(method === "POST" ? { body: "{}" } : {}),
-    });
-    if (!answer.ok) throw new Error(`${path}: ${answer.status} ${(await answer.text()).slice(0, 200)}`);
-    return answer.json();
-  };
-  const { hires } = (await ask("GET", "/hires?stage=onHire")) as { hires: { id: string }[] };
-  for (const { id } of hires) {
-    const page = (await ask("GET", `/hires/${id}`)) as { trip: unknown };
-    if (page.trip === null) continue;
-    const link = (await ask("POST", `/hires/${id}/hirer-link`)) as { token: string };
-    await ask("GET", `/guide/${link.token}`);
-    return `${url}/g/${link.token}`;
-  }
-  throw new Error("bench: expected a hire on the road with a trip");
 }
 
 /** How soon a hirer reads the first card, on a slow phone with little signal. */

@@ -78,7 +78,8 @@ export async function benchGuideSize(): Promise<readonly Line[]> {
   const largest = scripts.toSorted((a, b) => gzipKb(b) - gzipKb(a));
   const planners = [...files, ...later].flatMap(plannersIn);
   const unmapped = [...files, ...later].filter(
-    (file) => file.endsWith(".js") && !existsSync(join(DIST, `${file}.map`)),
+    (file) =>
+      file.endsWith(".js") && !/rolldown-runtime/.test(file) && !existsSync(join(DIST, `${file}.map`)),
   );
   return [
     line("first visit, without fonts", sum(files), "kB", `${files.size} files`),

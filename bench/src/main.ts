@@ -8,6 +8,7 @@ import { benchGuideSize } from "./guide-size.ts";
 import { benchHireWalk } from "./hire-walk.ts";
 import { benchKernel } from "./kernel.ts";
 import type { Line, Part } from "./line.ts";
+import { benchPhoneForecast } from "./phone-forecast.ts";
 import { benchPlanners } from "./planners.ts";
 import { ROOT } from "./root.ts";
 import { benchServeStart } from "./serve-start.ts";
@@ -22,6 +23,7 @@ const PARTS: Readonly<Record<string, Part>> = {
   serve: benchServeStart,
   guide: benchGuideSize,
   ready: benchGuideReady,
+  phone: benchPhoneForecast,
   hires: benchHireWalk,
   climate: benchClimate,
   planners: benchPlanners,
