@@ -2596,6 +2596,7 @@ export interface components {
                 readonly low: components["schemas"]["FigureInput"];
                 readonly high: components["schemas"]["FigureInput"];
                 readonly spread: components["schemas"]["FigureInput"];
+                readonly width: components["schemas"]["FigureInput"];
                 readonly count: number;
                 readonly wild: number;
             }[];
@@ -2603,7 +2604,7 @@ export interface components {
                 /** @enum {string} */
                 readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
                 /** @enum {string} */
-                readonly why: "notRead" | "filledUnknown" | "charged" | "tooLittle";
+                readonly why: "notRead" | "filledUnknown" | "charged" | "ranOut" | "tooLittle";
                 readonly count: number;
             }[];
             readonly vehicles: readonly {
@@ -2646,7 +2647,7 @@ export interface components {
                 /** @enum {string} */
                 readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
                 /** @enum {string} */
-                readonly why: "notRead" | "filledUnknown" | "charged" | "tooLittle";
+                readonly why: "notRead" | "filledUnknown" | "charged" | "ranOut" | "tooLittle";
             }[];
         };
         readonly HireChangeInput: {
@@ -4935,6 +4936,12 @@ export interface components {
             readonly at: string;
             readonly hireId: string | null;
             readonly photograph: string | null;
+            readonly told: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly signer: string;
+                readonly at: string;
+            }[];
             readonly closed: {
                 readonly at: string;
                 readonly by: string;
@@ -5613,6 +5620,7 @@ export interface components {
                 readonly low: components["schemas"]["Figure"];
                 readonly high: components["schemas"]["Figure"];
                 readonly spread: components["schemas"]["Figure"];
+                readonly width: components["schemas"]["Figure"];
                 readonly count: number;
                 readonly wild: number;
             }[];
@@ -5620,7 +5628,7 @@ export interface components {
                 /** @enum {string} */
                 readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
                 /** @enum {string} */
-                readonly why: "notRead" | "filledUnknown" | "charged" | "tooLittle";
+                readonly why: "notRead" | "filledUnknown" | "charged" | "ranOut" | "tooLittle";
                 readonly count: number;
             }[];
             readonly vehicles: readonly {
@@ -5663,7 +5671,7 @@ export interface components {
                 /** @enum {string} */
                 readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
                 /** @enum {string} */
-                readonly why: "notRead" | "filledUnknown" | "charged" | "tooLittle";
+                readonly why: "notRead" | "filledUnknown" | "charged" | "ranOut" | "tooLittle";
             }[];
         };
         readonly HireChange: {
@@ -7952,6 +7960,12 @@ export interface components {
             readonly at: string;
             readonly hireId: string | null;
             readonly photograph: string | null;
+            readonly told: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly signer: string;
+                readonly at: string;
+            }[];
             readonly closed: {
                 readonly at: string;
                 readonly by: string;

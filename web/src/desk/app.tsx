@@ -31,6 +31,7 @@ const RulesPage = lazy(() => import("./rules/rules-page.tsx"));
 const InsurancePage = lazy(() => import("./insurance/insurance-page.tsx"));
 const MessagesPage = lazy(() => import("./messages/messages-page.tsx"));
 const WritePage = lazy(() => import("./messages/write-page.tsx"));
+const OutcomesPage = lazy(() => import("./outcomes/outcomes-page.tsx"));
 const ImportPage = lazy(() => import("./import/import-page.tsx"));
 const MorePage = lazy(() => import("./more/more-page.tsx"));
 const VehiclePage = lazy(() => import("./fleet/vehicle-page.tsx"));
@@ -63,6 +64,7 @@ function Pages() {
       <Route path="/fleet/:id">{({ id }) => <VehiclePage key={id} id={id} />}</Route>
       <Route path="/messages" component={MessagesPage} />
       <Route path="/messages/hire/:id">{({ id }) => <WritePage key={id} id={id} />}</Route>
+      <Route path="/outcomes" component={OutcomesPage} />
       <Route path="/import" component={ImportPage} />
       <Route path="/more" component={MorePage} />
       <Route>

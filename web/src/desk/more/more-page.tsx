@@ -11,6 +11,7 @@ export default function MorePage() {
   const pages = [
     { to: "/terms", act: "terms.see", title: t("rates.title"), text: t("rates.more") },
     { to: "/depot", act: "terms.see", title: t("depot.title"), text: t("depot.more") },
+    { to: "/outcomes", act: "vehicle.see", title: t("outcomes.title"), text: t("outcomes.more") },
     { to: "/stock", act: "hire.see", title: t("stock.title"), text: t("stock.moreText") },
     { to: "/messages", act: "customer.see", title: t("messages.title"), text: t("import.moreMessages") },
     { to: "/import", act: "link.create", title: t("import.title"), text: t("import.moreImport") },
