@@ -550,7 +550,10 @@ describe("a defect of comfort", () => {
       { defectId: defect.id, signer: "Ingrid Example" },
     ]);
     const closed = await must(depot.call("yard", "POST", `/defects/${defect.id}/close`, { how: "Greased" }));
-    expect(closed.defects[0].closed).toMatchObject({ how: "Greased", by: "Yo Yard" });
+    expect(closed.defects[0]).toMatchObject({
+      closed: { how: "Greased", by: "Yo Yard" },
+      told: [{ hireId: id, signer: "Ingrid Example" }],
+    });
     await depot.close();
   });
 });

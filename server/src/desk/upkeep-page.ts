@@ -68,6 +68,20 @@ function pageLine(line: DueLine, { entries }: VehicleUpkeep, today: string): Pag
   };
 }
 
+/** Which hirers were told of defects of this vehicle and signed for them, newest first. */
+async function toldOf(store: Store, vehicleId: string) {
+  const { rows } = await store.hires.list({ vehicleId, limit: 200 });
+  const reference = new Map(rows.map(({ id, number }) => [id, number]));
+  const told = await store.defects.disclosures([...reference.keys()]);
+  return told.toReversed().map(({ defectId, hireId, signer, at }) => ({
+    defectId,
+    hireId,
+    reference: reference.get(hireId) ?? "",
+    signer,
+    at,
+  }));
+}
+
 /** Everything of one vehicle that upkeep keeps. */
 export async function vehicleUpkeepPage(
   store: Store,
@@ -82,6 +96,7 @@ export async function vehicleUpkeepPage(
     newest
       .filter((entry) => entry.kind === kind)
       .map(({ id, on, document }) => ({ id, on, ...asDocument<Document>(document) }));
+  const told = await toldOf(store, version.of);
   const [frost] = of<{ state: string; who: string }>("frost");
   return {
     today,
@@ -102,6 +117,7 @@ export async function vehicleUpkeepPage(
       ...asDocument<DefectDocument>(row.document),
       at: row.at,
       hireId: row.hireId,
+      told: told.filter(({ defectId }) => defectId === row.id).map(({ defectId: _, ...one }) => one),
       closed: row.closed === null ? null : { ...row.closed, by: nameOf(row.closed.by) },
     })),
   };

@@ -36,6 +36,10 @@ export const defectSchema = named(
     at: instantSchema,
     hireId: idSchema.nullable(),
     photograph: z.string().nullable(),
+    /** hirers who were told of it and signed, newest first */
+    told: z.array(
+      z.object({ hireId: idSchema, reference: z.string(), signer: z.string(), at: instantSchema }),
+    ),
     closed: z.object({ at: instantSchema, by: z.string(), how: z.string() }).nullable(),
   }),
 );

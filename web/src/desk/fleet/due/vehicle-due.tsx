@@ -3,9 +3,10 @@ import { useState } from "react";
 import { Link } from "wouter";
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
-import { Button, ChoiceField, Loading, SelectField, TextField } from "../../../parts/index.ts";
+import { Button, Loading, SelectField, TextField } from "../../../parts/index.ts";
 import { dateText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
+import { DefectsList } from "./defects-list.tsx";
 import { dueText, dutyText, lastText } from "./due-text.ts";
 import { Readings } from "./readings.tsx";
 import { keyOf, type PieceProps, useKeep } from "./use-keep.ts";
@@ -21,7 +22,7 @@ export function VehicleDue({ id }: { readonly id: string }) {
   return (
     <>
       <Book id={id} upkeep={upkeep.data} />
-      <Defects id={id} upkeep={upkeep.data} />
+      <DefectsList id={id} upkeep={upkeep.data} />
       <Readings id={id} upkeep={upkeep.data} />
     </>
   );
@@ -115,104 +116,6 @@ function EnterDone({ id, upkeep }: PieceProps) {
           {t("upkeep.keep")}
         </Button>
       </form>
-    </details>
-  );
-}
-
-function Defects({ id, upkeep }: PieceProps) {
-  return (
-    <section className="card stack" aria-labelledby="defects-title">
-      <h2 id="defects-title">{t("upkeep.defectList")}</h2>
-      {upkeep.defects.length === 0 && <p className="quiet">{t("upkeep.noDefects")}</p>}
-      <ul className="stack">
-        {upkeep.defects.map((defect) => (
-          <li key={defect.id}>
-            <strong>{t("upkeep.defectClass", { class: defect.class })}</strong>:{" "}
-            {t("upkeep.defectLine", {
-              what: defect.what,
-              where: defect.where,
-              who: defect.notedBy,
-              at: dateText(defect.at.slice(0, 10), "short"),
-            })}
-            {defect.closed === null ? (
-              <CloseDefect id={id} defectId={defect.id} />
-            ) : (
-              <div className="quiet">
-                {t("upkeep.defectClosed", {
-                  at: dateText(defect.closed.at.slice(0, 10), "short"),
-                  how: defect.closed.how,
-                })}
-              </div>
-            )}
-          </li>
-        ))}
-      </ul>
-      <NoteDefect id={id} />
-    </section>
-  );
-}
-
-function CloseDefect({ id, defectId }: { readonly id: string; readonly defectId: string }) {
-  const [how, setHow] = useState("");
-  const keep = useKeep(id, () =>
-    take(client.POST("/api/defects/{id}/close", { params: { path: { id: defectId } }, body: { how } })),
-  );
-  return (
-    <details>
-      <summary className="fold">{t("upkeep.close")}</summary>
-      <div className="stack">
-        <TextField label={t("upkeep.closeHow")} value={how} onChange={setHow} required />
-        <FailureNote failure={keep.error} />
-        <Button isDisabled={how.trim() === "" || keep.isPending} onPress={() => keep.mutate(undefined)}>
-          {t("upkeep.close")}
-        </Button>
-      </div>
-    </details>
-  );
-}
-
-function NoteDefect({ id }: { readonly id: string }) {
-  const [kind, setKind] = useState<"safety" | "comfort">("safety");
-  const [what, setWhat] = useState("");
-  const [where, setWhere] = useState("");
-  const keep = useKeep(id, () =>
-    take(
-      client.POST("/api/vehicles/{id}/defects", {
-        params: { path: { id } },
-        body: { class: kind, what, where },
-      }),
-    ),
-  );
-  return (
-    <details>
-      <summary className="fold">{t("upkeep.noteDefect")}</summary>
-      <div className="stack">
-        <ChoiceField
-          label={t("upkeep.noteDefect")}
-          value={kind}
-          options={(["safety", "comfort"] as const).map((value) => ({
-            value,
-            label: t("upkeep.defectClass", { class: value }),
-          }))}
-          onChange={setKind}
-        />
-        <TextField label={t("upkeep.defectWhat")} value={what} onChange={setWhat} required />
-        <TextField label={t("upkeep.defectWhere")} value={where} onChange={setWhere} required />
-        <FailureNote failure={keep.error} />
-        <Button
-          isDisabled={what.trim() === "" || where.trim() === "" || keep.isPending}
-          onPress={() =>
-            keep.mutate(undefined, {
-              onSuccess: () => {
-                setWhat("");
-                setWhere("");
-              },
-            })
-          }
-        >
-          {t("upkeep.keep")}
-        </Button>
-      </div>
     </details>
   );
 }

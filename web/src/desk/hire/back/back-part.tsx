@@ -16,6 +16,7 @@ import { Differences } from "./differences.tsx";
 import { MoreCards } from "./more-cards.tsx";
 import { SettlementCard } from "./settlement-card.tsx";
 import { TurnaroundCard } from "./turnaround-card.tsx";
+import { VehicleDefects } from "./vehicle-defects.tsx";
 import "./back.css";
 
 const AFTER = ["returned", "settled", "closed"];
@@ -41,7 +42,12 @@ export default function BackPart({ page }: PartProps) {
       <DepositCard page={page} />
       <MoreCards page={page} />
       <TurnaroundCard hireId={page.hire.id} />
-      {page.hire.vehicle !== null && <CustodyCard vehicleId={page.hire.vehicle.id} hireId={page.hire.id} />}
+      {page.hire.vehicle !== null && (
+        <>
+          <VehicleDefects vehicleId={page.hire.vehicle.id} />
+          <CustodyCard vehicleId={page.hire.vehicle.id} hireId={page.hire.id} />
+        </>
+      )}
       <PapersCard
         hireId={page.hire.id}
         papers={["condition", "statement", "dispute", "receipt", ...lostProperty(page), "walkBack"]}

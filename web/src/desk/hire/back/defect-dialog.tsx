@@ -31,7 +31,6 @@ export function DefectDialog({ vehicleId, hireId, what: start, photograph, onClo
       ),
     onSuccess: () => {
       void queries.invalidateQueries({ queryKey: ["upkeep"] });
-      void queries.invalidateQueries({ queryKey: ["defects", vehicleId] });
       void queries.invalidateQueries({ queryKey: ["today"] });
       onClose();
     },
