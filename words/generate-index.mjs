@@ -29,6 +29,7 @@ const GUIDE = [
   "hirer",
   "hirer-after",
   "parts",
+  "posts",
   "settlement-lines",
   "trip",
 ];

@@ -57,9 +57,7 @@ const stop = z.strictObject({
 
 const loadName = { system: z.nullable(z.string()), kind: z.string() };
 const verdict = z.enum(["fits", "mayTrip", "trips"]);
-const post = z.strictObject({
-  stop: z.int(),
-  name: z.string(),
+const postSize = {
   post: figureSchema,
   limit: figureSchema,
   power: figureSchema,
@@ -93,7 +91,8 @@ const post = z.strictObject({
       fits: z.boolean(),
     }),
   ),
-});
+};
+const post = z.strictObject({ stop: z.int(), name: z.string(), ...postSize });
 
 export const tripOutputSchema = answerSchema(
   z.strictObject({
@@ -105,6 +104,7 @@ export const tripOutputSchema = answerSchema(
     stores: z.array(store),
     stops: z.array(stop),
     posts: z.optional(z.array(post)),
+    usualPosts: z.optional(z.array(z.strictObject(postSize))),
     ranges: z.optional(
       z.array(
         z.strictObject({

@@ -1,8 +1,9 @@
 import type { BriefingCard, Moment } from "@setfair/engine";
-import type { TripForecast } from "@setfair/engine/trip";
+import type { PostSize, TripForecast } from "@setfair/engine/trip";
 import { type ReactNode, useState } from "react";
 import type { Guide } from "../offline/database.ts";
 import { cardsToRead, cardsToShow, cardTitle } from "../parts/cards.ts";
+import { beforeText, keptText } from "../parts/post-words.ts";
 import { figureText, t } from "../parts/words.ts";
 import { Cards } from "./cards-list.tsx";
 import { civilNow } from "./local-time.ts";
@@ -39,7 +40,7 @@ export function Day({ guide, forecast }: { readonly guide: Guide; readonly forec
               >
                 {() => <Cards cards={own} />}
               </Place>
-              {moment === "onArriving" && hookUp && <Post />}
+              {moment === "onArriving" && hookUp && <Post posts={forecast?.usualPosts ?? []} />}
             </li>
           );
         })}
@@ -98,7 +99,7 @@ function Place({
 }
 
 /** What the post gives, in the hirer's words: power at 230 V. */
-function Post() {
+function Post({ posts }: { readonly posts: readonly PostSize[] }) {
   const [amperes, setAmperes] = useState<number | null>(null);
   return (
     <Place
@@ -109,7 +110,7 @@ function Post() {
           : t("hirer.post.gives", { amperes, watts: figureText({ value: amperes * 230, unit: "W" }) })
       }
     >
-      {() => <PostChoices amperes={amperes} onChoose={setAmperes} />}
+      {() => <PostChoices amperes={amperes} onChoose={setAmperes} posts={posts} />}
     </Place>
   );
 }
@@ -117,10 +118,13 @@ function Post() {
 function PostChoices({
   amperes,
   onChoose,
+  posts,
 }: {
   readonly amperes: number | null;
   readonly onChoose: (amperes: number) => void;
+  readonly posts: readonly PostSize[];
 }) {
+  const sized = posts.find(({ post }) => post.value === amperes);
   return (
     <>
       <fieldset className="post-choices">
@@ -144,12 +148,42 @@ function PostChoices({
               {t("hirer.post.gives", { amperes, watts: figureText({ value: amperes * 230, unit: "W" }) })}
             </strong>
           </p>
-          <p>
-            {t(amperes < 10 ? "hirer.post.little" : amperes < 16 ? "hirer.post.some" : "hirer.post.much")}
-          </p>
+          {sized === undefined ? (
+            <p>
+              {t(amperes < 10 ? "hirer.post.little" : amperes < 16 ? "hirer.post.some" : "hirer.post.much")}
+            </p>
+          ) : (
+            <OnThisPost post={sized} />
+          )}
         </div>
       )}
       <p className="quiet">{t("hirer.post.caution")}</p>
+    </>
+  );
+}
+
+/** What this van may have on together, and what goes off before a kettle and the like. */
+function OnThisPost({ post }: { readonly post: PostSize }) {
+  return (
+    <>
+      <p>
+        <strong>{t("onPost.together")}</strong>
+      </p>
+      <ul>
+        {post.kept.map((load) => (
+          <li key={load.kind}>{keptText(load)}</li>
+        ))}
+      </ul>
+      <p>
+        <strong>{t("onPost.before")}</strong>
+      </p>
+      <ul>
+        {post.before.map((load) => (
+          <li key={load.kind}>{beforeText(load)}</li>
+        ))}
+      </ul>
+      {post.isLow && <p>{t("onPost.lowVoltage")}</p>}
+      <p className="quiet">{t("onPost.assumed")}</p>
     </>
   );
 }

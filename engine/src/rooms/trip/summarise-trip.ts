@@ -6,7 +6,7 @@ import type { Place } from "../situation.ts";
 import { listRanges } from "./list-ranges.ts";
 import { type Lived, storesAtStart } from "./live-trip.ts";
 import type { TripPlan } from "./plan-trip.ts";
-import { listPosts } from "./posts/list-posts.ts";
+import { listPosts, listUsualPosts } from "./posts/list-posts.ts";
 import { roundBand, type StoreRecord, type TripRecorder } from "./record-trip.ts";
 import type {
   AuditLine,
@@ -35,6 +35,7 @@ export function summariseTrip(
     recorder.stores.every(({ troubleH }) => troubleH[i] === Number.POSITIVE_INFINITY),
   );
   const stops = input.trip.stops.map((_, stop) => summariseStop(plan, recorder, stop));
+  const hottest = (stop: number) => hottestOf(plan, recorder, stop);
   return {
     runs: input.runs,
     seed: input.seed,
@@ -44,7 +45,8 @@ export function summariseTrip(
     stores: recorder.stores.map((record) => summariseStore(plan, lived, recorder, record)),
     stops,
     ranges: listRanges(plan),
-    posts: listPosts(plan, stops, (stop) => hottestOf(plan, recorder, stop)),
+    posts: listPosts(plan, stops, hottest),
+    usualPosts: listUsualPosts(plan, stops, hottest),
     outsideC: roundBand(recorder.outside),
     cabinC: roundBand(recorder.cabin),
     lastsChance: lasts,

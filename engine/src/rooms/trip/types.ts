@@ -8,7 +8,7 @@ import type { IsoLocal } from "../../base/time.ts";
 import type { StoreId } from "../../stores/stores.ts";
 import { vehicleDescriptionSchema } from "../../vehicle/description.ts";
 import { isoLocalSchema, partySchema, tripSchema } from "../situation.ts";
-import type { PostForecast } from "./posts/types.ts";
+import type { PostForecast, PostSize } from "./posts/types.ts";
 
 export const READABLE_STORES = [
   "battery12",
@@ -218,6 +218,8 @@ export interface TripForecast {
   readonly stops: readonly StopForecast[];
   /** what each post where the vehicle is plugged in can do for it; absent in forecasts kept from before it was asked */
   readonly posts?: readonly PostForecast[];
+  /** what posts of the usual ratings can do for it, wherever it stops; none for a vehicle without an inlet */
+  readonly usualPosts?: readonly PostSize[];
   /** by store that driving draws on; absent in forecasts kept from before */
   readonly ranges?: readonly RangeForecast[];
   /** outside and cabin air at the points of the axis, °C */

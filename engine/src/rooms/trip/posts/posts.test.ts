@@ -135,6 +135,18 @@ describe("what trips a post", () => {
     expect(volts(6, 25, 2.5).volts.value).toBeGreaterThan(volts(10, 25, 2.5).volts.value);
   });
 
+  it("tells of the usual ratings too, for a post that nobody planned", () => {
+    const { usualPosts, posts } = forecastTrip({ ...newYearMountains(), runs: 20 }).result;
+    expect(posts).toEqual([]);
+    expect(usualPosts!.map(({ post }) => post.value)).toEqual([4, 6, 10, 16]);
+    expect(
+      usualPosts!.map(({ kept: all }) => all.find(({ kind }) => kind === "heating")!.stage.value),
+    ).toEqual([0, 900, 1800, 1800]);
+    const noInlet = panelVan();
+    const vehicle = { ...noInlet, systems: noInlet.systems.filter(({ kind }) => kind !== "hookUp") };
+    expect(forecastTrip({ ...newYearMountains(), vehicle, runs: 2 }).result.usualPosts).toEqual([]);
+  });
+
   it("a lead left on its drum is held to what it carries wound up", () => {
     const { trip, ...input } = newYearMountains();
     const answer = forecastTrip({

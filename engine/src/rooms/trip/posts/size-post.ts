@@ -10,7 +10,7 @@ import {
   type LoadAlone,
   type LoadKept,
   type LoadName,
-  type PostForecast,
+  type PostSize,
 } from "./types.ts";
 
 const POST_V = 230;
@@ -29,20 +29,13 @@ interface On {
  * What a post of `postA` (above 0 to 32 A) can do for the vehicle: the voltage that arrives, what holds alone, what
  * may stay on together, and what to turn down before something else is switched on. Null without an inlet.
  */
-export function sizePost(
-  stop: number,
-  name: string,
-  postA: number,
-  { inlet, loads }: MainsOfVehicle,
-): PostForecast | null {
+export function sizePost(postA: number, { inlet, loads }: MainsOfVehicle): PostSize | null {
   if (inlet === null || postA <= 0) return null;
   const powerW = inlet.powerW(postA);
   const limitA = Math.min(postA, inlet.maxA, inlet.isOnDrum ? mainsCurrentA(powerW, POST_V) : postA);
   const kept = keepTogether(loads, limitA);
   return {
-    stop,
-    name,
-    post: figure(postA, "A", "-", { place: name }, "declared"),
+    post: figure(postA, "A", "-", {}, "declared"),
     limit: figure(limitA, "A", "-", { postA, inletA: inlet.maxA, leadOnDrum: inlet.isOnDrum }, "computed"),
     power: figure(
       powerW,
@@ -71,7 +64,7 @@ const topW = ({ load }: FittedLoad): number => load.stagesW.at(-1)!;
 const mostW = (kind: HabitLoad): number => HABIT_W[kind][1];
 const nameOf = ({ system, kind }: LoadName): LoadName => ({ system, kind });
 
-function voltageOf(inlet: MainsInlet, limitA: number): Pick<PostForecast, "volts" | "drop" | "isLow"> {
+function voltageOf(inlet: MainsInlet, limitA: number): Pick<PostSize, "volts" | "drop" | "isLow"> {
   const dropV = inlet.dropV(limitA);
   const pct = (100 * dropV) / POST_V;
   const inputs = { areaMm2: inlet.leadAreaMm2, lengthM: inlet.leadLengthM, currentA: limitA };

@@ -45,10 +45,8 @@ export interface BeforeLoad extends LoadName {
   readonly fits: boolean;
 }
 
-/** What the post of one stop can do for this vehicle. Common practice where no source stands beside a figure. */
-export interface PostForecast {
-  readonly stop: number;
-  readonly name: string;
+/** What a post can do for this vehicle. Common practice where no source stands beside a figure. */
+export interface PostSize {
   /** what the post is rated for */
   readonly post: Figure;
   /** the lesser of post and inlet; what a lead on its drum may carry, where that is less */
@@ -63,4 +61,10 @@ export interface PostForecast {
   readonly alone: readonly LoadAlone[];
   readonly kept: readonly LoadKept[];
   readonly before: readonly BeforeLoad[];
+}
+
+/** Likewise the post of one stop. */
+export interface PostForecast extends PostSize {
+  readonly stop: number;
+  readonly name: string;
 }

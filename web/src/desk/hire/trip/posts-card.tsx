@@ -1,27 +1,7 @@
-import type { LoadKept, LoadName, PostForecast } from "@setfair/engine";
+import type { PostForecast } from "@setfair/engine";
 import { FigureTap } from "../../../parts/index.ts";
+import { beforeText, keptText, loadName } from "../../../parts/post-words.ts";
 import { figureText, t } from "../../../parts/words.ts";
-
-const loadName = ({ kind }: LoadName): string => t("onPost.load", { kind });
-
-function keptText(load: LoadKept): string {
-  const words = { load: loadName(load), instead: load.instead, stage: figureText(load.stage) };
-  if (load.stage.value === 0) return t("onPost.keptOff", words);
-  if (load.stage.value >= load.full.value) return t("onPost.keptAll", words);
-  return t("onPost.keptPart", { ...words, full: figureText(load.full) });
-}
-
-function beforeText({ fits, shed, ...name }: PostForecast["before"][number]): string {
-  const load = loadName(name);
-  if (!fits) return t("onPost.beforeNever", { load });
-  if (shed.length === 0) return t("onPost.beforeNone", { load });
-  const things = shed.map(({ toW, ...off }) =>
-    toW === 0
-      ? t("onPost.shedOff", { load: loadName(off) })
-      : t("onPost.shedTo", { load: loadName(off), stage: figureText({ value: toW, unit: "W" }) }),
-  );
-  return t("onPost.beforeSome", { load, things: things.join(", ") });
-}
 
 /** Stops whose posts do the same for this vehicle are told of once. */
 function alike(posts: readonly PostForecast[]): readonly (readonly PostForecast[])[] {
