@@ -38,7 +38,7 @@ export async function settleDemoHire({ depot, hire, hireId, vehicle, quote, put 
   const classes: Classes = Object.fromEntries(
     marks.map(({ id }) => [id, { class: "fairWear", reason: "Small and of everyday use.", by, at }]),
   );
-  const answer = settleHire({
+  const input = {
     terms,
     hire: {
       id: hireId,
@@ -55,8 +55,14 @@ export async function settleDemoHire({ depot, hire, hireId, vehicle, quote, put 
     depositPence: result.securityDeposit.pence,
     disputed: [],
     chargedElsewhere: [],
+  };
+  const answer = settleHire(input);
+  const frozen = await store.frozen.add({
+    hireId,
+    room: "settlement",
+    by,
+    document: toJson({ input, answer }),
   });
-  const frozen = await store.frozen.add({ hireId, room: "settlement", by, document: toJson({ answer }) });
   const isClosed = hire.stage === "closed";
   await put("settlement", {
     ...NO_SETTLEMENT,

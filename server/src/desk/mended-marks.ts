@@ -1,7 +1,7 @@
 import type { Store } from "../store/types.ts";
 import { asDocument } from "./documents.ts";
 
-export interface Mended {
+interface Mended {
   /** the day on which it was repaired */
   readonly on: string;
 }

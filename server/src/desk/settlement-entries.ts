@@ -42,7 +42,7 @@ interface CleaningDocument {
   readonly hours: number;
   readonly photographs: readonly string[];
 }
-export type ClaimDocument = Omit<LateClaim, "id" | "secondSigned">;
+type ClaimDocument = Omit<LateClaim, "id" | "secondSigned">;
 export const claimId = (entryId: string): string => `claim:${entryId}`;
 
 function claimsOf(entries: Entries, signed: readonly string[]): LateClaim[] {

@@ -13,7 +13,7 @@ interface Talk {
 }
 
 /** Things that are said of the whole, or are no part of the talk about the statement. */
-const LEFT_OUT: readonly string[] = ["lost"];
+const LEFT_OUT: readonly string[] = ["lost", "file"];
 
 /** What was said and paid about the settlement, oldest first: by whom, when, of which line. */
 export function conversation({ result, entries, words, nameOf }: Talk): Content[] {

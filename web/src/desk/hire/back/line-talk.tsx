@@ -30,7 +30,7 @@ const pounds = (entry: Entry, name: string): string =>
   moneyText({ currency: "GBP", pence: numberIn(entry, name) });
 
 /** What an entry says beyond its kind. */
-export function entryText(entry: Entry): string {
+function entryText(entry: Entry): string {
   const parts: string[] = [];
   if (entry.kind === "estimate" || entry.kind === "invoice")
     parts.push(
