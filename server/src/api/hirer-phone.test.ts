@@ -2,7 +2,7 @@ import { createHash } from "node:crypto";
 import type { DepotRecord } from "@setfair/records";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { makeDepot, makeDevice, type TestDepot } from "./depot-for-tests.ts";
-import { type LivedHire, liveHire, makeJpeg } from "./lived-hire-for-tests.ts";
+import { type LivedHire, liveHire, makeJpeg, sendPhotograph } from "./lived-hire-for-tests.ts";
 
 /** What the hirer's phone makes, and how it sends it. */
 function phoneOf(depot: TestDepot, hireId: string, token: string) {
@@ -127,7 +127,9 @@ describe("marks that both missed, from the hirer's phone", () => {
 
   it("see no photograph of another hire, and take none that is not a picture", async () => {
     const { phone } = road;
-    expect(await phone.see("0".repeat(64))).toBe(404);
+    // kept at the depot, but named by no record of this hire
+    const foreign = await sendPhotograph(depot, road.hire.id, await makeJpeg(200, 100));
+    expect(await phone.see(foreign)).toBe(404);
     expect((await phone.photograph(Buffer.from("no picture at all"))).status).toBe(400);
   });
 });
