@@ -214,6 +214,61 @@ describe("a torn awning of which no photograph was taken when it left", () => {
   });
 });
 
+describe("a mark that one hire was charged for", () => {
+  const LATER = { from: "2026-08-03T12:15", to: "2026-08-11T10:00" };
+
+  /** The same vehicle goes out and comes back again; the same mark is touched a little elsewhere. */
+  async function again({ depot }: Asked): Promise<Asked> {
+    const booking = { customer: CUSTOMER, party: PARTY, ...LATER, vehicleId: "pv2" };
+    const { id } = (await must(depot.call("desk", "POST", "/hires", booking))).hire;
+    await must(depot.call("desk", "POST", `/hires/${id}/quote`, { accept: true }));
+    await must(depot.call("desk", "POST", `/hires/${id}/book`));
+    const { version } = (await depot.store.hires.get(id)) ?? { version: 0 };
+    await depot.store.hires.update(id, { stage: "onHire" }, version);
+    const readiness = (await depot.store.hires.part(id, "readiness")) ?? { version: 0, document: {} };
+    const keys = { keysOutAt: "2026-08-03T11:20:00.000Z", keysBackAt: null, checks: {} };
+    const gone = { ...readiness.document, ...keys };
+    await depot.store.hires.putPart(id, "readiness", gone, readiness.version, "test");
+    depot.at("2026-08-11T09:05:00.000Z");
+    await must(depot.call("desk", "POST", `/hires/${id}/return`, { at: "2026-08-11T10:00" }));
+    const make = makeDevice("tablet-z", `${id}.back`, { hireId: id, vehicleId: "pv2" }, depot.context.now);
+    const place = { part: "awning.cassette", view: "offside", xShare: 0.6, yShare: 0.2 };
+    const about = { about: TORN, checkId: TORN, direction: "back" };
+    const found = make("mark", { ...about, ...place, markKind: "tear", sizeMm: 300, photographs: [] });
+    await must(depot.call("yard", "POST", "/records", { records: [found] }));
+    return { depot, id, mark: `mark:${found.id}` };
+  }
+  const becauseOf = async (asked: Asked) => {
+    const { result } = await must(asked.depot.call("desk", "GET", path(asked)));
+    return result.lines.find((each: { id: string }) => each.id === asked.mark).because;
+  };
+
+  it("is never charged to another while nobody has mended it", async () => {
+    const first = await tornAwning(true);
+    await decide(first);
+    await cost(first, "estimate", 0, 20_000);
+    await must(first.depot.call("desk", "POST", path(first)));
+    const second = await again(first);
+    await decide(second);
+    expect(await becauseOf(second)).toBe("chargedElsewhere");
+    await first.depot.close();
+  });
+
+  it("is another mark once it was mended before the keys went out", async () => {
+    const first = await tornAwning(true);
+    await decide(first);
+    await cost(first, "estimate", 0, 20_000);
+    await must(first.depot.call("desk", "POST", path(first)));
+    await must(
+      note(first, { kind: "mended", differenceId: first.mark, on: "2026-07-06", who: "Invented Bodyshop" }),
+    );
+    const second = await again(first);
+    await decide(second);
+    expect(await becauseOf(second)).toBe("noDeparturePhotograph");
+    await first.depot.close();
+  });
+});
+
 describe("what is disputed, held and answered", () => {
   let asked: Asked;
   let token = "";
