@@ -1,4 +1,4 @@
-import { BALANCE_DAYS_BEFORE } from "@setfair/engine";
+import { BALANCE_DAYS_BEFORE, windowsOf } from "@setfair/engine";
 import { Button, NumberField, SelectField, TextField } from "../../parts/index.ts";
 import { has, say, t } from "../../parts/words.ts";
 import { MONEY_FORMAT, type PieceProps, penceOf, pounds, replaced } from "./terms-draft.ts";
@@ -123,7 +123,37 @@ export function ChargeFields({ value, change }: PieceProps) {
           />
         </div>
       </fieldset>
+      <AfterHire value={value} change={change} />
     </section>
+  );
+}
+
+/** What the hirer signs for about the time after: windows in hours, and the fee for dealing with a fine. */
+function AfterHire({ value, change }: Pick<PieceProps, "value" | "change">) {
+  const windows = windowsOf(value);
+  const { tariff } = value;
+  return (
+    <fieldset className="fields">
+      <legend>{t("settling.terms.title")}</legend>
+      <div className="sheet-fields">
+        {(["additionsHours", "secondLookHours"] as const).map((id) => (
+          <NumberField
+            key={id}
+            label={t(`settling.terms.${id}`)}
+            unit="h"
+            value={windows[id]}
+            min={1}
+            max={168}
+            onChange={(n) => change({ windows: { ...windows, [id]: n ?? 1 } })}
+          />
+        ))}
+        <Amount
+          label={t("settling.terms.noticeFee")}
+          pence={tariff.noticeFeePence ?? 0}
+          onChange={(noticeFeePence) => change({ tariff: { ...tariff, noticeFeePence } })}
+        />
+      </div>
+    </fieldset>
   );
 }
 
