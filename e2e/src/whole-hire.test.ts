@@ -240,7 +240,7 @@ test("the hirer adds a mark that both missed, with no signal, and the desk has i
   await browser.context.setOffline(true);
   await phone.getByRole("link", { name: /Something we both missed/ }).click();
   // touched on the drawing, then all the rest
-  await phone.locator(".missed-drawing [data-part]").first().click();
+  await phone.locator(".missed-drawing svg").click();
   expect(await phone.getByLabel("On which part?").inputValue()).not.toBe("");
   await phone.getByRole("button", { name: "Add it to the record" }).click();
   await phone.getByText("Choose what it is.").first().waitFor();
