@@ -1,36 +1,41 @@
 import { dateText, t } from "../../parts/words.ts";
-import { barsOn, type DiaryRow, plusDays } from "./diary-model.ts";
+import { type Bar, barsOn, type DiaryRow, plusDays } from "./diary-model.ts";
 
-/** What a screen reader says of each day; kept, since a day is drawn again and again while scrolling. */
+/** The text for a key, made once. */
+function keep<Key>(made: Map<Key, string>, key: Key, make: () => string): string {
+  const known = made.get(key) ?? make();
+  made.set(key, known);
+  return known;
+}
+
+/**
+ * What a screen reader says of each day; kept, since a day is drawn again and again while scrolling. Formatting is
+ * what costs: what holds a vehicle is put in words once, not once for each of its days.
+ */
 export function makeCellWords(start: string): (row: DiaryRow, day: number) => string {
   const dates = new Map<number, string>();
+  const bars = new Map<Bar, string>();
   const said = new WeakMap<DiaryRow, Map<number, string>>();
-  const dateOf = (day: number) => {
-    const known = dates.get(day) ?? dateText(plusDays(start, day), "day");
-    dates.set(day, known);
-    return known;
+  let free: string | null = null;
+  const statesOf = (row: DiaryRow, day: number): readonly string[] => {
+    const held = barsOn(row, day).map((bar) => keep(bars, bar, () => barText(bar)));
+    if (held.length > 0) return held;
+    free ??= t("diary.free");
+    return [free];
   };
   return (row, day) => {
     const ofRow = said.get(row) ?? new Map<number, string>();
     said.set(row, ofRow);
-    const known = ofRow.get(day);
-    if (known !== undefined) return known;
-    const text = [dateOf(day), ...statesOf(row, day)].join(", ");
-    ofRow.set(day, text);
-    return text;
+    return keep(ofRow, day, () => {
+      const date = keep(dates, day, () => dateText(plusDays(start, day), "day"));
+      const due = (row.due.get(day) ?? []).map((kind) => t("diary.dueBy", { kind }));
+      return [date, ...statesOf(row, day), ...due].join(", ");
+    });
   };
 }
 
-function statesOf(row: DiaryRow, day: number): readonly string[] {
-  const due = (row.due.get(day) ?? []).map((kind) => t("diary.dueBy", { kind }));
-  const bars = barsOn(row, day).map(({ hire, block }) =>
-    hire !== null
-      ? t("diary.cellHire", {
-          customer: hire.customer,
-          stage: t(`stage.${hire.stage}`),
-          to: dateText(hire.to, "dayTime"),
-        })
-      : t("diary.blockKind", { kind: block?.kind ?? "other" }),
-  );
-  return [...(bars.length === 0 ? [t("diary.free")] : bars), ...due];
+function barText({ hire, block }: Bar): string {
+  if (hire === null) return t("diary.blockKind", { kind: block?.kind ?? "other" });
+  const { customer, stage, to } = hire;
+  return t("diary.cellHire", { customer, stage: t(`stage.${stage}`), to: dateText(to, "dayTime") });
 }

@@ -37,6 +37,7 @@ export function DiaryGrid(props: GridProps) {
     paddingStart: HEAD_PX,
     scrollPaddingStart: HEAD_PX,
     overscan: 3,
+    useFlushSync: false,
     rangeExtractor: ({ startIndex, endIndex, overscan, count }) =>
       withOne(Math.max(0, startIndex - overscan), Math.min(count - 1, endIndex + overscan), cursor.row),
   });
@@ -47,10 +48,10 @@ export function DiaryGrid(props: GridProps) {
     estimateSize: () => DAY_PX,
     paddingStart: namePx,
     scrollPaddingStart: namePx,
-    overscan: 6,
+    overscan: 1,
+    useFlushSync: false,
   });
-  const inView = days.getVirtualItems();
-  const [firstDay, lastDay] = [inView[0]?.index ?? 0, inView.at(-1)?.index ?? -1];
+  const [firstDay, lastDay] = wholeWeeks(days.getVirtualItems(), model.days);
   const say = useMemo(() => makeCellWords(model.start), [model.start]);
   const go = (place: Place, extend: boolean) => {
     wantsFocus.current = true;
@@ -123,6 +124,16 @@ export function DiaryGrid(props: GridProps) {
 }
 
 const hoursOf = (local: string) => Number(local.slice(11, 13)) + Number(local.slice(14, 16)) / 60;
+
+/** Days are drawn in runs of so many, so that a scroll draws every row again a few times a second, not in each frame. */
+const RUN = 7;
+
+/** The days in view as whole runs. */
+function wholeWeeks(inView: readonly { readonly index: number }[], days: number): readonly [number, number] {
+  const [first, last] = [inView[0]?.index ?? 0, inView.at(-1)?.index ?? -1];
+  if (last < 0) return [0, -1];
+  return [first - (first % RUN), Math.min(days - 1, last - (last % RUN) + RUN - 1)];
+}
 
 /** The rows in view and one more, in order. */
 function withOne(first: number, last: number, one: number): number[] {
