@@ -73,7 +73,13 @@ describe("an open weather service", () => {
 
   it("is not followed elsewhere, and no answer of it is believed unread", async () => {
     const answers: [RequestListener, string][] = [
-      [(_, response) => response.writeHead(302, { location: "http://127.0.0.1:9/" }).end(), "unreachable"],
+      [
+        (request, response) =>
+          request.url === "/elsewhere"
+            ? response.end(forecast("2026-12-01T00:00Z", 3))
+            : response.writeHead(302, { location: "/elsewhere" }).end(),
+        "unreachable",
+      ],
       [(_, response) => response.writeHead(503).end(), "refused"],
       [(_, response) => response.end("<html>"), "unreadable"],
       [(_, response) => response.end('{"properties":{}}'), "unreadable"],
