@@ -53,9 +53,9 @@ function Added({ own, telephone }: { readonly own: readonly KeptRecord[]; readon
   const marks = own.filter(({ record }) => record.kind === "mark");
   if (marks.length === 0) return null;
   return (
-    <section className="card stack-tight" aria-labelledby="added">
+    <section className="card stack-tight" aria-labelledby="added" aria-live="polite">
       <h2 id="added">{t("hirer.missed.added")}</h2>
-      <ul className="stack-tight" role="status">
+      <ul className="stack-tight">
         {marks.map(({ id, record, state, problem }) => (
           <li key={id}>
             <p>
