@@ -57,14 +57,14 @@ function scatterFigures(
   return {
     spread: figure(
       excessSpread(excessSum, count, SCATTER_PRIOR, mostSd),
-      "–",
+      "-",
       "calibration.spread",
       { ...inputs, most: mostSd },
       "computed",
     ),
     width: figure(
       narrowing(excessSum, ownSum, count, SCATTER_PRIOR, least),
-      "–",
+      "-",
       "calibration.width",
       { ...inputs, ownSum, least },
       "computed",
@@ -81,10 +81,11 @@ function rateFigures(
     const { least, most } = RATE_BOUNDS;
     return figure(
       rateOf(meanLog, least, most),
-      "–",
+      "-",
       "calibration.rate",
       { meanLog, least, most, ...inputs },
       "computed",
+      "bayes-rules",
     );
   };
   return { rate: at(0), low: at(-P90_SD), high: at(P90_SD) };

@@ -101,6 +101,20 @@ describe("measured use beside the forecast of the same hours", () => {
     expect(fuel(planned)).toBeCloseTo((planned * 10.5) / 100, 0);
   });
 
+  it("takes the more exact of two readings at one time", () => {
+    const at = (value: number, when: string, sd: number): Reading => ({
+      store: "lpg",
+      value,
+      unit: "kg",
+      at: when,
+      sd,
+    });
+    const exact = [at(12, winter.trip.depart, 0.1), at(4, "2027-01-01T20:00", 0.1)];
+    const rough = [at(9, winter.trip.depart, 2), at(7, "2027-01-01T20:00", 2)];
+    const roomy = (readings: Reading[]) => compare({ readings }).comparisons;
+    expect(roomy([...rough, ...exact])).toEqual(roomy(exact));
+  });
+
   it("gives the same again for the same hire, and names a reading that lies outside it", () => {
     const readings = readOff(winter, ["lpg"], [FROM, TO]);
     expect(compare({ readings })).toEqual(compare({ readings }));

@@ -51,10 +51,13 @@ export function meterWindows(
   const puts = added.map((put) => ({ ...put, step: timeline.stepAt(put.at) }));
   return new Map(
     stores.map((store) => {
-      const own = levels.filter((level) => level.store === store).sort((a, b) => a.step - b.step);
-      const windows = own.slice(1).flatMap((to, k): MeteredWindow[] => {
+      const own = levels
+        .filter((level) => level.store === store)
+        .sort((a, b) => a.step - b.step || a.sd - b.sd)
+        // of two readings at one time the more exact
+        .filter((level, k, all) => k === 0 || all[k - 1]!.step !== level.step);
+      const windows = own.slice(1).map((to, k): MeteredWindow => {
         const from = own[k]!;
-        if (from.step === to.step) return [];
         const put = puts.filter(
           (each) =>
             each.store === store &&
@@ -62,14 +65,12 @@ export function meterWindows(
             (each.step > from.step || (k === 0 && each.step === from.step)),
         );
         const amount = put.reduce((sum, each) => sum + each.amount, 0);
-        return [
-          {
-            ...usedBetween(store, from, to, amount),
-            hours: (to.step - from.step) * timeline.dtH,
-            forecast: meter.between(store, from.step, to.step),
-            why: whyNot(plan, meter, store, from.step, to.step, put.length > 0),
-          },
-        ];
+        return {
+          ...usedBetween(store, from, to, amount),
+          hours: (to.step - from.step) * timeline.dtH,
+          forecast: meter.between(store, from.step, to.step),
+          why: whyNot(plan, meter, store, from.step, to.step, put.length > 0),
+        };
       });
       return [store, windows] as const;
     }),

@@ -19,7 +19,7 @@ import { NO_SHEET, type UseDocument, type UseSheet, useOfHire } from "./measured
 import { ANY_VEHICLE } from "./rates.ts";
 
 /** How often a trip that is over is lived for the comparison: enough for its tenth and ninetieth per cent. */
-const RUNS = 120;
+const RUNS = 100;
 const AT_ONCE = 20;
 
 export interface OutcomeDocument {

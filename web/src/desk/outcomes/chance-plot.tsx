@@ -4,8 +4,9 @@ import { t } from "../../parts/words.ts";
 type Judged = Schemas["ForecastOutcomes"]["stores"][number];
 const SIZE = 300;
 const EDGE = 34;
-const at = (share: number) => EDGE + share * (SIZE - EDGE - 8);
-const up = (share: number) => SIZE - EDGE - share * (SIZE - EDGE - 8);
+const RIGHT = 16;
+const at = (share: number) => EDGE + share * (SIZE - EDGE - RIGHT);
+const up = (share: number) => SIZE - EDGE - share * (SIZE - EDGE - RIGHT);
 
 function pathOf(shares: readonly number[], observed: readonly number[]): string {
   return observed

@@ -17,7 +17,7 @@ import "./outcomes.css";
 type Page = Schemas["ForecastOutcomes"];
 const EVERY = "*";
 /** while returns are still being compared, this page asks again after so many ms */
-const AGAIN_MS = 400;
+const AGAIN_MS = 60;
 
 /** How near forecasts came to what was used, and what returns taught. */
 export default function OutcomesPage() {
@@ -44,7 +44,9 @@ export default function OutcomesPage() {
         <h1>{t("outcomes.title")}</h1>
         <Lead page={page} />
       </div>
-      <SelectField label={t("outcomes.vehicle")} value={vehicle} options={options} onChange={setVehicle} />
+      <div className="outcomes-choice">
+        <SelectField label={t("outcomes.vehicle")} value={vehicle} options={options} onChange={setVehicle} />
+      </div>
       {page.waiting > 0 && (
         <p className="notice" role="status">
           {t("outcomes.waiting", { n: page.waiting })}

@@ -2,7 +2,7 @@ import type { Schemas } from "../../api/client.ts";
 import { t } from "../../parts/words.ts";
 
 type Judged = Schemas["ForecastOutcomes"]["stores"][number];
-const HEIGHT = 190;
+const HEIGHT = 208;
 const MIDDLE = 104;
 /** as far up and down as this many times the middle of a forecast is drawn, on a scale of ratios */
 const MOST_TIMES = 3;

@@ -5,6 +5,7 @@ import { Button, DateTimeField, Empty } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
 import { CustodyCard } from "../../custody/custody-card.tsx";
 import { FailureNote } from "../../failure-note.tsx";
+import { UseCard } from "../../outcomes/use-card.tsx";
 import { useSignedIn } from "../../session.ts";
 import { HireStockCard } from "../../stock/hire-stock-card.tsx";
 import { AdditionsCard } from "../additions-card.tsx";
@@ -42,6 +43,7 @@ export default function BackPart({ page }: PartProps) {
       <DepositCard page={page} />
       <MoreCards page={page} />
       <TurnaroundCard hireId={page.hire.id} />
+      <UseCard hireId={page.hire.id} trip={page.trip ?? null} />
       {page.hire.vehicle !== null && (
         <>
           <VehicleDefects vehicleId={page.hire.vehicle.id} />
