@@ -171,7 +171,7 @@ async function serveStore(
   const { port: taken } = app.server.address() as AddressInfo;
   const url = `${https === undefined ? "http" : "https"}://${reachableName(host)}:${taken}`;
   if (context.publicUrl === "") context.publicUrl = url;
-  const sendMessage = messageSender({ mailServer, now, publicUrl: () => context.publicUrl });
+  const sendMessage = messageSender({ mailServer, now, files, publicUrl: () => context.publicUrl });
   const jobs = startJobs(database, { ...storeJobs, [SEND_MESSAGE]: sendMessage }, (error) =>
     app.log.error({ err: error }, "a job could not be run"),
   );

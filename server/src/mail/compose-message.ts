@@ -42,7 +42,7 @@ function wordsIn(language: MessageLanguage, data: HireData): Words {
 
 function papersOf(kind: MessageKind, data: HireData): readonly PaperName[] {
   if (kind === "booking") return ["quote"];
-  if (kind === "statement") return ["statement", "receipt"];
+  if (kind === "statement") return ["statement", "condition", "receipt"];
   if (kind !== "preHire") return [];
   const home = data.depotDocument.country;
   const isAbroad = partOf(data, "trip")?.stops.some(({ place }) => place.country !== home) === true;

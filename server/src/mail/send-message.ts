@@ -1,7 +1,9 @@
 import { makeHirerLink } from "../auth/hirer-links.ts";
 import { type HireData, readHireData } from "../desk/hire-data.ts";
+import type { PhotographFiles } from "../files/types.ts";
 import { MOST_ATTEMPTS } from "../jobs/backoff.ts";
 import type { JobHandler } from "../jobs/handlers.ts";
+import { type Pictures, picturesOf } from "../papers/evidence/pictures.ts";
 import { makePaper } from "../papers/make-paper.ts";
 import { wordsFor } from "../papers/paper-call.ts";
 import type { PaperName } from "../papers/papers.ts";
@@ -16,6 +18,8 @@ export interface SendContext {
   readonly mailServer: MailServer | null;
   readonly now: () => Date;
   readonly publicUrl: () => string;
+  /** photographs for the papers that go along; they are named by their hash only where left out */
+  readonly files?: PhotographFiles;
 }
 
 const DAY_MS = 86_400_000;
@@ -44,10 +48,10 @@ async function withGuide(store: Store, message: MessageRow, data: HireData, cont
   return { text: message.body.replaceAll(GUIDE_MARK, url), linkId: made.link.id };
 }
 
-async function makeAttachments(store: Store, message: MessageRow, data: HireData) {
+async function makeAttachments(store: Store, message: MessageRow, data: HireData, pictures?: Pictures) {
   const files: { filename: string; content: Buffer }[] = [];
   for (const paper of message.attachments as readonly PaperName[]) {
-    const content = await makePaper(store, data, paper, wordsFor(data));
+    const content = await makePaper(store, data, paper, wordsFor(data), pictures);
     files.push({ filename: `${data.row.number}-${paper}.pdf`.replaceAll(/[^A-Za-z0-9.-]/g, "-"), content });
   }
   return files;
@@ -85,10 +89,16 @@ async function settle(store: Store, job: JobRow, message: MessageRow, answer: Se
   await store.messages.addJob(message.id, new Date(now.getTime() + NEXT_ROUND_MS).toISOString());
 }
 
-async function mailOf(store: Store, message: MessageRow, data: HireData, context: SendContext) {
+async function mailOf(
+  store: Store,
+  message: MessageRow,
+  data: HireData,
+  context: SendContext,
+  pictures?: Pictures,
+) {
   const { settings } = await readSettings(store);
   if (settings.fromAddress === "") return null;
-  const attachments = await makeAttachments(store, message, data);
+  const attachments = await makeAttachments(store, message, data, pictures);
   const { text, linkId } = await withGuide(store, message, data, context);
   const mail: Mail = {
     messageId: `${message.id}@${settings.fromAddress.split("@").at(-1)}`,
@@ -133,7 +143,9 @@ export function messageSender(context: SendContext): JobHandler {
       await store.messages.move(message.id, ["waiting"], { state: "failed", reason });
       return;
     }
-    const made = await mailOf(store, message, data, context).catch(async (error: Error) => {
+    const { firmId, depotId } = job;
+    const pictures = context.files === undefined ? undefined : picturesOf(context.files, { firmId, depotId });
+    const made = await mailOf(store, message, data, context, pictures).catch(async (error: Error) => {
       const state = job.attempts < MOST_ATTEMPTS - 1 ? "waiting" : "failed";
       await store.messages.move(message.id, ["waiting"], { state, reason: error.message });
       throw error;
