@@ -1,6 +1,8 @@
 /** The door of the server. */
 export { type AppOptions, buildApp } from "./app.ts";
 export { hashPassword } from "./auth/passwords.ts";
+export { type BackupAnswer, makeBackup } from "./backup/make-backup.ts";
+export { type RestoreAnswer, restoreBackup } from "./backup/restore-backup.ts";
 export type { AppContext } from "./context.ts";
 export type {
   CustomerDocument,
@@ -21,5 +23,5 @@ export {
   serveOptionsFromEnvironment,
 } from "./serve.ts";
 export { openDatabase } from "./store/open-database.ts";
-export type { Database, Scope, Store } from "./store/types.ts";
+export type { Database, Erasure, Scope, Store } from "./store/types.ts";
 export { findWebFolder } from "./web-pages.ts";

@@ -32,6 +32,7 @@ export interface TestDepot {
   readonly context: AppContext;
   readonly scope: Scope;
   readonly store: Store;
+  readonly dataFolder: string;
   /** sets the clock */
   at(instant: string): void;
   call(
@@ -116,6 +117,7 @@ export async function makeDepot(
     context,
     scope,
     store,
+    dataFolder: place.dataFolder,
     at: (instant) => {
       clock.now = new Date(instant);
     },
