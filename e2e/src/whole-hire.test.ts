@@ -1,7 +1,8 @@
 import { spawnSync } from "node:child_process";
-import { writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
 import { DEMO_SIGN_INS } from "@setfair/demo";
+import { unzipSync } from "fflate";
 import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { axeViolations, openBrowser, watchErrors } from "./browser.ts";
@@ -325,4 +326,31 @@ test("the records of the hire verify, and a changed one is found", async () => {
   expect(verify(exported).status).toBe(0);
   const tampered = verify(exported.replace('"value":42310', '"value":42010'));
   expect(tampered.status).toBe(1);
+});
+
+test("a stranger unpacks the dispute pack and checks it with the command; a photograph put in another's place is found", async () => {
+  const id = /\/hires\/([^/]+)/.exec(desk.url())?.[1] ?? "";
+  const options = { ignoreHTTPSErrors: true };
+  const answer = await desk.request.get(`${server.url}/api/hires/${id}/dispute-pack`, options);
+  expect(answer.status()).toBe(200);
+  const folder = join(server.dataDir, "pack");
+  const files = unzipSync(await answer.body());
+  for (const [path, bytes] of Object.entries(files)) {
+    mkdirSync(dirname(join(folder, path)), { recursive: true });
+    writeFileSync(join(folder, path), bytes);
+  }
+  const [head] = /[0-9a-f]{64}/.exec(readFileSync(join(folder, "README.txt"), "utf8")) ?? [];
+  const verify = (...args: string[]) =>
+    spawnSync(process.execPath, ["cli/bin/setfair.mjs", "verify", folder, ...args], {
+      cwd: root,
+      encoding: "utf8",
+    });
+  const held = verify("--head", head ?? "");
+  expect(held.stdout).toMatch(/photographs? named by a record and unchanged; none absent/);
+  expect(held.status, held.stdout + held.stderr).toBe(0);
+  const [one, other] = Object.keys(files).filter((path) => path.startsWith("photographs/"));
+  copyFileSync(join(folder, other ?? ""), join(folder, one ?? ""));
+  const changed = verify();
+  expect(changed.status).toBe(1);
+  expect(changed.stdout).toContain(one);
 });
