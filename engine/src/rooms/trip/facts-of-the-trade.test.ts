@@ -22,6 +22,30 @@ describe("facts of the trade, common practice without a source", () => {
     expect(kmOnTen).toBeLessThan(8000);
   });
 
+  it("a tank of DEF goes about 1,200 miles where it holds 10 L and the engine doses 5 % of its fuel", () => {
+    const may = mayHighlands();
+    const dose = (0.05 * van.consumption.litresPer100Km) / 100;
+    const spec = { tankLitres: 10, litresPer1000Km: 1000 * dose };
+    const systems = van.systems.map((system) => (system.id === "def" ? { ...system, spec } : system));
+    // 240 miles a day until it is empty
+    const stops = [11, 12, 13, 14, 15].map((day) => ({
+      ...stopAt(`2026-05-${day}T18:00`, `2026-05-${day + 1}T08:00`, true),
+      drive: { distanceKm: 386, minutes: 480 },
+    }));
+    const trip = { ...may.trip, depart: "2026-05-11T08:00", return: "2026-05-16T18:00", stops };
+    const returnDrive = { distanceKm: 386, minutes: 480 };
+    const { trouble } = storeOf(
+      { ...may, vehicle: { ...van, systems }, trip: { ...trip, returnDrive } },
+      "def",
+    );
+    // 240 miles from 10:00 to 18:00 on each day before, and on the way of the fifth
+    expect(trouble.p50At?.slice(0, 10)).toBe("2026-05-15");
+    const hour = Number(trouble.p50At?.slice(11, 13)) + Number(trouble.p50At?.slice(14, 16)) / 60;
+    const miles = 4 * 240 + ((hour - 10) / 8) * 240;
+    expect(miles).toBeGreaterThan(1100);
+    expect(miles).toBeLessThan(1250);
+  });
+
   it("a cassette lasts two people three to four days", () => {
     const input = newYearMountains();
     const { trouble } = storeOf(input, "cassette");
