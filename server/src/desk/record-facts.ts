@@ -114,7 +114,10 @@ export interface WalkFacts {
 
 /** What has arrived of one walk-round. */
 export function walkFacts(records: readonly StoredRecord[], direction: Direction): WalkFacts {
-  const own = wholeRecords(records).filter((record) => directionOf(record) === direction);
+  // what the hirer added afterwards is no part of the round that was signed
+  const own = wholeRecords(records).filter(
+    (record) => directionOf(record) === direction && record.content.by !== "hirer",
+  );
   const count = (kind: string) => own.filter((record) => record.kind === kind).length;
   const photos = new Set(
     own.flatMap(({ content }) => [
