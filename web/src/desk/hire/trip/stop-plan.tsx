@@ -1,15 +1,23 @@
-import type { Finding, StopCard, StopPlan, TripInput } from "@setfair/engine";
-import { tellTrip } from "@setfair/engine";
+import {
+  type Finding,
+  type PostForecast,
+  type StopCard,
+  type StopPlan,
+  type TripInput,
+  tellTrip,
+} from "@setfair/engine";
 import { useQuery } from "@tanstack/react-query";
 import { useState } from "react";
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
-import { Button, FigureTap, Loading } from "../../../parts/index.ts";
+import { Button, FigureTap, Loading, RoadOfStops } from "../../../parts/index.ts";
+import { keptText } from "../../../parts/post-words.ts";
 import { figureText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { type HirePageData, type PartProps, useHireAct } from "../use-hire.ts";
 import { ForecastStrip, shownPct } from "./forecast-strip.tsx";
 import { planHere } from "./plan-here.ts";
+import { roadOf } from "./road-of-trip.ts";
 
 type Trip = NonNullable<HirePageData["trip"]>;
 
@@ -79,13 +87,18 @@ function Plan({
           </li>
         )}
         {plan.cards.map((card) => (
-          <Card key={card.stop} card={card} />
+          <Card
+            key={card.stop}
+            card={card}
+            post={plan.forecast.posts?.find(({ stop }) => stop === card.stop)}
+          />
         ))}
       </ol>
       <Chances plan={plan} />
       <details>
         <summary>{t("plan.strips")}</summary>
         <div className="strips">
+          <RoadOfStops stops={roadOf(plan.trip)} />
           {tellTrip(plan.forecast).shown.map((store) => (
             <ForecastStrip key={store.store} store={store} forecast={plan.forecast} findings={findings} />
           ))}
@@ -106,7 +119,11 @@ function Plan({
   );
 }
 
-function Card({ card }: { readonly card: StopCard }) {
+/** What does not fit at full beside the rest: the only news of a post. */
+const isTurnedDown = ({ stage, full }: PostForecast["kept"][number]) => stage.value < full.value;
+
+function Card({ card, post }: { readonly card: StopCard; readonly post: PostForecast | undefined }) {
+  const down = post?.kept.filter(isTurnedDown) ?? [];
   const acts = card.acts.map((act) =>
     t(card.added.includes(act) ? "plan.added" : "plan.act", { act: t(`act.${act}`) }),
   );
@@ -123,6 +140,7 @@ function Card({ card }: { readonly card: StopCard }) {
       {warmth !== undefined && (
         <p>{t("plan.cooler", { day: Number(warmth.dayC), night: Number(warmth.nightC) })}</p>
       )}
+      {down.length > 0 && <p>{t("plan.onPost", { things: down.map(keptText).join(" · ") })}</p>}
       {card.leaveWithWater !== null && (
         <p className="quiet">{t("plan.leaveWith", { water: figureText(card.leaveWithWater) })}</p>
       )}

@@ -3,34 +3,14 @@ import { type TripTelling, tellTrip } from "@setfair/engine";
 import { useQuery } from "@tanstack/react-query";
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
-import { FigureTap, FindingsList, Loading, RoadOfStops, type RoadStop } from "../../../parts/index.ts";
+import { FigureTap, FindingsList, Loading, RoadOfStops } from "../../../parts/index.ts";
 import { dateText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import type { HirePageData, PartProps } from "../use-hire.ts";
 import { ForecastStrip, shownPct } from "./forecast-strip.tsx";
+import { roadOf } from "./road-of-trip.ts";
 import { WeatherNotes } from "./weather-notes.tsx";
 import "./trip.css";
-
-type Trip = NonNullable<HirePageData["trip"]>;
-
-const minutesOf = (local: string): number => Date.parse(`${local}:00Z`) / 60_000;
-
-/** The stops of the trip on the road, with what the plan does at each. */
-function roadOf(trip: Trip): readonly RoadStop[] {
-  const start = minutesOf(trip.depart);
-  const length = Math.max(1, minutesOf(trip.return) - start);
-  const home = t("trip.depot");
-  return [
-    { key: "out", name: home, share: 0, acts: null },
-    ...trip.stops.map((stop, k) => ({
-      key: `${k}.${stop.arrive}`,
-      name: stop.place.name,
-      share: (minutesOf(stop.arrive) - start) / length,
-      acts: stop.acts.length === 0 ? null : stop.acts.map((act) => t(`act.${act}`)).join(", "),
-    })),
-    { key: "home", name: home, share: 1, acts: null },
-  ];
-}
 
 /** The answer first, in one sentence; what else is news, in a second. */
 function sentenceOf({ news }: TripTelling, { lastsShownPct }: TripForecast): string {
