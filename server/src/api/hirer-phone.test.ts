@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import type { DepotRecord } from "@setfair/records";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { readPdf } from "../papers/read-pdf-for-tests.ts";
 import { makeDepot, makeDevice, type TestDepot } from "./depot-for-tests.ts";
 import { type LivedHire, liveHire, makeJpeg, sendPhotograph } from "./lived-hire-for-tests.ts";
 
@@ -123,6 +124,17 @@ describe("marks that both missed, from the hirer's phone", () => {
     expect(problemsOf(await phone.send(foreign("look", { about: "x", saw: "same" })))[0]?.path).toBe(
       "records.0.chain",
     );
+  });
+
+  it("stand apart from the round that was signed, on the hire's page and on paper", async () => {
+    const { token, hire } = road;
+    const { records } = (await depot.call("desk", "GET", `/hires/${hire.id}`)).body;
+    expect(records.out.marks).toBe(0);
+    const paper = await depot.app.inject({ method: "GET", url: `/api/guide/${token}/papers/condition` });
+    const text = (await readPdf(paper.rawPayload)).pages.join(" ").replaceAll(/\s+/g, " ");
+    expect(text).toContain("No mark was recorded");
+    expect(text).toContain("2 marks added by the hirer from their phone after the keys");
+    expect(text).toContain("Seen when we packed");
   });
 
   it("see no photograph of another hire, and take none that is not a picture", async () => {

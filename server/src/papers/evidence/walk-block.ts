@@ -25,8 +25,11 @@ export async function walkBlock(
   direction: Direction,
   { pictures, words }: { readonly pictures: Pictures | undefined; readonly words: Words },
 ): Promise<Content[]> {
-  const own = kept.filter((each) => each.direction === direction);
-  if (own.length === 0) return [];
+  const all = kept.filter((each) => each.direction === direction);
+  if (all.length === 0) return [];
+  // what the hirer added afterwards stands apart from the round that was signed
+  const own = all.filter(({ content }) => content.by !== "hirer");
+  const added = all.filter(({ record, content }) => record.kind === "mark" && content.by === "hirer");
   const marks = own.filter(({ record }) => record.kind === "mark");
   const grid = { pictures, words, columns: 4 } as const;
   const told = new Set(marks.flatMap(({ content }) => hashesOf(content.photographs)));
@@ -43,16 +46,23 @@ export async function walkBlock(
     walkFacts(own, words),
     heading(words.t("proof.marks", { n: marks.length })),
   ];
-  for (const [k, mark] of marks.entries()) {
-    blocks.push({ text: `${k + 1}. ${markText(mark, words)}` }, quiet(clocksText(mark, words)));
-    const shown = hashesOf(mark.content.photographs).map((sha256) => ({
-      sha256,
-      words: markText(mark, words),
-    }));
-    blocks.push(...(await pictureGrid(shown, grid)));
-  }
+  blocks.push(...(await markList(marks, grid)));
   if (others.length > 0) blocks.push(heading(words.t("proof.otherPhotographs", { n: others.length })));
   blocks.push(...(await pictureGrid(others, grid)));
+  if (added.length > 0) blocks.push(heading(words.t("proof.addedByHirer", { n: added.length })));
+  blocks.push(...(await markList(added, grid)));
+  return blocks;
+}
+
+/** Marks in their order, each with both clocks and its photographs. */
+async function markList(marks: Records, grid: Parameters<typeof pictureGrid>[1]): Promise<Content[]> {
+  const blocks: Content[] = [];
+  for (const [k, mark] of marks.entries()) {
+    const text = markText(mark, grid.words);
+    blocks.push({ text: `${k + 1}. ${text}` }, quiet(clocksText(mark, grid.words)));
+    const shown = hashesOf(mark.content.photographs).map((sha256) => ({ sha256, words: text }));
+    blocks.push(...(await pictureGrid(shown, grid)));
+  }
   return blocks;
 }
 
