@@ -46,8 +46,8 @@ export const TRIP_FORMULAS = [
     "trip.meanUse",
     "unit of the store per day",
     "practice",
-    "mean of the lives over the days of the trip",
-    { used: between(0, 1e9), days: above0(1000) },
+    "mean of the lives over the days of the trip; rateTimes, where returns taught one, is in the use already",
+    { used: between(0, 1e9), days: above0(1000), rateTimes: z.optional(above0(100)) },
     (a) => meanUse(a.used, a.days),
   ),
 ];

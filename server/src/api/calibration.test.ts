@@ -1,5 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { toJson } from "../desk/documents.ts";
+import { storeJobs } from "../jobs/index.ts";
+import { runDueJobs } from "../jobs/run-jobs.ts";
 import { makeDepot, type TestDepot } from "./depot-for-tests.ts";
 import { PARTY, TRIP } from "./samples-for-tests.ts";
 
@@ -38,6 +40,11 @@ describe("what returns teach", () => {
     distanceKm: 80,
   });
   const write = (id: string, body: unknown) => depot.call("desk", "PUT", `/hires/${id}/use`, body);
+  const written = async () => {
+    const id = await returned();
+    await write(id, sheet(12));
+    return id;
+  };
   const forecastOf = async (id: string) => (await depot.call("desk", "GET", `/hires/${id}/forecast`)).body;
 
   it("sets what the desk wrote beside the forecast of the same hours, and keeps the sheet", async () => {
@@ -105,5 +112,18 @@ describe("what returns teach", () => {
     expect(negative.status).toBe(400);
     expect(negative.body.error.problems[0].path).toContain("added");
     expect((await depot.call("yard", "PUT", `/hires/${id}/use`, sheet(10))).status).toBe(403);
+  });
+
+  it("is learnt by itself after a return was written down, without anybody asking", async () => {
+    await depot.store.uses.putRates([]);
+    const { id } = await depot.store.uses.put({
+      ...(await depot.store.uses.ofHire(await written()))!,
+      hireId: "of another book",
+    });
+    expect(id).not.toBe("");
+    const done = await runDueJobs(depot.context.database, storeJobs);
+    expect(done.failed).toBe(0);
+    expect(done.done).toBeGreaterThan(0);
+    expect((await depot.store.uses.rates()).map(({ vehicleId }) => vehicleId)).toEqual(["*", "pv2"]);
   });
 });

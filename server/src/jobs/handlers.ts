@@ -1,3 +1,4 @@
+import { LEARN_USE, learnFromReturns } from "../desk/use/learn-from-returns.ts";
 import { ERASE_LICENCES } from "../store/licences-store.ts";
 import type { JobRow, Store } from "../store/types.ts";
 
@@ -10,6 +11,10 @@ export type JobHandlers = Readonly<Record<string, JobHandler>>;
 
 /** The store's own jobs; mail and others are added by whoever starts the worker. */
 export const storeJobs: JobHandlers = {
+  // well within the lease of a job; what is left waits for the next
+  [LEARN_USE]: async (_job, store) => {
+    await learnFromReturns(store, 60_000);
+  },
   [ERASE_LICENCES]: async (_job, store) => {
     await store.licences.eraseDue();
   },

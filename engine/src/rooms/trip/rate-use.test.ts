@@ -93,6 +93,13 @@ describe("a trip forecast with measured rates", () => {
     ).toEqual(none);
   });
 
+  it("says with the use per day which rate is in it", () => {
+    const { stores } = forecastTrip(plain({ ...trip, rates: { lpg: { times: 1.25 } } })).result;
+    const inputsOf = (id: string) => stores.find(({ store }) => store === id)!.usePerDay.inputs;
+    expect(inputsOf("lpg").rateTimes).toBe(1.25);
+    expect(inputsOf("fuel").rateTimes).toBeUndefined();
+  });
+
   it("refuses a rate outside its bounds and names it", () => {
     expect(() => forecastTrip({ ...mayHighlands(), rates: { lpg: { times: 3 } } })).toThrow(
       /rates\.lpg\.times/,

@@ -173,6 +173,12 @@ function summariseDraws({ input, timeline }: TripPlan, { totals }: Lived, store:
     });
 }
 
+/** What returns taught of the use of this store, where they did; it is in the use already. */
+function rateInput({ input }: TripPlan, store: StoreId): { readonly rateTimes?: number } {
+  const rate = Object.entries(input.rates).find(([id]) => id === store)?.[1];
+  return rate === undefined || rate.times === 1 ? {} : { rateTimes: rate.times };
+}
+
 /** Mean use per 24 hours while the store still serves: until the middle life is in trouble, else until the return. */
 function usePerDay(
   plan: TripPlan,
@@ -184,7 +190,8 @@ function usePerDay(
   const until = Math.max(Math.min(p50!, hours.at(-1)!), Math.min(24, hours.at(-1)!));
   const at = hours.findLastIndex((hour) => hour <= until);
   const days = Math.max(hours[at]!, plan.timeline.dtH) / 24;
-  return figure(used[at]! / days, STORES[store].unit, "trip.meanUse", { used: used[at]!, days }, "computed");
+  const inputs = { used: used[at]!, days, ...rateInput(plan, store) };
+  return figure(used[at]! / days, STORES[store].unit, "trip.meanUse", inputs, "computed");
 }
 
 /** Supplies begin anew in each step and carry nothing over, so that they have no balance of their own. */

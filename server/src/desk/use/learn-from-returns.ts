@@ -21,6 +21,8 @@ import { ANY_VEHICLE } from "./rates.ts";
 /** How often a trip that is over is lived for the comparison: enough for its tenth and ninetieth per cent. */
 const RUNS = 100;
 const AT_ONCE = 20;
+/** kind of the job that sets returns beside their forecasts after a hire was settled */
+export const LEARN_USE = "use.learn";
 
 export interface OutcomeDocument {
   readonly comparisons: readonly UseComparison[];
@@ -42,6 +44,7 @@ export async function keepUse(store: Store, data: HireData, sheet?: UseSheet): P
     returnedAt: data.row.to,
     document: toJson(document),
   });
+  await store.jobs.add({ kind: LEARN_USE, payload: {} });
   return true;
 }
 
