@@ -4,6 +4,7 @@ import { symptomsOf } from "../src/rooms/diagnosis/symptoms-of.ts";
 import { applies, type Symptom } from "../src/systems/contract.ts";
 import { SYSTEM_KINDS, systemModule } from "../src/systems/registry.ts";
 import { anySystems, sampleSpecs } from "./arbitrary.ts";
+import { TEXTS } from "./words.ts";
 
 /** Every symptom that any spec of any kind has, by kind. */
 const SYMPTOMS: readonly (readonly [kind: string, symptoms: readonly Symptom[]])[] = SYSTEM_KINDS.map(
@@ -56,6 +57,20 @@ describe.each(SYMPTOMS)("the faults of %s", (_kind, symptoms) => {
 });
 
 describe("the faults of all systems", () => {
+  it("of the control panel are told nowhere else: it only shows what is the fault of another", () => {
+    const told = (kind: string) =>
+      SYMPTOMS.filter(([of]) => of === kind).flatMap(([, symptoms]) =>
+        symptoms.flatMap(({ id, causes }) => [
+          TEXTS.get(`symptom.${id}`),
+          ...causes.map((cause) => TEXTS.get(`cause.${cause.id}`)),
+        ]),
+      );
+    const byPanel = new Set(told("controlPanel"));
+    expect(byPanel.size).toBeGreaterThan(0);
+    for (const kind of ["leisureBattery", "freshWater", "wasteWater", "lights"])
+      for (const text of told(kind)) expect(byPanel).not.toContain(text);
+  });
+
   it("stay sound on any vehicle, with what is not fitted left out", () => {
     fc.assert(
       fc.property(anySystems, (systems) => {

@@ -3,8 +3,9 @@ import type { Finding, RoomAnswer } from "../../base/finding.ts";
 import { causeChance, expectedMinutes } from "../../formulas/diagnosis.ts";
 import type { FaultCheck, Symptom } from "../../systems/contract.ts";
 import { makeFinding } from "../make-finding.ts";
+import { notFoundAfter, type OrderProblem } from "./order-problem.ts";
 import { permittedChecks } from "./permitted-checks.ts";
-import { notFoundAfter, type OrderProblem, planChecks } from "./plan-checks.ts";
+import { planChecks } from "./plan-checks.ts";
 import type {
   AnsweredCheck,
   Diagnosis,
@@ -113,7 +114,8 @@ function usefulChecks(open: readonly FaultCheck[], weighed: readonly WeighedCaus
   return open.filter(({ id }) => useful.has(id));
 }
 
-function problemOf(
+/** The checks that are open, as something to put in order. */
+export function problemOf(
   symptom: Symptom,
   open: readonly FaultCheck[],
   weighed: readonly WeighedCause[],

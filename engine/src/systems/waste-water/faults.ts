@@ -3,7 +3,7 @@ import { callFor, cause, tryThis } from "../fault-finding.ts";
 import type { WasteWaterSpec } from "./spec.ts";
 
 export const faults: SystemFaults<WasteWaterSpec> = {
-  symptoms: (spec) => [willNotEmpty(spec), smellsOrBacksUp, gaugeWrong],
+  symptoms: (spec) => [willNotEmpty(spec), smellsOrBacksUp],
 };
 
 const willNotEmpty = (spec: WasteWaterSpec): Symptom => ({
@@ -41,15 +41,5 @@ const smellsOrBacksUp: Symptom = {
     tryThis("wasteWater.clearPlughole", ["wasteWater.drainBlocked"], 5, 0, {
       after: ["wasteWater.readGauge"],
     }),
-  ],
-};
-
-const gaugeWrong: Symptom = {
-  id: "wasteWater.gaugeWrong",
-  dangerous: false,
-  causes: [cause("wasteWater.probesDirty", 4), callFor("wasteWater.gaugeBroken", 1)],
-  checks: [
-    tryThis("wasteWater.rinseTank", ["wasteWater.probesDirty"], 20, 0),
-    tryThis("wasteWater.testGauge", ["wasteWater.gaugeBroken"], 30, 2),
   ],
 };
