@@ -2,6 +2,7 @@ import { DEMO_SIGN_INS } from "@setfair/demo";
 import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { axeViolations, openBrowser } from "./browser.ts";
+import { readDevice } from "./device-store.ts";
 import { lowContrast, sidewaysPx, smallTargets } from "./page-checks.ts";
 import { type RunningServer, startServer } from "./server.ts";
 import { signWalk, walkRound } from "./yard-acts.ts";
@@ -86,19 +87,7 @@ test("a side photographed by our viewfinder over its outline, a mark put, read a
   // the key that a device's shutter or volume button gives
   await yard.evaluate(() => dispatchEvent(new KeyboardEvent("keydown", { key: "AudioVolumeUp" })));
   await yard.locator(".viewfinder").waitFor({ state: "detached" });
-  const photographs = () =>
-    yard.evaluate(
-      () =>
-        new Promise<number>((resolve, reject) => {
-          const asked = indexedDB.open("setfair-device");
-          asked.onerror = () => reject(asked.error);
-          asked.onsuccess = () => {
-            const count = asked.result.transaction("photographs").objectStore("photographs").count();
-            count.onsuccess = () => resolve(count.result);
-          };
-        }),
-    );
-  await expect.poll(photographs).toBe(1);
+  await expect.poll(async () => (await readDevice(yard)).photographs.length).toBe(1);
   const part = yard.locator(".drawing [data-part]").first();
   await part.focus();
   await yard.keyboard.press("Enter");
@@ -114,6 +103,36 @@ test("a side photographed by our viewfinder over its outline, a mark put, read a
   await yard.locator(".viewfinder").waitFor({ state: "detached" });
   await byKeys(/^Keep the mark$/);
   await yard.locator(".drawing .mark-new").first().waitFor();
+});
+
+test("one touch in the viewfinder takes the picture and answers the check that is open", async () => {
+  const needs = yard.locator(".check-rows .yard-row", { hasText: "Photograph" });
+  // the photograph of the front did for all there
+  await yard.getByRole("button", { name: /^Side looked at/ }).click();
+  await needs.first().waitFor();
+  const before = await needs.count();
+  const was = await readDevice(yard);
+  await needs.first().click();
+  await yard.locator(".photo-button button").click();
+  const shutter = yard.getByRole("button", { name: "Take it: as it should be" });
+  await shutter.waitFor();
+  await expect.poll(() => shutter.isEnabled()).toBe(true);
+  await expectUsable("viewfinder of a check");
+  await shutter.click();
+  await yard.locator(".viewfinder").waitFor({ state: "detached" });
+  const now = await readDevice(yard);
+  expect(now.photographs).toHaveLength(was.photographs.length + 1);
+  expect(
+    now.records
+      .slice(was.records.length)
+      .map(({ kind }) => kind)
+      .sort(),
+  ).toEqual(["look", "photograph"]);
+  await yard
+    .getByRole("button", { name: "Close" })
+    .click()
+    .catch(() => undefined);
+  await expect.poll(() => needs.count()).toBeLessThan(before);
 });
 
 test("the rest of the walk-round, its summary, the signatures and the rain lock", async () => {

@@ -12,6 +12,7 @@ import { AdditionsCard } from "../additions-card.tsx";
 import { PapersCard } from "../papers-card.tsx";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import { WalkCard } from "../walk-card.tsx";
+import { CorrectCard } from "./correct-card.tsx";
 import { DepositCard } from "./deposit-card.tsx";
 import { Differences } from "./differences.tsx";
 import { MoreCards } from "./more-cards.tsx";
@@ -38,6 +39,7 @@ export default function BackPart({ page }: PartProps) {
       <WalkCard title={t("back.walk")} walk={page.records.back} />
       <AdditionsCard hireId={page.hire.id} />
       <Differences page={page} />
+      <CorrectCard page={page} />
       <HireStockCard hireId={page.hire.id} stage={page.hire.stage} />
       <SettlementCard page={page} />
       <DepositCard page={page} />
