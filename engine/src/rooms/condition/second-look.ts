@@ -1,5 +1,5 @@
 import type { Finding } from "../../base/finding.ts";
-import type { IsoInstant } from "../../base/time.ts";
+import { type IsoInstant, Temporal } from "../../base/time.ts";
 import { makeFinding } from "../make-finding.ts";
 import type { ConditionResult, Difference } from "./types.ts";
 
@@ -27,10 +27,15 @@ export interface SecondLook {
  * window is over nothing more can be charged for what was not seen, so there is nothing left to wait for.
  */
 export function readSecondLook({ secondLooks, from, hours, now }: SecondLookInput): SecondLook {
-  const until = new Date(Date.parse(from) + hours * 3_600_000).toISOString();
+  const end = Temporal.Instant.from(from).add({ hours });
   const due = secondLooks.filter(({ when }) => when === "back").map(({ checkId }) => checkId);
-  const isOver = now > until;
-  return { due, until, isOver, holds: due.length > 0 && !isOver };
+  const isOver = Temporal.Instant.compare(Temporal.Instant.from(now), end) > 0;
+  return {
+    due,
+    until: end.toString({ smallestUnit: "millisecond" }),
+    isOver,
+    holds: due.length > 0 && !isOver,
+  };
 }
 
 /** What the second look means for the settlement; nothing where none is due. */
