@@ -294,7 +294,7 @@ test("the vehicle comes back with one new mark, and the settlement is to the pen
   expect(await cell("Distance beyond the allowance")).toBe(0);
   expect(await cell("Damage:")).toBeGreaterThan(0);
   const rows = await part()
-    .locator("tr")
+    .locator("tbody tr")
     .evaluateAll((all) => all.map((line) => [line.textContent, line.lastElementChild?.textContent ?? ""]));
   const lines = rows.slice(
     0,
