@@ -7,7 +7,7 @@ import { planTrip, type TripPlan } from "../plan-trip.ts";
 import { markPosts } from "../timeline.ts";
 import type { TripForecast, TripInput } from "../types.ts";
 import { applyDecisions } from "./apply-decisions.ts";
-import { type Decision, groupOf, listDecisions } from "./decisions.ts";
+import { type Decision, type Group, groupOf, listDecisions } from "./decisions.ts";
 import { TripLiver } from "./live-chances.ts";
 import { effortOf, type Found, isAsked, searchPlan, WITHIN } from "./search-plan.ts";
 import type { Act, OtherPitch, StopCard, StopPlan } from "./types.ts";
@@ -40,7 +40,13 @@ export function planStops(raw: TripInput): RoomAnswer<StopPlan> {
   const most = Math.max(LEAST_RUNS, Math.floor(MOST_WORK / (asked.timeline.steps * (lives + STEP_WORK))));
   const decisions = listDecisions(ready, false);
   const before = liver.live(asked.input.trip);
-  const found = searchPlan(liver, ready.input.trip, decisions, most);
+  const found = keepServing(
+    liver,
+    ready,
+    asked.input.trip,
+    decisions,
+    searchPlan(liver, ready.input.trip, decisions, most),
+  );
   const water = leastWater(ready, found.trip, lives);
   const carried = water === null ? found.trip : carrying(liver, ready, found.trip, water);
   const otherPitches = findLeastChange(liver, ready, decisions, found, most);
@@ -72,6 +78,41 @@ export function planStops(raw: TripInput): RoomAnswer<StopPlan> {
     },
     findings: second.findings,
   };
+}
+
+/** Groups of the stores that are in trouble too often whatever the plan does. */
+function hopelessGroups(liver: TripLiver, trip: Trip): ReadonlySet<Group> {
+  const { byStore } = liver.live(trip);
+  return new Set([...byStore].filter(([, chance]) => chance >= WORKS_BELOW).map(([id]) => groupOf(id)));
+}
+
+/** these are served at every stop that offers it, once their first trouble cannot be averted */
+const SERVED: ReadonlySet<Group> = new Set<Group>(["water", "waste", "cassette"]);
+
+/**
+ * A search that pays for the first trouble only sees no use in what comes after it. Where that trouble stays, what
+ * was asked for that store stays too, and tanks are still filled and emptied wherever the pitch offers it.
+ */
+function keepServing(
+  liver: TripLiver,
+  ready: TripPlan,
+  asked: Trip,
+  decisions: readonly Decision[],
+  found: Found,
+): Found {
+  const hopeless = hopelessGroups(liver, found.trip);
+  const more = decisions.filter(
+    (one) =>
+      hopeless.has(one.group) &&
+      !found.chosen.has(one) &&
+      (isAsked(asked, one) || (one.kind === "act" && SERVED.has(one.group))),
+  );
+  if (more.length === 0) return found;
+  const chosen = new Set([...found.chosen, ...more]);
+  const trip = applyDecisions(ready.input.trip, decisions, chosen);
+  const served = { ...found, chosen, trip, total: found.total + effortOf(more) };
+  // water that is filled again may fill the waste tank in turn
+  return keepServing(liver, ready, asked, decisions, served);
 }
 
 /** The first that lasts often enough; else the last. */
@@ -134,10 +175,7 @@ function findLeastChange(
   found: Found,
   most: number,
 ): readonly OtherPitch[] {
-  const { byStore } = liver.live(found.trip);
-  const groups = new Set(
-    [...byStore].filter(([, chance]) => chance >= WORKS_BELOW).map(([id]) => groupOf(id)),
-  );
+  const groups = hopelessGroups(liver, found.trip);
   if (groups.size === 0) return [];
   const rest = decisions.filter(({ group }) => !groups.has(group));
   const start = applyDecisions(plan.input.trip, rest, new Set(rest.filter((one) => found.chosen.has(one))));
