@@ -59,7 +59,8 @@ export async function forecastOf(store: Store, data: HireData): Promise<Forecast
   const readings = panelReadings(data.records, data.depot.timeZone);
   const inputHash = hashOfForecast(input, readings);
   const kept = keptForecast(data, inputHash);
-  if (kept !== null) return kept;
+  // one kept from before posts and ranges were told is lived once more; as lists show it, it stays good
+  if (kept?.answer.result.usualPosts !== undefined) return kept;
   const document: ForecastDocument = {
     inputHash,
     engineVersion: ENGINE_VERSION,
