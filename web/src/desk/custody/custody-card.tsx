@@ -7,6 +7,7 @@ import { dateText, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
 import { useSignedIn } from "../session.ts";
 import { PassKeysDialog } from "./pass-keys-dialog.tsx";
+import "./custody.css";
 
 type Line = Schemas["Custody"]["lines"][number];
 
@@ -23,6 +24,36 @@ export function linesOfHire(lines: readonly Line[], hireId: string): readonly Li
   return newest === -1 ? [] : lines.slice(Math.max(0, newest - 1), oldest + 2);
 }
 
+/** Lines that are shown without asking. */
+const AT_ONCE = 5;
+const keyOf = ({ at, holder, recordId, hireId }: Line): string => `${at}.${holder}.${recordId ?? hireId}`;
+
+function CustodyLine({ line }: { readonly line: Line }) {
+  return (
+    <li className="custody-line">
+      <div className="row spread">
+        <strong>{t("settling.custody.line", { holder: line.holder, who: line.who })}</strong>
+        <span className="quiet">
+          {line.until === null
+            ? t("settling.custody.since", { at: dateText(line.at, "dayTime") })
+            : t("settling.custody.fromTo", {
+                at: dateText(line.at, "dayTime"),
+                until: dateText(line.until, "dayTime"),
+              })}
+        </span>
+      </div>
+      {line.note !== null && <div>{line.note}</div>}
+      <div className="quiet">
+        {t("settling.custody.seen", {
+          marks: line.marks,
+          photographs: line.photographs,
+          readings: line.readings,
+        })}
+      </div>
+    </li>
+  );
+}
+
 /** Who had the keys, from when, and what was recorded meanwhile; newest first. */
 export function CustodyCard({ vehicleId, hireId }: CustodyCardProps) {
   const { may } = useSignedIn();
@@ -32,7 +63,7 @@ export function CustodyCard({ vehicleId, hireId }: CustodyCardProps) {
     queryFn: () => take(client.GET("/api/vehicles/{id}/custody", { params: { path: { id: vehicleId } } })),
   });
   const all = custody.data?.lines ?? [];
-  const lines = hireId === undefined ? all.slice(0, 12) : linesOfHire(all, hireId);
+  const lines = hireId === undefined ? all.slice(0, 30) : linesOfHire(all, hireId);
   return (
     <section className="card stack-tight" aria-labelledby="custody-title">
       <div className="row spread">
@@ -47,30 +78,20 @@ export function CustodyCard({ vehicleId, hireId }: CustodyCardProps) {
         <p className="quiet">{t("settling.custody.none")}</p>
       )}
       <ul>
-        {lines.map((line) => (
-          <li key={`${line.at}.${line.holder}.${line.recordId ?? line.hireId}`} className="sign-line">
-            <div className="row spread">
-              <strong>{t("settling.custody.line", { holder: line.holder, who: line.who })}</strong>
-              <span className="quiet">
-                {line.until === null
-                  ? t("settling.custody.since", { at: dateText(line.at, "fullTime") })
-                  : t("settling.custody.fromTo", {
-                      at: dateText(line.at, "fullTime"),
-                      until: dateText(line.until, "fullTime"),
-                    })}
-              </span>
-            </div>
-            {line.note !== null && <div>{line.note}</div>}
-            <div className="quiet">
-              {t("settling.custody.seen", {
-                marks: line.marks,
-                photographs: line.photographs,
-                readings: line.readings,
-              })}
-            </div>
-          </li>
+        {lines.slice(0, AT_ONCE).map((line) => (
+          <CustodyLine key={keyOf(line)} line={line} />
         ))}
       </ul>
+      {lines.length > AT_ONCE && (
+        <details>
+          <summary className="fold">{t("settling.custody.before", { n: lines.length - AT_ONCE })}</summary>
+          <ul>
+            {lines.slice(AT_ONCE).map((line) => (
+              <CustodyLine key={keyOf(line)} line={line} />
+            ))}
+          </ul>
+        </details>
+      )}
       {isOpen && <PassKeysDialog vehicleId={vehicleId} onClose={() => setOpen(false)} />}
     </section>
   );

@@ -13,17 +13,14 @@ const OF_LINES: readonly Entry["kind"][] = [
   "second",
   "age",
   "awaiting",
-  "cleaning",
-  "claim",
   "mended",
 ];
 
 /** What was said and paid of one line, oldest first. */
 export const talkOf = (line: SettlementLine, entries: readonly Entry[]): readonly Entry[] =>
   entries.filter(
-    ({ id, kind, about }) =>
-      OF_LINES.includes(kind) &&
-      (about === line.id || about === line.evidence.differenceId || line.id === `claim:${id}`),
+    ({ kind, about }) =>
+      OF_LINES.includes(kind) && (about === line.id || about === line.evidence.differenceId),
   );
 
 const pounds = (entry: Entry, name: string): string =>
@@ -38,7 +35,6 @@ function entryText(entry: Entry): string {
     );
   if (entry.kind === "age") parts.push(t("settling.ageIs", { years: numberIn(entry, "ageYears") }));
   if (entry.kind === "awaiting") parts.push(t("settling.atMost", { money: pounds(entry, "mostPence") }));
-  if (entry.kind === "cleaning") parts.push(t("settling.hours", { hours: numberIn(entry, "hours") }));
   for (const name of ["who", "reference", "text", "reason", "note"]) {
     const said = saidIn(entry, name);
     if (said !== "") parts.push(said);

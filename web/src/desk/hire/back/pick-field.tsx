@@ -13,7 +13,7 @@ interface PickFieldProps {
 /** Some of the photographs that are there already. */
 export function PickField({ label, note, error, of, value, onChange }: PickFieldProps) {
   return (
-    <fieldset className="field plain-set pick">
+    <fieldset className="field pick ask-wide">
       <legend className="field-label">{label}</legend>
       {of.length === 0 && <span className="quiet">{t("settling.noneOut")}</span>}
       <ul>

@@ -55,7 +55,7 @@ export function ShotsField({ hireId, label, note, error, value, onChange }: Shot
     setWorking(false);
   };
   return (
-    <div className="field">
+    <div className="field ask-wide">
       <label className="field-label" htmlFor={id}>
         {label}
       </label>
