@@ -470,6 +470,28 @@ describe("the second look after the wash", () => {
   });
 });
 
+describe("a tablet that was late and says that something was too wet", () => {
+  it("still holds the deposit after the settlement, until the window is over", async () => {
+    const depot = await makeDepot("sqlite");
+    const { id } = await liveHire(depot, { without: ["cab.roof"] });
+    await must(depot.call("desk", "POST", `/hires/${id}/settlement`));
+    const refs = { hireId: id, vehicleId: "pv2" };
+    const late = makeDevice("tablet-late", `${id}.late.back`, refs, depot.context.now);
+    const wet = late("look", {
+      about: "cab.roof",
+      checkId: "cab.roof",
+      saw: "tooWetOrDirty",
+      direction: "back",
+    });
+    await must(depot.call("yard", "POST", "/records", { records: [wet] }));
+    const release = () => depot.call("desk", "POST", `/hires/${id}/deposit-release`);
+    expect(await problem(release())).toEqual([409, "secondLook"]);
+    depot.at("2026-07-08T09:05:01.000Z");
+    expect((await must(release())).money.depositHeld.pence).toBe(0);
+    await depot.close();
+  });
+});
+
 describe("two tablets that read one thing differently", () => {
   it("ask whoever signs, and what was answered holds", async () => {
     const depot = await makeDepot("sqlite");
