@@ -19,7 +19,7 @@ import type { NewJob, SystemStore } from "./types/system-types.ts";
 import type { UpkeepStores } from "./types/upkeep-types.ts";
 import type { UseStores } from "./types/use-types.ts";
 
-export type { JsonObject, NotFound, Page, Paged, Saved, Scope, StaleVersion } from "./basic-types.ts";
+export type { JsonObject, Page, Paged, Scope } from "./basic-types.ts";
 export * from "./types/desk-types.ts";
 export type * from "./types/firm-types.ts";
 export * from "./types/hire-types.ts";

@@ -16,7 +16,7 @@ import { readToday } from "./today.ts";
 const asPdf = (name: string) =>
   ["content-disposition", `inline; filename="${name.replaceAll(/[^A-Za-z0-9.-]/g, "-")}.pdf"`] as const;
 
-type DayCall = Parameters<Handlers["readDaySheet"]>[0];
+type DayCall = Pick<Parameters<Handlers["readDaySheet"]>[0], "context" | "signed" | "query" | "reply">;
 type Day = Awaited<ReturnType<typeof readToday>>;
 
 /** The day sheet as a PDF, with what follows it. */

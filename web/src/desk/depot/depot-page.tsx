@@ -1,6 +1,6 @@
 import { useMutation, useQuery } from "@tanstack/react-query";
 import { type FormEvent, useState } from "react";
-import { client, type Schemas } from "../../api/client.ts";
+import { client } from "../../api/client.ts";
 import { problemAt, take } from "../../api/failure.ts";
 import { Button, Loading, NumberField, TextField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
@@ -9,16 +9,11 @@ import { queries } from "../query-client.ts";
 import { useSignedIn } from "../session.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { HolidayFields } from "./holiday-fields.tsx";
+import type { PieceProps, Settings } from "./piece-props.ts";
 import { WeatherService } from "./weather-service.tsx";
 import "../hire/hire.css";
 import "../terms/terms.css";
 
-export type Settings = Schemas["DepotSettings"];
-export interface PieceProps {
-  readonly value: Settings;
-  readonly change: (part: Partial<Settings>) => void;
-  readonly failure: unknown;
-}
 const SKILLS = ["desk", "cleaner", "yard", "technician"] as const;
 
 /** Hours, turnaround, people on a usual day and school holidays of this depot. */

@@ -10,6 +10,7 @@ import { Reminders } from "../hire/notes/reminders.tsx";
 import { useSignedIn } from "../session.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { BackList, OnTheRoad, OutList, Waiting } from "./day-lists.tsx";
+import { DayPapers } from "./day-papers.tsx";
 import { HoldingUp } from "./holding-up.tsx";
 import { RoadOfTheDay } from "./road-of-the-day.tsx";
 import { useDayKeys } from "./use-day-keys.ts";
@@ -93,6 +94,7 @@ function Day({ today, isToday }: { readonly today: Today; readonly isToday: bool
           <OnTheRoad hires={today.onTheRoad} />
           <CouldServeCard />
           <Waiting today={today} />
+          <DayPapers date={today.date} />
         </div>
       </div>
     </>
