@@ -131,6 +131,17 @@ describe.each([
     expect(verifyRecords(await get(`/hires/${eva?.id}/records`)).ok).toBe(true);
   });
 
+  it("has the use of every hire that came back, and of a year before, to be set beside forecasts", async () => {
+    const { rows } = await store.hires.list({ stages: ["settled", "closed"], limit: 200 });
+    for (const { id } of rows.slice(0, 10)) expect(await store.uses.ofHire(id)).not.toBeNull();
+    const first = await get("/forecast-outcomes");
+    expect(first.waiting).toBeGreaterThan(0);
+    expect(first.returns).toBeGreaterThan(0);
+    const waiting = await store.uses.waiting("no engine yet", 1000);
+    expect(waiting.length).toBeGreaterThan(rows.length + 60);
+    expect(waiting[0]?.hireId).toBeNull();
+  });
+
   it("is loaded once only", async () => {
     await expect(loadDemo(database, now())).rejects.toThrow(/already/);
   });

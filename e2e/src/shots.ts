@@ -55,6 +55,7 @@ try {
   await shoot(page, "enquiry", "/enquiry");
   await shoot(page, "hires", "/hires");
   await shoot(page, "fleet", "/fleet");
+  await shoot(page, "outcomes", "/outcomes");
   await shoot(page, "vehicle", `/fleet/${vehicles.vehicles[0]?.id}`);
   for (const hire of hires.hires) {
     for (const part of PARTS)
