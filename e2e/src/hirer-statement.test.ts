@@ -212,3 +212,25 @@ test("it goes to the desk once when there is signal, and the desk's answer and p
   await phone.getByText(/promised for/).waitFor();
   await expectCleanPage();
 });
+
+test("a phone that can keep nothing shows the guide, and says what that means with no signal", async () => {
+  const { url } = await ask<{ url: string }>("POST", `/hires/${id}/hirer-link`, {});
+  const shut = await browser.context.newPage();
+  await shut.addInitScript(() => Object.defineProperty(globalThis, "indexedDB", { value: undefined }));
+  await shut.goto(server.url + new URL(url).pathname);
+  const notice = shut.getByRole("status", { name: "This phone could not keep the guide" });
+  await notice.waitFor();
+  expect(await notice.textContent()).toMatch(
+    /With no signal you would have nothing of it\. Write down now: 01632/,
+  );
+  expect(await shut.getByText("It is kept on this phone").count()).toBe(0);
+  expect(await axeViolations(shut)).toEqual([]);
+  await shut.getByRole("link", { name: "Look at it line by line" }).click();
+  await shut
+    .locator(".statement-line")
+    .first()
+    .getByRole("button", { name: /^Accept/ })
+    .click();
+  await shut.getByText("This phone could not keep it").waitFor();
+  await shut.close();
+});
