@@ -12,6 +12,8 @@ export interface AppContext {
   readonly now: () => Date;
   /** the way out for mail; none where nobody set one */
   readonly mailServer?: MailServer | null;
+  /** reports of messages that came back are read from a folder; else a person enters them */
+  readonly readsBounces?: boolean;
   /** where forecasts are fetched by depots that turned it on; none where nobody set one */
   readonly weather?: WeatherService | null;
   /** who moves money; a person, by hand, where nobody is named */

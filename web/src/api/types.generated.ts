@@ -4144,6 +4144,7 @@ export interface components {
         };
         readonly OutboxInput: {
             readonly mailServer: string | null;
+            readonly readsBounces: boolean;
             readonly hasFrom: boolean;
             readonly messages: readonly components["schemas"]["MessageInput"][];
             readonly next: string | null;
@@ -7168,6 +7169,7 @@ export interface components {
         };
         readonly Outbox: {
             readonly mailServer: string | null;
+            readonly readsBounces: boolean;
             readonly hasFrom: boolean;
             readonly messages: readonly components["schemas"]["Message"][];
             readonly next: string | null;

@@ -103,6 +103,7 @@ export const messageHandlers = {
       after === undefined && show !== "sent" ? await plannedMessages(store, now.toISOString(), until) : [];
     return {
       mailServer: context.mailServer?.name ?? null,
+      readsBounces: context.readsBounces ?? false,
       hasFrom: (await readSettings(store)).settings.fromAddress !== "",
       messages: await answersOf(store, found.rows),
       next: found.next,

@@ -48,6 +48,8 @@ export const outboxSchema = named(
   z.object({
     /** where mail goes out; null where no mail server is set */
     mailServer: z.string().nullable(),
+    /** what comes back is read from a mail folder; else a person enters it */
+    readsBounces: z.boolean(),
     /** the depot has a sender's address */
     hasFrom: z.boolean(),
     messages: z.array(messageSchema),

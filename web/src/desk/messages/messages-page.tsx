@@ -41,7 +41,7 @@ export function useOutbox(show: Show, hireId?: string) {
 export function OutboxNotice({
   outbox,
 }: {
-  readonly outbox: Pick<Schemas["Outbox"], "mailServer" | "hasFrom">;
+  readonly outbox: Pick<Schemas["Outbox"], "mailServer" | "hasFrom" | "readsBounces">;
 }) {
   if (outbox.mailServer === null)
     return (
@@ -50,7 +50,9 @@ export function OutboxNotice({
         <p>{t("messages.noServerNote")}</p>
       </div>
     );
-  return outbox.hasFrom ? null : (
+  return outbox.hasFrom ? (
+    <p className="quiet">{t("messages.bouncesHow", { by: outbox.readsBounces ? "folder" : "hand" })}</p>
+  ) : (
     <div className="state-box" role="note">
       <strong>{t("messages.noFrom")}</strong>
     </div>
