@@ -111,6 +111,15 @@ describe("what returns teach", () => {
     });
     expect(negative.status).toBe(400);
     expect(negative.body.error.problems[0].path).toContain("added");
+    const strange = { store: "fuel", value: 12, unit: "V", at: WILD.return };
+    const unit = await write(id, { ...sheet(10), readings: [strange] });
+    expect(unit.status).toBe(400);
+    expect(unit.body.error.problems[0].path).toBe("readings.0.unit");
+    const early = await write(id, {
+      ...sheet(10),
+      readings: [{ ...strange, unit: "%", at: "2026-06-01T10:00" }],
+    });
+    expect(early.body.error.problems[0].path).toBe("readings.0.at");
     expect((await depot.call("yard", "PUT", `/hires/${id}/use`, sheet(10))).status).toBe(403);
   });
 

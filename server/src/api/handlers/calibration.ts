@@ -3,7 +3,12 @@ import { asDocument } from "../../desk/documents.ts";
 import { readHireData } from "../../desk/hire-data.ts";
 import { dateOf, localOf } from "../../desk/local-time.ts";
 import { requireStage } from "../../desk/require-stage.ts";
-import { keepUse, learnFromReturns, type OutcomeDocument } from "../../desk/use/learn-from-returns.ts";
+import {
+  checkSheet,
+  keepUse,
+  learnFromReturns,
+  type OutcomeDocument,
+} from "../../desk/use/learn-from-returns.ts";
 import { NO_SHEET, type UseDocument, type UseSheet } from "../../desk/use/measured-use.ts";
 import { outcomesPage } from "../../desk/use/outcomes-page.ts";
 import type { Store } from "../../store/types.ts";
@@ -56,6 +61,7 @@ export const calibrationHandlers = {
     await store.within(async (inner) => {
       const data = await readHireData(inner, params.id, context.now());
       requireStage(data, ...OVER);
+      checkSheet(data, body as UseSheet);
       if (!(await keepUse(inner, data, body as UseSheet)))
         throw new Refusal("missing", {
           problems: [{ path: "trip", expected: "a vehicle, a party and a trip on this hire" }],

@@ -12,7 +12,7 @@ import {
 import type { Store, UseReturnRow } from "../../store/types.ts";
 import { asDocument, toJson, type VehicleDocument } from "../documents.ts";
 import { SEED } from "../forecast.ts";
-import type { HireData } from "../hire-data.ts";
+import { type HireData, partOf } from "../hire-data.ts";
 import { dateOf } from "../local-time.ts";
 import { ENGINE_VERSION } from "../version.ts";
 import { NO_SHEET, type UseDocument, type UseSheet, useOfHire } from "./measured-use.ts";
@@ -67,6 +67,15 @@ export async function learnFromReturns(store: Store, milliseconds: number): Prom
   }
   if (isNew && waiting.length === 0) await keepRates(store);
   return waiting.length;
+}
+
+/** Throws BadInput that names the field where the sheet cannot be of this hire: a unit of another store, a time outside the trip. */
+export function checkSheet(data: HireData, sheet: UseSheet): void {
+  const { vehicle } = data;
+  const [party, trip] = [partOf(data, "party"), partOf(data, "trip")];
+  if (vehicle === null || party === null || trip === null) return;
+  const input: TripInput = { vehicle: vehicle.document.description, party, trip, runs: 1, spread: false };
+  compareUse({ trip: input, measured: { readings: [...sheet.readings], added: [...sheet.added] } });
 }
 
 async function outcomeOf(store: Store, row: UseReturnRow): Promise<OutcomeDocument> {
