@@ -10,7 +10,11 @@ export async function putUse(
   hireId: string | null,
 ): Promise<void> {
   const travellers = party.travellers.map(({ id, kind }) => ({ id, kind }));
-  const sheet = { added: measured.added, readings: [], distanceKm: measured.distanceKm ?? null };
+  const sheet = {
+    added: measured.added,
+    readings: measured.readings,
+    distanceKm: measured.distanceKm ?? null,
+  };
   await store.uses.put({
     vehicleId: vehicle.id,
     hireId,

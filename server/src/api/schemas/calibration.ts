@@ -84,7 +84,7 @@ export const useSheetSchema = named(
   "UseSheet",
   z.object({
     added: z.array(addedSchema).max(60),
-    readings: z.array(levelSchema).max(60),
+    readings: z.array(levelSchema).max(200),
     distanceKm: z.number().min(0).max(30_000).nullable(),
   }),
 );
