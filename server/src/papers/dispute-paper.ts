@@ -7,7 +7,7 @@ import { accountNames } from "../desk/names.ts";
 import { entriesOfHire } from "../desk/settlement-entries.ts";
 import { conditionBody } from "./condition-paper.ts";
 import { conversation } from "./evidence/conversation.ts";
-import { clocksText, recordText } from "./evidence/evidence-words.ts";
+import { recordText } from "./evidence/evidence-words.ts";
 import { type HireEvidence, hireEvidence } from "./evidence/kept-records.ts";
 import { pictureGrid } from "./evidence/pictures.ts";
 import { proofBlock } from "./evidence/proof-block.ts";
@@ -101,20 +101,27 @@ function chronicle({ asTheyCame }: HireEvidence, { words }: PaperCall): Content[
   return [
     heading(words.t("proof.chronicle"), true),
     quiet(words.t("proof.chronicleHow")),
-    table(
-      [
-        words.t("proof.place"),
-        words.t("papers.what"),
-        words.t("proof.bothClocks"),
-        words.t("proof.hashStart"),
+    {
+      fontSize: 9,
+      stack: [
+        table(
+          [
+            words.t("proof.place"),
+            words.t("papers.what"),
+            words.t("proof.byDevice"),
+            words.t("proof.atDepot"),
+            words.t("proof.hashStart"),
+          ],
+          asTheyCame.map((each) => [
+            String(each.receipt.seq),
+            recordText(each, words),
+            words.dateText(each.record.deviceTime, "dayTime"),
+            words.dateText(each.receipt.at, "dayTime"),
+            each.record.hash.slice(0, 16),
+          ]),
+          { widths: [30, "*", 84, 84, 88] },
+        ),
       ],
-      asTheyCame.map((each) => [
-        String(each.receipt.seq),
-        recordText(each, words),
-        clocksText(each, words),
-        each.record.hash.slice(0, 16),
-      ]),
-      { widths: [34, "*", 170, 92] },
-    ),
+    },
   ];
 }

@@ -48,6 +48,7 @@ export const table = (
     margin: [0, 2, 0, 6],
     table: {
       headerRows: 1,
+      dontBreakRows: true,
       widths: [...(widths ?? head.map((_, k) => (k === 0 ? "*" : "auto")))],
       body: [
         head.map((text, k) => ({ ...(cell(text, k) as object), style: "strong" }) as TableCell),

@@ -52,6 +52,9 @@ export default function StatementPage({ token, guide }: { readonly token: string
           <a className="button" href={`/api/guide/${encodeURIComponent(token)}/papers/statement`}>
             {t("hirer.statement.pdf")}
           </a>
+          <a className="button" href={`/api/guide/${encodeURIComponent(token)}/papers/condition`}>
+            {t("hirer.statement.condition")}
+          </a>
           <p className="quiet">{t("hirer.statement.rights")}</p>
         </>
       )}
