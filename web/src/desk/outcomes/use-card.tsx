@@ -63,7 +63,10 @@ function UseForm({
   const keep = useMutation({
     mutationFn: () =>
       take(
-        client.PUT("/api/hires/{id}/use", { params: { path: { id: hireId } }, body: sheetOf(draft, trip) }),
+        client.PUT("/api/hires/{id}/use", {
+          params: { path: { id: hireId } },
+          body: sheetOf(draft, trip, use.sheet),
+        }),
       ),
     onSuccess: (kept) => {
       queries.setQueryData(["use", hireId], kept);

@@ -28,10 +28,14 @@ export function draftOf(sheet: Sheet): SheetDraft {
   };
 }
 
-/** The sheet as it is kept: amounts at the trip's end, and tanks that were full at both. */
+const ASKED: readonly string[] = ["fuel", "def", "lpg"];
+const FILLED: readonly string[] = ["fuel", "def"];
+
+/** The sheet as it is kept: amounts at the trip's end, tanks that were full at both, and what the form does not ask for as before. */
 export function sheetOf(
   draft: SheetDraft,
   trip: { readonly depart: string; readonly return: string },
+  before: Sheet,
 ): Sheet {
   const added = (["fuel", "def", "lpg"] as const).flatMap((store) => {
     const amount = draft[store];
