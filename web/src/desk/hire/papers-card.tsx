@@ -22,7 +22,7 @@ interface PapersCardProps {
 /** Papers of the hire as PDFs, each made at the moment it is opened. */
 export function PapersCard({ hireId, papers, withPack = false }: PapersCardProps) {
   return (
-    <section className="card" aria-label={t("papers.card")}>
+    <section className="card stack-tight" aria-label={t("papers.card")}>
       <h2>{t("papers.card")}</h2>
       <p className="row">
         {papers.map((paper) => (
