@@ -65,16 +65,6 @@ const postSize = {
   drop: figureSchema,
   isLow: z.boolean(),
   isOnDrum: z.boolean(),
-  alone: z.array(
-    z.strictObject({
-      ...loadName,
-      power: figureSchema,
-      current: figureSchema,
-      verdict,
-      verdictAtLeast: verdict,
-      latest: z.nullable(figureSchema),
-    }),
-  ),
   kept: z.array(
     z.strictObject({
       ...loadName,
@@ -92,7 +82,21 @@ const postSize = {
     }),
   ),
 };
-const post = z.strictObject({ stop: z.int(), name: z.string(), ...postSize });
+const post = z.strictObject({
+  stop: z.int(),
+  name: z.string(),
+  ...postSize,
+  alone: z.array(
+    z.strictObject({
+      ...loadName,
+      power: figureSchema,
+      current: figureSchema,
+      verdict,
+      verdictAtLeast: verdict,
+      latest: z.nullable(figureSchema),
+    }),
+  ),
+});
 
 export const tripOutputSchema = answerSchema(
   z.strictObject({

@@ -1,7 +1,7 @@
 import type { TripPlan } from "../plan-trip.ts";
 import type { StopForecast } from "../types.ts";
 import { listLoads, type Outside } from "./list-loads.ts";
-import { sizePost } from "./size-post.ts";
+import { listAlone, sizePost } from "./size-post.ts";
 import type { PostForecast, PostSize } from "./types.ts";
 
 /** What each post of the trip where the vehicle is plugged in can do for it, in the order of the stops. */
@@ -15,8 +15,9 @@ export function listPosts(
     const { pitch, settings } = input.trip.stops[stop]!;
     const outside: Outside = { coldC: coldestNightC?.p10 ?? null, hotC: hottest(stop) };
     const settingOf = (id: string) => ({ ...input.trip.settings[id], ...settings?.[id] });
-    const sized = sizePost(pitch.postAmperes, listLoads(systems, settingOf, outside));
-    return sized === null ? [] : [{ stop, name, ...sized }];
+    const mains = listLoads(systems, settingOf, outside);
+    const sized = sizePost(pitch.postAmperes, mains);
+    return sized === null ? [] : [{ stop, name, ...sized, alone: listAlone(sized, mains) }];
   });
 }
 

@@ -26,7 +26,7 @@ interface On {
 }
 
 /**
- * What a post of `postA` (above 0 to 32 A) can do for the vehicle: the voltage that arrives, what holds alone, what
+ * What a post of `postA` (above 0 to 32 A) can do for the vehicle: the voltage that arrives, what
  * may stay on together, and what to turn down before something else is switched on. Null without an inlet.
  */
 export function sizePost(postA: number, { inlet, loads }: MainsOfVehicle): PostSize | null {
@@ -46,10 +46,6 @@ export function sizePost(postA: number, { inlet, loads }: MainsOfVehicle): PostS
     ),
     ...voltageOf(inlet, limitA),
     isOnDrum: inlet.isOnDrum,
-    alone: [
-      ...loads.map((one) => aloneOf(one, topW(one), topW(one), limitA)),
-      ...HABIT_LOADS.map((kind) => aloneOf({ system: null, kind }, ...HABIT_W[kind], limitA)),
-    ],
     kept: kept.map(keptOf),
     before: [
       ...loads
@@ -58,6 +54,14 @@ export function sizePost(postA: number, { inlet, loads }: MainsOfVehicle): PostS
       ...HABIT_LOADS.map((kind) => beforeOf({ system: null, kind }, mostW(kind), kept, limitA)),
     ],
   };
+}
+
+/** Each load with nothing else on, on a post that was sized. */
+export function listAlone({ limit }: PostSize, { loads }: MainsOfVehicle): LoadAlone[] {
+  return [
+    ...loads.map((one) => aloneOf(one, topW(one), topW(one), limit.value)),
+    ...HABIT_LOADS.map((kind) => aloneOf({ system: null, kind }, ...HABIT_W[kind], limit.value)),
+  ];
 }
 
 const topW = ({ load }: FittedLoad): number => load.stagesW.at(-1)!;

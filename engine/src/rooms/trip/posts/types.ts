@@ -58,13 +58,13 @@ export interface PostSize {
   /** more is lost in the lead than the wiring rules allow for other use than lighting */
   readonly isLow: boolean;
   readonly isOnDrum: boolean;
-  readonly alone: readonly LoadAlone[];
   readonly kept: readonly LoadKept[];
   readonly before: readonly BeforeLoad[];
 }
 
-/** Likewise the post of one stop. */
+/** Likewise the post of one stop, with what each load does to it alone. */
 export interface PostForecast extends PostSize {
   readonly stop: number;
   readonly name: string;
+  readonly alone: readonly LoadAlone[];
 }
