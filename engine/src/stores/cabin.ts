@@ -41,6 +41,8 @@ export function startCabin(body: Body, n: number, dtH: number, lossFactor: Float
   );
   const decay = conductance.map((h) => Math.exp((-h * dtH) / body.capacityWhK));
   const whPerRest = conductance.map((h, i) => (h * dtH) / (1 - decay[i]!));
+  const kelvinPerWh = conductance.map((h) => 1 / (h * dtH));
+  const holdWhPerK = conductance.map((h) => h * dtH);
   const free = new Float64Array(n);
   const one = new Float64Array(n);
   const always = new Float64Array(n).fill(1);
@@ -62,7 +64,7 @@ export function startCabin(body: Body, n: number, dtH: number, lossFactor: Float
     },
     keeping: {
       store: "cabinHeat",
-      lose: (view, netIn, loss) => loseHeat(view, netIn, loss, conductance, decay, c),
+      lose: (view, netIn, loss) => loseHeat(view, netIn, loss, kelvinPerWh, decay, c),
     },
     temperature: (heat, out) => {
       for (let i = 0; i < n; i++) out[i] = heat[i]! / c + CABIN_ZERO_C;
@@ -77,7 +79,7 @@ export function startCabin(body: Body, n: number, dtH: number, lossFactor: Float
     },
     heatToHold: (setC, outsideC, out) => {
       for (let i = 0; i < n; i++) {
-        const heat = (setC[i]! - outsideC[i]!) * conductance[i]! * dtH - free[i]!;
+        const heat = (setC[i]! - outsideC[i]!) * holdWhPerK[i]! - free[i]!;
         out[i] = Math.max(heat, 0);
       }
     },
@@ -88,15 +90,17 @@ function loseHeat(
   view: StepView,
   netIn: Float64Array,
   loss: Float64Array,
-  conductance: Float64Array,
+  kelvinPerWh: Float64Array,
   decay: Float64Array,
   capacity: number,
 ): void {
-  const { cabinC, outsideC, dtH } = view;
-  for (let i = 0; i < view.n; i++) {
-    const settled = outsideC[i]! + netIn[i]! / (dtH * conductance[i]!);
-    const after = settled + (cabinC[i]! - settled) * decay[i]!;
-    loss[i] = netIn[i]! - capacity * (after - cabinC[i]!);
+  const { cabinC, outsideC } = view;
+  for (let i = 0; i < netIn.length; i++) {
+    const inside = cabinC[i]!;
+    const gained = netIn[i]!;
+    const settled = outsideC[i]! + gained * kelvinPerWh[i]!;
+    // after − inside = (settled − inside) (1 − decay)
+    loss[i] = gained - capacity * (settled - inside) * (1 - decay[i]!);
   }
 }
 

@@ -16,8 +16,15 @@ interface Points {
   readonly p10: number[];
   readonly p50: number[];
   readonly p90: number[];
+  /** the values of the lives at the last point: most stores stand still at night, and are then not put in order again */
+  readonly last: Float64Array;
 }
-const points = (): Points => ({ p10: [], p50: [], p90: [] });
+const points = (n: number): Points => ({
+  p10: [],
+  p50: [],
+  p90: [],
+  last: new Float64Array(n).fill(Number.NaN),
+});
 
 export interface LevelAt {
   readonly p10: number;
@@ -27,7 +34,7 @@ export interface LevelAt {
 
 /** What one store did, over the lives. */
 export class StoreRecord {
-  readonly band: Points = points();
+  readonly band: Points;
   /** hour of the first trouble; infinite where it never came */
   readonly troubleH: Float64Array;
   /** mean over the lives of all that was used by each hour: drawn, or for waste and cassette put in */
@@ -41,6 +48,7 @@ export class StoreRecord {
     readonly store: StoreId,
     n: number,
   ) {
+    this.band = points(n);
     this.index = indexOf(store);
     this.isFullTrouble = STORES[store].trouble === "full";
     this.troubleH = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
@@ -50,8 +58,8 @@ export class StoreRecord {
 /** Watches a trip being lived: bands each hour, levels at stops, first trouble, cold nights. */
 export class TripRecorder implements Recorder {
   readonly hours: number[] = [];
-  readonly outside: Points = points();
-  readonly cabin: Points = points();
+  readonly outside: Points;
+  readonly cabin: Points;
   readonly stores: readonly StoreRecord[];
   readonly coldest: readonly Float64Array[];
   readonly cabinLeast: Float64Array;
@@ -68,6 +76,8 @@ export class TripRecorder implements Recorder {
     private readonly restarts: readonly { readonly store: StoreId; readonly step: number }[] = [],
   ) {
     const { n } = spread;
+    this.outside = points(n);
+    this.cabin = points(n);
     this.stores = tracked.map((store) => new StoreRecord(store, n));
     this.coldest = timeline.stops.map(() => new Float64Array(n).fill(Number.POSITIVE_INFINITY));
     this.cabinLeast = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
@@ -112,11 +122,18 @@ export class TripRecorder implements Recorder {
     }
   }
 
-  private push(band: Points, values: Float64Array): void {
+  private push({ p10, p50, p90, last }: Points, values: Float64Array): void {
+    if (isSame(values, last)) {
+      p10.push(p10.at(-1)!);
+      p50.push(p50.at(-1)!);
+      p90.push(p90.at(-1)!);
+      return;
+    }
+    last.set(values);
     const found = this.spread.read(values, SHARES);
-    band.p10.push(found[0]!);
-    band.p50.push(found[1]!);
-    band.p90.push(found[2]!);
+    p10.push(found[0]!);
+    p50.push(found[1]!);
+    p90.push(found[2]!);
   }
 
   private levelAt(store: StoreId, live: LiveState): LevelAt {
@@ -149,6 +166,11 @@ export class TripRecorder implements Recorder {
     const least = this.coldest[stop]!;
     for (let i = 0; i < least.length; i++) if (outsideC[i]! < least[i]!) least[i] = outsideC[i]!;
   }
+}
+
+function isSame(one: Float64Array, other: Float64Array): boolean {
+  for (let i = 0; i < one.length; i++) if (one[i] !== other[i]) return false;
+  return true;
 }
 
 function nightsOf({ steps, stops, clockH }: Timeline): Int16Array {

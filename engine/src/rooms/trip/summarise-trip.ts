@@ -35,6 +35,7 @@ export function summariseTrip(
     recorder.stores.every(({ troubleH }) => troubleH[i] === Number.POSITIVE_INFINITY),
   );
   const stops = input.trip.stops.map((_, stop) => summariseStop(plan, recorder, stop));
+  const start = storesAtStart(input.vehicle, plan.systems, input.trip);
   const hottest = (stop: number) => hottestOf(plan, recorder, stop);
   return {
     runs: input.runs,
@@ -42,7 +43,7 @@ export function summariseTrip(
     stepMinutes: input.stepMinutes,
     timeZone: input.trip.timeZone,
     axis: { hours: recorder.hours, at: recorder.hours.map(timeline.localAt) },
-    stores: recorder.stores.map((record) => summariseStore(plan, lived, recorder, record)),
+    stores: recorder.stores.map((record) => summariseStore(plan, lived, recorder, record, start)),
     stops,
     ranges: listRanges(plan),
     posts: listPosts(plan, stops, hottest),
@@ -72,10 +73,11 @@ function summariseStore(
   lived: Lived,
   recorder: TripRecorder,
   record: StoreRecord,
+  starts: ReturnType<typeof storesAtStart>,
 ): StoreForecast {
   const { store } = record;
   const { unit, trouble } = STORES[store];
-  const start = storesAtStart(plan.input.vehicle, plan.systems, plan.input.trip).get(store)!;
+  const start = starts.get(store)!;
   const holders = plan.systems.filter(({ shares }) => shares.some((share) => share.store === store));
   const inputs = { systems: holders.map(({ id }) => id).join(", ") };
   const capacity = figure(

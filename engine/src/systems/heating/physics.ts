@@ -81,22 +81,29 @@ function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
   const holding = new Float64Array(n);
   const wanted = new Float64Array(n);
   const targetC = new Float64Array(n);
+  const [electricFan, burnerFan] = [electric.needs[1]!, burner.needs[1]!];
+  const fanWhFull = spec.fanW * dtH * full;
+  let filledFor = Number.NaN;
   return createRunning(n, [electric, burner], (view, demand) => {
     if (!set.on || view.driving) return false;
-    fillTarget(view, isNight(view.clockH) || view.people < people ? set.nightC : set.dayC, targetC);
+    const setC = isNight(view.clockH) || view.people < people ? set.nightC : set.dayC;
+    if (setC !== filledFor) fillTarget(view, setC, targetC);
+    filledFor = setC;
     if (fuel === "fuel") fillPipeLimit(view, burner, burnerShare);
     view.heatToReach(targetC, wanted);
     view.heatToHold(targetC, holding);
+    let isCold = false;
     for (let i = 0; i < n; i++) {
       const heat = Math.min(easeInto(holding[i]!, wanted[i]!, eased), full);
-      const share = heat / full;
-      demand[i] = share;
+      demand[i] = heat / full;
+      if (!(heat > 0)) continue;
+      isCold = true;
       // per unit of activity, so that the whole comes out
-      const fan = share > 0 ? (spec.fanW * dtH * runningShare(heat, holding[i]!, full)) / share : 0;
-      electric.needs[1]![i] = fan;
-      burner.needs[1]![i] = fan;
+      const fan = (fanWhFull * runningShare(heat, holding[i]!, full)) / heat;
+      electricFan[i] = fan;
+      burnerFan[i] = fan;
     }
-    return true;
+    return isCold;
   });
 }
 

@@ -60,11 +60,13 @@ function startHeating(spec: HotWaterSpec, { n, dtH, setting }: PhysicsContext): 
   return createRunning(n, [electric, burner], (view, demand) => {
     if (!on || view.driving || shareOfDay(HEAT, view.clockH, dtH) === 0) return false;
     const level = view.level("hotWaterHeat");
+    let isCold = false;
     for (let i = 0; i < n; i++) {
       const missing = easeInto(0, target - level[i]!, eased) / full;
       demand[i] = missing > 0 ? Math.min(missing, 1) : 0;
+      if (missing > 0) isCold = true;
     }
-    return true;
+    return isCold;
   });
 }
 

@@ -70,23 +70,23 @@ function keepBattery(spec: LeisureBatterySpec, { n, dtH }: PhysicsContext): Keep
         mostIn[i] = frostStops && cabinC[i]! < 0 ? 0 : accepted;
       }
     },
-    lose: (view, netIn, loss) => loseCharge(spec, chemistry.efficiency, view, netIn, loss),
+    lose: (view, netIn, loss) => loseCharge(spec, 1 - chemistry.efficiency, view, netIn, loss),
   };
 }
 
 function loseCharge(
   spec: LeisureBatterySpec,
-  efficiency: number,
+  lostInCharging: number,
   view: StepView,
   netIn: Float64Array,
   loss: Float64Array,
 ): void {
   const ampereHours = NOMINAL_V * view.dtH;
   const { cabinC } = view;
-  for (let i = 0; i < view.n; i++) {
+  for (let i = 0; i < netIn.length; i++) {
     const net = netIn[i]!;
     if (net >= 0) {
-      loss[i] = net * (1 - efficiency);
+      loss[i] = net * lostInCharging;
     } else {
       const faster = peukertFactor(spec, -net / ampereHours) / capacityFactor(spec.chemistry, cabinC[i]!);
       loss[i] = -net * (faster > 1 ? faster - 1 : 0);
