@@ -45,8 +45,12 @@ export function sheetOf(
     [trip.depart, trip.return].map((at) => ({ store, value: 100, unit: "%" as const, at, sd: CLICK_SD }));
   const has = (store: string) => added.some((each) => each.store === store);
   return {
-    added,
-    readings: [...(draft.fuelFull && has("fuel") ? full("fuel") : []), ...(has("def") ? full("def") : [])],
+    added: [...before.added.filter(({ store }) => !ASKED.includes(store)), ...added],
+    readings: [
+      ...before.readings.filter(({ store }) => !FILLED.includes(store)),
+      ...(draft.fuelFull && has("fuel") ? full("fuel") : []),
+      ...(has("def") ? full("def") : []),
+    ],
     distanceKm: draft.distanceKm,
   };
 }
