@@ -3,6 +3,35 @@ import { testedStores } from "../store/stores-for-tests.ts";
 import { type As, makeDepot, type TestDepot } from "./depot-for-tests.ts";
 import { CUSTOMER, PARTY } from "./samples-for-tests.ts";
 
+describe("where no vehicle can take it as asked", () => {
+  it("offers the nearest ways, each with names, and none where one can", async () => {
+    const depot = await makeDepot("sqlite");
+    try {
+      const book = async (vehicleId: string, from: string, to: string) => {
+        const asked = { customer: CUSTOMER, party: PARTY, from, to, vehicleId };
+        const { id } = (await depot.call("desk", "POST", "/hires", asked)).body.hire;
+        await depot.call("desk", "POST", `/hires/${id}/quote`, { accept: true });
+        expect((await depot.call("desk", "POST", `/hires/${id}/book`)).status).toBe(200);
+      };
+      await book("pv2", "2026-10-05T14:00", "2026-10-09T10:00");
+      await book("pv2-b", "2026-10-05T14:00", "2026-10-11T10:00");
+      const ask = async (from: string, to: string) =>
+        (await depot.call("desk", "POST", "/availability", { party: PARTY, from, to })).body;
+      expect(await ask("2026-10-12T14:00", "2026-10-16T10:00")).not.toHaveProperty("offers");
+      const { offers, vehicles } = await ask("2026-10-08T14:00", "2026-10-12T10:00");
+      expect(vehicles.every(({ possible }: { possible: boolean }) => !possible)).toBe(true);
+      expect(offers[0]).toMatchObject({
+        vehicleId: "pv2",
+        vehicleName: "Heron",
+        steps: [{ kind: "shift", from: "2026-10-09T14:00", to: "2026-10-13T10:00", hours: 24 }],
+        trouble: { value: 24 },
+      });
+    } finally {
+      await depot.close();
+    }
+  });
+});
+
 // Two vehicles, Heron (pv2) and Siskin (pv2-b); four bike racks by the terms alone until one is put on the shelf.
 describe.each(testedStores())("from the enquiry to the booking on $kind", ({ kind }) => {
   let depot: TestDepot;

@@ -11,7 +11,8 @@ import {
   withRules,
 } from "@setfair/engine";
 import type { DepotRow, Store } from "../store/types.ts";
-import { type TakeQuestion, type VehicleThatMay, vehiclesFor } from "./can-take.ts";
+import { fleetFor, judgeFleet, type TakeQuestion, type VehicleThatMay } from "./can-take.ts";
+import { counterOffers } from "./counter-offers.ts";
 import { type AskedDocument, asDocument, type DepotDocument } from "./documents.ts";
 import { plainFinding } from "./glass.ts";
 import { termsOf } from "./hire-data.ts";
@@ -42,7 +43,8 @@ export async function answerEnquiry(store: Store, depot: DepotRow, now: Date, en
   const nowLocal = localOf(now.toISOString(), depot.timeZone);
   const today = dateOf(nowLocal);
   const terms = (await termsOf(store, null, today))?.document ?? null;
-  const found = await vehiclesFor(store, depot, now, enquiry);
+  const fleet = await fleetFor(store, depot, now, enquiry);
+  const found = judgeFleet(fleet);
   const stock = await askStock(store, depot, terms, {
     asks: joinAsks(enquiry.asked?.extras ?? [], []),
     from: instantOf(enquiry.from, depot.timeZone, "from"),
@@ -62,7 +64,13 @@ export async function answerEnquiry(store: Store, depot: DepotRow, now: Date, en
     .map((line) => ({ ...line, nearestChanges: [...line.nearestChanges, ...otherVehicle(line, lines)] }))
     .sort((a, b) => Number(b.possible) - Number(a.possible));
   const short = await shortAnswer(store, stock.result.short);
-  return { vehicles, ...(short.length === 0 ? {} : { short }) };
+  const isPossible = found.some(({ answer }) => answer.possible);
+  const offers = isPossible ? [] : await counterOffers(store, depot, now, fleet);
+  return {
+    vehicles,
+    ...(short.length === 0 ? {} : { short }),
+    ...(offers.length === 0 ? {} : { offers: [...offers] }),
+  };
 }
 
 function priceFor({ enquiry, terms, rules, today, home }: Answering, vehicleClass: string): Price | null {

@@ -1,4 +1,4 @@
-import { feasibleVehicles, type Party, type VehicleFeasibility } from "@setfair/engine";
+import { type FeasibleInput, feasibleVehicles, type Party, type VehicleFeasibility } from "@setfair/engine";
 import type { DepotRow, Store } from "../store/types.ts";
 import { asDocument, type DepotDocument, type VehicleDocument } from "./documents.ts";
 import { fleetVehicle } from "./fleet.ts";
@@ -23,13 +23,19 @@ const DAY_MS = 86_400_000;
 /** How far around the dates we look for what holds a vehicle, so that a nearby start can be offered. */
 const AROUND_DAYS = 30;
 
-/** Every vehicle of the depot: whether it can take this, or why not and what would have to change. */
-export async function vehiclesFor(
+export interface Fleet {
+  /** by vehicle, in the order of the input */
+  readonly documents: ReadonlyMap<string, VehicleDocument>;
+  readonly input: FeasibleInput;
+}
+
+/** Every vehicle of the depot with what holds it around these days, as the diary's rooms take it. */
+export async function fleetFor(
   store: Store,
   depot: DepotRow,
   now: Date,
   asked: TakeQuestion,
-): Promise<readonly VehicleThatMay[]> {
+): Promise<Fleet> {
   const today = dateOf(localOf(now.toISOString(), depot.timeZone));
   const versions = await store.vehicles.allOn([dateOf(asked.from), today].sort().at(-1) ?? today);
   const entries = await store.upkeep.ofVehicles(versions.map(({ of }) => of));
@@ -47,7 +53,7 @@ export async function vehiclesFor(
   const span = [around(asked.from, -AROUND_DAYS), around(asked.to, AROUND_DAYS)] as const;
   const bookings = await store.bookings.between(...span);
   const blocks = await store.blocks.between(...span);
-  const { result } = feasibleVehicles({
+  const input: FeasibleInput = {
     vehicles: [...documents].map(([id, document]) => {
       const mine = ({ vehicleId }: { readonly vehicleId: string }) => vehicleId === id;
       return fleetVehicle(document, bookings.filter(mine), depot.timeZone, blocks.filter(mine));
@@ -59,7 +65,22 @@ export async function vehiclesFor(
     turnaroundMinutes: asDocument<DepotDocument>(depot.document).turnaroundMinutes,
     timeZone: depot.timeZone,
     ...(asked.hireId === undefined ? {} : { hireId: asked.hireId }),
-  });
+  };
+  return { documents, input };
+}
+
+/** Every vehicle of the depot: whether it can take this, or why not and what would have to change. */
+export async function vehiclesFor(
+  store: Store,
+  depot: DepotRow,
+  now: Date,
+  asked: TakeQuestion,
+): Promise<readonly VehicleThatMay[]> {
+  return judgeFleet(await fleetFor(store, depot, now, asked));
+}
+
+export function judgeFleet({ documents, input }: Fleet): readonly VehicleThatMay[] {
+  const { result } = feasibleVehicles(input);
   return [...documents].flatMap(([id, document], k) => {
     const answer = result.vehicles[k];
     return answer === undefined ? [] : [{ id, document, answer }];

@@ -3705,7 +3705,39 @@ export interface components {
             readonly to: string;
             readonly asked?: components["schemas"]["AskedInput"];
         };
+        readonly CounterOfferInput: {
+            readonly vehicleId: string;
+            readonly vehicleName: string;
+            readonly steps: readonly ({
+                /** @constant */
+                readonly kind: "shift";
+                readonly from: string;
+                readonly to: string;
+                readonly hours: number;
+            } | {
+                /** @constant */
+                readonly kind: "otherCrossing";
+            } | {
+                /** @constant */
+                readonly kind: "moveHire";
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly vehicleName: string;
+            } | {
+                /** @constant */
+                readonly kind: "decideOnDogs";
+                readonly dogs: number;
+            } | {
+                /** @constant */
+                readonly kind: "secondVehicle";
+                readonly people: number;
+                readonly vehicleName: string;
+            })[];
+            readonly trouble: components["schemas"]["FigureInput"];
+        };
         readonly AvailabilityInput: {
+            readonly offers?: readonly components["schemas"]["CounterOfferInput"][];
             readonly vehicles: readonly {
                 readonly id: string;
                 readonly name: string;
@@ -6730,7 +6762,39 @@ export interface components {
             readonly to: string;
             readonly asked?: components["schemas"]["Asked"];
         };
+        readonly CounterOffer: {
+            readonly vehicleId: string;
+            readonly vehicleName: string;
+            readonly steps: readonly ({
+                /** @constant */
+                readonly kind: "shift";
+                readonly from: string;
+                readonly to: string;
+                readonly hours: number;
+            } | {
+                /** @constant */
+                readonly kind: "otherCrossing";
+            } | {
+                /** @constant */
+                readonly kind: "moveHire";
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly vehicleName: string;
+            } | {
+                /** @constant */
+                readonly kind: "decideOnDogs";
+                readonly dogs: number;
+            } | {
+                /** @constant */
+                readonly kind: "secondVehicle";
+                readonly people: number;
+                readonly vehicleName: string;
+            })[];
+            readonly trouble: components["schemas"]["Figure"];
+        };
         readonly Availability: {
+            readonly offers?: readonly components["schemas"]["CounterOffer"][];
             readonly vehicles: readonly {
                 readonly id: string;
                 readonly name: string;

@@ -12,6 +12,7 @@ import { differenceSchema, settlementStateSchema } from "./after.ts";
 import {
   dateSchema,
   factsSchema,
+  figureSchema,
   findingSchema,
   gateSchema,
   hashSchema,
@@ -317,9 +318,37 @@ export const availabilityQuerySchema = named(
     asked: askedSchema.optional(),
   }),
 );
+const counterOfferSchema = named(
+  "CounterOffer",
+  z.object({
+    vehicleId: idSchema,
+    vehicleName: z.string(),
+    /** all of them together */
+    steps: z.array(
+      z.discriminatedUnion("kind", [
+        z.object({ kind: z.literal("shift"), from: localSchema, to: localSchema, hours: z.number() }),
+        z.object({ kind: z.literal("otherCrossing") }),
+        z.object({
+          kind: z.literal("moveHire"),
+          hireId: idSchema,
+          reference: z.string(),
+          customer: z.string(),
+          /** where that hire would go */
+          vehicleName: z.string(),
+        }),
+        z.object({ kind: z.literal("decideOnDogs"), dogs: z.int() }),
+        z.object({ kind: z.literal("secondVehicle"), people: z.int(), vehicleName: z.string() }),
+      ]),
+    ),
+    /** what it costs those concerned, by one table of practice */
+    trouble: figureSchema,
+  }),
+);
 export const availabilitySchema = named(
   "Availability",
   z.object({
+    /** where none can take it as asked: the ways in which it could be taken all the same, the least trouble first */
+    offers: z.array(counterOfferSchema).optional(),
     vehicles: z.array(
       z.object({
         id: idSchema,

@@ -11,6 +11,7 @@ import { queries } from "../query-client.ts";
 import { useDraft } from "../use-draft.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { placeOfHire } from "../where.ts";
+import { CounterOffers } from "./counter-offers.tsx";
 import { askedOf, canAsk, EMPTY_ENQUIRY, type EnquiryDraft, partyOf } from "./enquiry-draft.ts";
 import { type KeepHow, keepEnquiry } from "./keep-enquiry.ts";
 import { PartyAndDates } from "./party-and-dates.tsx";
@@ -107,6 +108,12 @@ export default function EnquiryPage() {
               short={answers.data.short}
               findings={answers.data.vehicles[0]?.findings ?? []}
               onFewer={(extra, count) => change({ extras: { ...value.extras, [extra]: count } })}
+            />
+          )}
+          {canAsk(value) && answers.data?.offers !== undefined && (
+            <CounterOffers
+              offers={answers.data.offers}
+              onShift={(from, to, vehicleId) => change({ from, to, vehicleId })}
             />
           )}
           {canAsk(value) && answers.data !== undefined && (
