@@ -193,6 +193,23 @@ describe("setfair verify", () => {
   });
 });
 
+describe("setfair backup, restore and move", () => {
+  it("ask for what they need, in words, and write nothing", async () => {
+    expect((await run(["backup"])).err).toContain("the folder into which");
+    expect((await run(["restore"])).err).toContain("the folder of the backup");
+    expect((await run(["move"])).err).toContain("--to");
+    expect((await run(["move", "--to", "mysql://x"])).err).toContain("postgres://");
+    const none = ["--data", "/nonexistent/setfair"];
+    expect(await run(["backup", "/nonexistent/b", ...none])).toMatchObject({ exit: 2, out: "" });
+    expect((await run(["move", "--to", "postgres://127.0.0.1:1/x", ...none])).err).toContain(
+      "No Setfair data",
+    );
+    expect((await run(["restore", "/nonexistent/b", ...none])).err).toContain("list of files");
+    const list = { e: '{"kind":"record"}\n' };
+    expect((await run(["restore", "b", "--erasures", "e", ...none], list)).err).toContain("e, line 1");
+  });
+});
+
 describe("setfair schema", () => {
   it("publishes input and output of every room's verb", async () => {
     for (const verb of ["trip", "load", "briefing", "settle"]) {

@@ -18,6 +18,7 @@ const VERBS = {
   verify: async () => (await import("./verbs/verify.ts")).verifyVerb,
   backup: async () => (await import("./verbs/backup.ts")).backupVerb,
   restore: async () => (await import("./verbs/restore.ts")).restoreVerb,
+  move: async () => (await import("./verbs/move.ts")).moveVerb,
   serve: async () => (await import("./verbs/serve.ts")).serveVerb,
   demo: async () => (await import("./verbs/demo.ts")).demoVerb,
 } satisfies Record<string, () => Promise<Verb>>;

@@ -2,6 +2,7 @@
 export { type AppOptions, buildApp } from "./app.ts";
 export { hashPassword } from "./auth/passwords.ts";
 export { type BackupAnswer, makeBackup } from "./backup/make-backup.ts";
+export { moveToPostgres } from "./backup/move-to-postgres.ts";
 export { type RestoreAnswer, restoreBackup } from "./backup/restore-backup.ts";
 export type { AppContext } from "./context.ts";
 export type {
