@@ -375,6 +375,15 @@ describe("what is disputed, held and answered", () => {
     expect(await problem(note(asked, { ...fine, photographs: [] }))).toEqual([400, "photographs"]);
     await must(note(asked, fine));
     await must(note(asked, fine));
+    // the hirer sees it with its notice, and no other photograph of the depot's
+    const statement = await must(depot.call(null, "GET", `/guide/${token}/statement`));
+    const shown = statement.entries.find(({ kind }: { kind: string }) => kind === "notice");
+    expect(shown.document).toMatchObject({ reference: "PCN 1", pence: 3500 });
+    const seen = (sha256: string | undefined) =>
+      depot.app.inject({ method: "GET", url: `/api/guide/${token}/photos/${sha256}?size=small` });
+    expect((await seen(copy[0])).statusCode).toBe(200);
+    const other = await sendPhotograph(depot, id, await makeJpeg());
+    expect((await seen(other)).statusCode).toBe(404);
     const charges = (await depot.store.payments.ofHire(id)).filter(({ kind }) => kind === "charge");
     expect(charges.map(({ document, pence }) => [document.line, pence])).toEqual([
       ["fine", 3500],

@@ -9,6 +9,7 @@ import { type HireData, partOf, readHireData } from "../../desk/hire-data.ts";
 import { additionsWindow, hirerAdditions } from "../../desk/hirer-additions.ts";
 import { panelReadings } from "../../desk/record-facts.ts";
 import { requireStage } from "../../desk/require-stage.ts";
+import { entriesOfHire } from "../../desk/settlement-entries.ts";
 import { lineEvidence, photographsNamed } from "../../desk/statement-evidence.ts";
 import type { LinkAnswer, Store } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
@@ -123,5 +124,10 @@ async function isOfHire(store: Store, data: HireData, sha256: string): Promise<b
   if ((partOf(data, "settlement")?.frozenAt ?? null) === null) return false;
   const { result } = await settlementOf(store, data);
   const shown = lineEvidence(result, await inputNow(store, data), data.records);
-  return shown.some(({ out, back }) => out.includes(sha256) || back.includes(sha256));
+  if (shown.some(({ out, back }) => out.includes(sha256) || back.includes(sha256))) return true;
+  // the copy of a fine or a toll that was passed on
+  const notices = (await entriesOfHire(store, data)).filter(({ kind }) => kind === "notice");
+  return notices.some(({ document }) =>
+    (asDocument<{ photographs?: readonly string[] }>(document).photographs ?? []).includes(sha256),
+  );
 }

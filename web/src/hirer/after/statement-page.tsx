@@ -4,6 +4,7 @@ import type { Statement } from "../../offline/statement.ts";
 import { ScrollMain } from "../../parts/scroll-main.tsx";
 import { dateText, moneyText, t } from "../../parts/words.ts";
 import { LineCard } from "./line-card.tsx";
+import { Notices } from "./notices.tsx";
 import { statementSums } from "./statement-words.ts";
 import { useStatement } from "./use-statement.ts";
 
@@ -49,6 +50,7 @@ export default function StatementPage({ token, guide }: { readonly token: string
               ))}
             </ul>
           </section>
+          <Notices token={token} statement={statement} />
           <a className="button" href={`/api/guide/${encodeURIComponent(token)}/papers/statement`}>
             {t("hirer.statement.pdf")}
           </a>
