@@ -13,6 +13,7 @@ import type { DemoDepot } from "./demo-depot.ts";
 import { keptDays, workedHires } from "./hires.ts";
 import { earlierUses, withPastTrip } from "./history/past-hires.ts";
 import { putUse } from "./history/put-uses.ts";
+import { putMessages } from "./messages.ts";
 import { putHire } from "./put-hire.ts";
 import { schoolHolidays } from "./season/calendar.ts";
 import { daysAroundToday, makeSeason } from "./season/make-season.ts";
@@ -113,6 +114,7 @@ async function fillDepot(store: Store, by: string, now: Date): Promise<void> {
     { store, by, today },
     vehicles.map(({ id }) => id),
   );
+  await putMessages({ store, by, now, today, timeZone: TIME_ZONE });
 }
 
 /**

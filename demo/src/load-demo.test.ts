@@ -47,6 +47,16 @@ describe.each([
     await rm(folder, { recursive: true, force: true });
   });
 
+  it("has an outbox with something at every state, school holidays, and people on a usual day", async () => {
+    const { messages } = await get("/messages?show=all");
+    const states = new Set(messages.map(({ state }: { state: string }) => state));
+    expect([...states].sort()).toEqual(["bounced", "failed", "sent", "waiting"]);
+    for (const { to } of messages) expect(to).toMatch(/@example\.org$/);
+    const depot = await get("/depot");
+    expect(depot.schoolHolidays).toHaveLength(21);
+    expect(depot.crew).toMatchObject({ desk: 2 });
+  });
+
   it("has one vehicle free for the Highlands in May, one out, one whose MOT falls due on the way", async () => {
     const friday = mayFriday(today);
     const asked = { party: twoAdults(), from: `${friday}T13:30`, to: `${addDays(friday, 7)}T15:30` };

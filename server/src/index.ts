@@ -15,6 +15,7 @@ export type {
 } from "./desk/documents.ts";
 export { asDocument, NO_READINESS, NO_SETTLEMENT, toJson } from "./desk/documents.ts";
 export { openFiles } from "./files/open-files.ts";
+export { composeFor } from "./mail/compose-for.ts";
 export {
   type DemoSignIn,
   type LoadDemo,
