@@ -1,6 +1,6 @@
 import { mkdir, rename, rm, stat, writeFile } from "node:fs/promises";
 import { basename, join, relative, sep } from "node:path";
-import SqliteDatabase from "better-sqlite3";
+import { copySqlite } from "../store/copy-sqlite.ts";
 import { SQLITE_FILE } from "../store/open-database.ts";
 import { copyHashed, hashOf, isFree, isThere, originalsIn } from "./files.ts";
 import { type ListedFile, MANIFEST_FILE, type Manifest } from "./types.ts";
@@ -60,19 +60,7 @@ export async function makeBackup(options: {
 
 async function copyDatabase(database: string, part: string): Promise<ListedFile> {
   const to = join(part, SQLITE_FILE);
-  // read only, and no migration: a running server of another version is left as it is
-  const file = new SqliteDatabase(database, { readonly: true, fileMustExist: true });
-  try {
-    await file.backup(to);
-  } finally {
-    file.close();
-  }
-  // one file by itself: nothing beside it that a copy could miss
-  const copy = new SqliteDatabase(to);
-  copy.pragma("journal_mode = DELETE");
-  const [state] = copy.pragma("integrity_check") as readonly { readonly integrity_check: string }[];
-  copy.close();
-  if (state?.integrity_check !== "ok") throw new Error(`${database}: ${state?.integrity_check}`);
+  await copySqlite(database, to);
   return { path: SQLITE_FILE, sha256: await hashOf(to), bytes: (await stat(to)).size };
 }
 
