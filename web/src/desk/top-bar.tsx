@@ -1,4 +1,5 @@
 import { useMutation } from "@tanstack/react-query";
+import { useEffect, useRef } from "react";
 import { Link, useLocation, useRoute } from "wouter";
 import { client } from "../api/client.ts";
 import { take } from "../api/failure.ts";
@@ -31,8 +32,16 @@ function BarLink({
 
 /** Name, the pages of the desk, and who is signed in. */
 export function TopBar({ session }: { readonly session: Session }) {
-  const [, go] = useLocation();
+  const [place, go] = useLocation();
   useSlash(go);
+  const links = useRef<HTMLElement>(null);
+  // on a narrow screen the pages stand in one row that scrolls: the one that is open is in view
+  // biome-ignore lint/correctness/useExhaustiveDependencies: looked for again on every page
+  useEffect(() => {
+    const row = links.current;
+    const here = row?.querySelector<HTMLElement>("[aria-current=page]");
+    if (row !== null && here) row.scrollLeft = here.offsetLeft - row.offsetLeft - row.clientWidth / 3;
+  }, [place]);
   const signOut = useMutation({
     mutationFn: () => take(client.DELETE("/api/session")),
     onSettled: () => {
@@ -45,7 +54,7 @@ export function TopBar({ session }: { readonly session: Session }) {
       <Link href="/" className="bar-name">
         {t("desk.name")}
       </Link>
-      <nav aria-label={t("desk.pages")} className="bar-links">
+      <nav aria-label={t("desk.pages")} className="bar-links" ref={links}>
         <BarLink to="/" under="/">
           {t("desk.nav.today")}
         </BarLink>
