@@ -33,13 +33,14 @@ export async function build() {
     rmSync(join(root, name, "dist"), { recursive: true, force: true });
     await bundle({
       ...common,
-      // engine and words also open light doors, for the hirer's phone
+      // engine and words also open light doors, for the hirer's phone and for the drawings
       entryPoints: {
         index: `${name}/src/index.ts`,
         ...(name === "engine"
           ? {
               trip: "engine/src/rooms/trip/index.ts",
               diagnosis: "engine/src/rooms/diagnosis/index.ts",
+              systems: "engine/src/systems/registry.ts",
             }
           : {}),
         ...(name === "words" ? { guide: "words/src/guide.ts" } : {}),

@@ -1,4 +1,6 @@
-import { type DrawnPart, parseSpec, systemModule, type VehicleDescription, type View } from "@setfair/engine";
+import type { DrawnPart, VehicleDescription, View } from "@setfair/engine";
+// by the light door: the hirer's phone draws a vehicle too, and brings no room of the desk for it
+import { parseSpec, systemModule } from "@setfair/engine/systems";
 
 /** Where the fitted systems show in one view, in the order in which they are fitted. A spec that its system refuses throws. */
 export function fittedParts(vehicle: VehicleDescription, view: View): readonly DrawnPart[] {
