@@ -112,6 +112,9 @@ describe.each([
       if (stage === "onHire") expect(at(from) < today && at(to) >= today).toBe(true);
       if (stage === "booked" || stage === "enquiry") expect(at(from) >= today).toBe(true);
     }
+    const back = rows.find(({ stage }) => stage === "returned");
+    const page = await get(`/hires/${back?.id}`);
+    expect(page.waits).toMatchObject([{ code: "secondLook", whose: "yard" }]);
     const day = await get("/today");
     expect(day.out.length).toBeGreaterThanOrEqual(2);
     expect(day.back.length).toBeGreaterThanOrEqual(2);

@@ -140,7 +140,10 @@ async function walk(
     const at = new Date(
       Date.parse(direction === "out" ? period.from : period.to) - 40 * 60_000,
     ).toISOString();
-    const records = walkedRecords({ hireId, vehicle, direction, signer: hire.customer.name, nights, at });
+    // the one that is still to be settled came back in the rain
+    const wet = direction === "back" && hire.stage === "returned" ? ["cab.underside"] : [];
+    const signer = hire.customer.name;
+    const records = walkedRecords({ hireId, vehicle, direction, signer, nights, at, wet });
     const refused = (await store.records.append(records)).find(({ ok }) => !ok);
     if (refused !== undefined) throw new Error(`demo: a record was refused, ${JSON.stringify(refused)}`);
   }

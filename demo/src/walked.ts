@@ -10,6 +10,8 @@ interface Walk {
   readonly nights: number;
   /** instant at which it begins */
   readonly at: string;
+  /** checks that were too wet or dirty to judge */
+  readonly wet?: readonly string[];
 }
 type Content = NewRecord["content"];
 
@@ -103,7 +105,8 @@ export function walkedRecords(walk: Walk): readonly DepotRecord[] {
   add("walkStarted", { direction });
   for (const check of composeWalkRound(vehicle, direction).steps.flatMap(({ checks }) => checks)) {
     const { kind, content } = contentOf(check, direction, odometerAt(walk));
-    add(kind, content);
+    const isWet = walk.wet?.includes(check.id) === true;
+    add(kind, isWet ? { ...content, saw: "tooWetOrDirty" } : content);
   }
   add("mark", mark(direction, { xShare: 0.2, yShare: 0.55 }, "scratch", 40));
   add("mark", mark(direction, { xShare: 0.5, yShare: 0.55 }, "dent", 25));

@@ -18,7 +18,7 @@ let desk: Page;
 let errors: string[];
 /** odometer as it left, km */
 let left = 0;
-let hire: { readonly id: string; readonly vehicle: { readonly id: string } };
+let hire: { readonly id: string; readonly vehicle: { readonly id: string; readonly registration: string } };
 
 beforeAll(async () => {
   server = await startServer();
@@ -147,7 +147,10 @@ async function lookAgain(): Promise<void> {
   const yard = await browser.context.newPage();
   await yard.setViewportSize({ width: 820, height: 1180 });
   await yard.goto(`${server.url}/yard`);
-  await yard.getByText(/^Second look after the wash, by/).click();
+  await yard
+    .locator(".yard-row", { hasText: hire.vehicle.registration })
+    .filter({ hasText: "Second look after the wash" })
+    .click();
   await yard.getByRole("heading", { name: "Rear", exact: true }).waitFor();
   await walkRound(yard);
   await yard.getByRole("button", { name: "Sign for the condition" }).click();
