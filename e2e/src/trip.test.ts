@@ -1,0 +1,126 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { DEMO_SIGN_INS } from "@setfair/demo";
+import type { BrowserContext, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { axeViolations, openBrowser, watchErrors } from "./browser.ts";
+import { civilIn, signIn } from "./desk-acts.ts";
+import { type RunningServer, root, startServer } from "./server.ts";
+
+// The forecast explains itself: what a post can do, what moves the answer, where the weather comes from.
+
+let server: RunningServer;
+let browser: { context: BrowserContext; close(): Promise<void> };
+let desk: Page;
+let errors: string[];
+
+beforeAll(async () => {
+  server = await startServer();
+  browser = await openBrowser({ width: 1366, height: 900 });
+  desk = await browser.context.newPage();
+  const manager = DEMO_SIGN_INS[0];
+  await signIn(desk, server.url, manager.login, manager.password);
+  errors = watchErrors(desk);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await server?.stop();
+});
+
+interface Answer {
+  readonly hire: { readonly id: string };
+}
+
+function ask(method: string, path: string, body: unknown): Promise<Answer> {
+  return desk.evaluate(
+    async ([how, where, what]) => {
+      const answer = await fetch(`/api${where}`, {
+        method: how as string,
+        headers: { "content-type": "application/json" },
+        body: JSON.stringify(what),
+      });
+      if (!answer.ok) throw new Error(`${how} ${where}: ${answer.status} ${await answer.text()}`);
+      return (await answer.json()) as never;
+    },
+    [method, path, body] as const,
+  );
+}
+
+/** Three cold nights: one off the post, then two on one of 6 A. */
+async function makeHire(): Promise<string> {
+  const day = (days: number) => civilIn(24 * days).slice(0, 10);
+  const from = `${day(80)}T14:00`;
+  const to = `${day(83)}T10:00`;
+  const { hire } = await ask("POST", "/hires", {
+    customer: { name: "Wilma Postlethwaite", email: "wilma@example.org", telephone: "01632 960321" },
+    party: {
+      travellers: ["a", "b"].map((id) => ({ id, kind: "adult" })),
+      dogs: 0,
+      experience: "first",
+    },
+    from,
+    to,
+    vehicleId: "pv2",
+  });
+  const { trip } = JSON.parse(readFileSync(join(root, "examples/trip.input.json"), "utf8"));
+  const [wild, , village] = trip.stops;
+  await ask("PUT", `/hires/${hire.id}/trip`, {
+    ...trip,
+    depart: from,
+    return: to,
+    stops: [
+      { ...wild, arrive: `${day(80)}T18:00`, leave: `${day(81)}T10:00` },
+      {
+        ...village,
+        arrive: `${day(81)}T15:00`,
+        leave: `${day(83)}T07:00`,
+        pitch: { ...village.pitch, postAmperes: 6 },
+      },
+    ],
+  });
+  return hire.id;
+}
+
+test("the trip says what its post can do, what moves the answer, and takes a forecast by hand", async () => {
+  const id = await makeHire();
+  await desk.goto(`${server.url}/hires/${id}/trip`);
+  const posts = desk.locator("section[aria-labelledby=posts-title]");
+  await posts.getByText("an ordinary kettle, up to 13").waitFor();
+  expect(await posts.textContent()).toMatch(/ordinary kettle, up to 13.A: trips it/);
+  expect(await posts.textContent()).toContain("Mains can kill");
+
+  // the chart is worked out beside the page and drawn with its bars
+  const why = desk.locator("section[aria-labelledby=why-title]");
+  await why.locator(".swing-row [role=img]").first().waitFor();
+  expect(await why.locator(".swing-row [role=img]").count()).toBeLessThanOrEqual(5);
+
+  // by keys alone: a day that nobody may enter the wrong way round
+  const weather = desk.locator("section[aria-labelledby=weather-title]");
+  expect(await weather.textContent()).toContain("climate of its places");
+  await weather.getByRole("button", { name: "Enter it by hand" }).focus();
+  await desk.keyboard.press("Enter");
+  const low = weather.getByLabel("Lowest, °C").first();
+  const high = weather.getByLabel("Highest, °C").first();
+  await low.focus();
+  await desk.keyboard.type("-9");
+  await desk.keyboard.press("Tab");
+  await desk.keyboard.type("-12");
+  await desk.keyboard.press("Tab");
+  await weather.getByText("Not below the lowest").waitFor();
+  expect(await weather.getByRole("button", { name: "Keep it and run" }).isDisabled()).toBe(true);
+  await high.focus();
+  await desk.keyboard.press("ControlOrMeta+A");
+  await desk.keyboard.type("-2");
+  await desk.keyboard.press("Tab");
+  await weather.getByRole("button", { name: "Keep it and run" }).focus();
+  await desk.keyboard.press("Enter");
+  await weather.getByText("1 day by this forecast").waitFor();
+  await desk.getByText("1 day by forecast (Entered at the desk)").waitFor({ state: "attached" });
+
+  expect(await axeViolations(desk)).toEqual([]);
+  await desk.setViewportSize({ width: 320, height: 700 });
+  await desk.waitForTimeout(300);
+  expect(await desk.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+  expect(errors).toEqual([]);
+});
