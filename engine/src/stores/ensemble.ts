@@ -102,8 +102,8 @@ export function boundIn(e: Ensemble, store: number, mostIn: Float64Array): void 
   }
 }
 
-/** Books the own loss of a store at the end of a step (negative: a gain), never past empty or full. */
-export function bookLoss(e: Ensemble, store: number, loss: Float64Array): number {
+/** Books the own loss of a store at the end of a step (negative: a gain), never past empty or full; adds it up in `lost`. */
+export function bookLoss(e: Ensemble, store: number, loss: Float64Array, lost: Float64Array): void {
   const level = e.level[store]!;
   const capacity = e.capacity[store]!;
   const into = e.into[store]!;
@@ -115,12 +115,12 @@ export function bookLoss(e: Ensemble, store: number, loss: Float64Array): number
     if (after < 0) after = 0;
     else if (after > capacity[i]!) after = capacity[i]!;
     level[i] = after;
-    const lost = before - after;
-    if (lost >= 0) outOf[i] = outOf[i]! + lost;
-    else into[i] = into[i]! - lost;
-    total += lost;
+    const gone = before - after;
+    if (gone >= 0) outOf[i] = outOf[i]! + gone;
+    else into[i] = into[i]! - gone;
+    total += gone;
   }
-  return total;
+  lost[store] = lost[store]! + total;
 }
 
 /** Sets a level from outside (filled, emptied, read on the panel) and books the difference. */

@@ -13,17 +13,17 @@ const NIGHT_FROM_H = 21;
 const NIGHT_TO_H = 9;
 
 interface Points {
-  readonly p10: number[];
-  readonly p50: number[];
-  readonly p90: number[];
+  readonly p10: Float64Array;
+  readonly p50: Float64Array;
+  readonly p90: Float64Array;
   /** the values of the lives at the last point: most stores stand still at night, and are then not put in order again */
   readonly last: Float64Array;
 }
-const points = (n: number): Points => ({
-  p10: [],
-  p50: [],
-  p90: [],
-  last: new Float64Array(n).fill(Number.NaN),
+const points = (n: number, marks: number): Points => ({
+  p10: new Float64Array(marks),
+  p50: new Float64Array(marks),
+  p90: new Float64Array(marks),
+  last: new Float64Array(n),
 });
 
 export interface LevelAt {
@@ -38,7 +38,7 @@ export class StoreRecord {
   /** hour of the first trouble; infinite where it never came */
   readonly troubleH: Float64Array;
   /** mean over the lives of all that was used by each hour: drawn, or for waste and cassette put in */
-  readonly used: number[] = [];
+  readonly used: Float64Array;
   readonly arrive: LevelAt[] = [];
   readonly leave: (LevelAt | null)[] = [];
   readonly index: number;
@@ -47,8 +47,10 @@ export class StoreRecord {
   constructor(
     readonly store: StoreId,
     n: number,
+    marks: number,
   ) {
-    this.band = points(n);
+    this.band = points(n, marks);
+    this.used = new Float64Array(marks);
     this.index = indexOf(store);
     this.isFullTrouble = STORES[store].trouble === "full";
     this.troubleH = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
@@ -76,64 +78,78 @@ export class TripRecorder implements Recorder {
     private readonly restarts: readonly { readonly store: StoreId; readonly step: number }[] = [],
   ) {
     const { n } = spread;
-    this.outside = points(n);
-    this.cabin = points(n);
-    this.stores = tracked.map((store) => new StoreRecord(store, n));
+    this.perHour = Math.round(1 / timeline.dtH);
+    const marks = Math.ceil(timeline.steps / this.perHour) + 1;
+    this.outside = points(n, marks);
+    this.cabin = points(n, marks);
+    this.stores = tracked.map((store) => new StoreRecord(store, n, marks));
     this.coldest = timeline.stops.map(() => new Float64Array(n).fill(Number.POSITIVE_INFINITY));
     this.cabinLeast = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
-    this.perHour = Math.round(1 / timeline.dtH);
     this.nightOf = nightsOf(timeline);
     this.edges = new Set(timeline.stops.flatMap(({ arrive, leave }) => [arrive, leave]));
   }
 
+  // no closures in what runs at every step: each would take memory for what it sees
   before(step: number, live: LiveState): void {
     if (step % this.perHour === 0 || step === this.timeline.steps) this.mark(step, live);
     for (let k = 0; k < this.stores.length; k++) this.watch(this.stores[k]!, step, live);
     this.watchCold(step, live);
-    if (this.edges.has(step))
-      this.timeline.stops.forEach(({ arrive }, stop) => {
-        if (arrive === step)
-          for (const record of this.stores) record.arrive[stop] = this.levelAt(record.store, live);
-      });
+    if (this.edges.has(step)) this.arriveAt(step, live);
     if (step === this.timeline.steps) {
       for (const record of this.stores) record.arrive.push(this.levelAt(record.store, live));
     }
   }
 
   after(step: number, live: LiveState): void {
+    if (this.restarts.length > 0) this.forgetBefore(step);
+    if (this.edges.has(step)) this.leaveAt(step, live);
+  }
+
+  private arriveAt(step: number, live: LiveState): void {
+    this.timeline.stops.forEach(({ arrive }, stop) => {
+      if (arrive === step)
+        for (const record of this.stores) record.arrive[stop] = this.levelAt(record.store, live);
+    });
+  }
+
+  private leaveAt(step: number, live: LiveState): void {
+    this.timeline.stops.forEach(({ leave }, stop) => {
+      if (leave === step)
+        for (const record of this.stores) record.leave[stop] = this.levelAt(record.store, live);
+    });
+  }
+
+  private forgetBefore(step: number): void {
     for (const restart of this.restarts) {
       if (restart.step !== step) continue;
       this.stores.find(({ store }) => store === restart.store)?.troubleH.fill(Number.POSITIVE_INFINITY);
     }
-    if (this.edges.has(step))
-      this.timeline.stops.forEach(({ leave }, stop) => {
-        if (leave === step)
-          for (const record of this.stores) record.leave[stop] = this.levelAt(record.store, live);
-      });
   }
 
   private mark(step: number, live: LiveState): void {
-    this.hours.push(step * this.timeline.dtH);
-    this.push(this.outside, live.outsideC);
-    this.push(this.cabin, live.cabinC);
-    for (const { index, isFullTrouble, band, used } of this.stores) {
-      this.push(band, live.ensemble.level[index]!);
-      used.push(this.spread.mean((isFullTrouble ? live.ensemble.into : live.ensemble.outOf)[index]!));
+    const k = this.hours.push(step * this.timeline.dtH) - 1;
+    this.put(this.outside, k, live.outsideC);
+    this.put(this.cabin, k, live.cabinC);
+    const { level, into, outOf } = live.ensemble;
+    for (let s = 0; s < this.stores.length; s++) {
+      const { index, isFullTrouble, band, used } = this.stores[s]!;
+      this.put(band, k, level[index]!);
+      used[k] = this.spread.mean((isFullTrouble ? into : outOf)[index]!);
     }
   }
 
-  private push({ p10, p50, p90, last }: Points, values: Float64Array): void {
-    if (isSame(values, last)) {
-      p10.push(p10.at(-1)!);
-      p50.push(p50.at(-1)!);
-      p90.push(p90.at(-1)!);
+  private put({ p10, p50, p90, last }: Points, k: number, values: Float64Array): void {
+    if (k > 0 && isSame(values, last)) {
+      p10[k] = p10[k - 1]!;
+      p50[k] = p50[k - 1]!;
+      p90[k] = p90[k - 1]!;
       return;
     }
     last.set(values);
     const found = this.spread.read(values, SHARES);
-    p10.push(found[0]!);
-    p50.push(found[1]!);
-    p90.push(found[2]!);
+    p10[k] = found[0]!;
+    p50[k] = found[1]!;
+    p90[k] = found[2]!;
   }
 
   private levelAt(store: StoreId, live: LiveState): LevelAt {
@@ -183,7 +199,12 @@ function nightsOf({ steps, stops, clockH }: Timeline): Int16Array {
 }
 
 /** The points as plain rounded numbers: thousandths carry no meaning and cost bytes. */
-export function roundBand({ p10, p50, p90 }: StoreBand): StoreBand {
-  const round = (values: readonly number[]) => values.map((value) => Math.round(value * 1000) / 1000);
-  return { p10: round(p10), p50: round(p50), p90: round(p90) };
+export function roundBand({ p10, p50, p90 }: Pick<Points, "p10" | "p50" | "p90">): StoreBand {
+  return { p10: rounded(p10), p50: rounded(p50), p90: rounded(p90) };
+}
+
+function rounded(values: Float64Array): number[] {
+  const plain = new Array<number>(values.length);
+  for (let k = 0; k < values.length; k++) plain[k] = Math.round(values[k]! * 1000) / 1000;
+  return plain;
 }

@@ -111,12 +111,16 @@ export function runStep(lists: StepLists, ensemble: Ensemble, place: number): vo
     one.isWanted = one.running.prepare(view);
   }
   setBounds(lists, ensemble);
-  for (const { one, without } of watched)
+  for (let k = 0; k < watched.length; k++) {
+    const { one, without } = watched[k]!;
     if (one.isWanted) addUp(one.running.demand, without.asked, without.askedAt, place);
+  }
   for (let k = 0; k < runnings.length; k++) settleRunning(runnings[k]!.one, ensemble);
   for (let k = 0; k < again.length; k++) settleRunning(again[k]!, ensemble);
-  for (const { one, without } of watched)
+  for (let k = 0; k < watched.length; k++) {
+    const { one, without } = watched[k]!;
     if (one.isWanted) addUp(one.running.demand, without.unmet, without.unmetAt, place);
+  }
   for (let k = 0; k < onDemand.length; k++) returnUnused(onDemand[k]!, ensemble);
   for (let k = 0; k < losses.length; k++) lose(losses[k]!, ensemble);
 }
@@ -142,5 +146,5 @@ function lose({ store, view, lost, does }: Kept<"lose">, ensemble: Ensemble): vo
   const start = ensemble.atStart[store]!;
   for (let i = 0; i < n; i++) scratchA[i] = level[i]! - start[i]!;
   does(view, scratchA, scratchB);
-  lost[store] = lost[store]! + bookLoss(ensemble, store, scratchB);
+  bookLoss(ensemble, store, scratchB, lost);
 }

@@ -31,11 +31,17 @@ export function inletPowerW(spec: HookUpSpec, postAmperes: number, leadOnDrum: b
 
 function startHookUp(spec: HookUpSpec, { n, dtH, setting }: PhysicsContext): Running {
   const mode = createMode("post", n, [], ["mains230"]);
+  let filledFor = 0;
+  let power = 0;
   return createRunning(n, [mode], (view, demand) => {
-    if (view.postAmperes <= 0) return false;
-    const power = inletPowerW(spec, view.postAmperes, setting.leadOnDrum === true);
+    const { postAmperes } = view;
+    if (postAmperes <= 0) return false;
+    if (postAmperes !== filledFor) {
+      filledFor = postAmperes;
+      power = inletPowerW(spec, postAmperes, setting.leadOnDrum === true);
+      fillAll(mode.gives[0]!, power * dtH);
+    }
     fillAll(demand, 1);
-    fillAll(mode.gives[0]!, power * dtH);
     return power > 0;
   });
 }
