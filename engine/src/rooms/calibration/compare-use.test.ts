@@ -115,6 +115,22 @@ describe("measured use beside the forecast of the same hours", () => {
     expect(roomy([...rough, ...exact])).toEqual(roomy(exact));
   });
 
+  it("is with a rate what it is without, times the rate and wider by its spread: what judging takes for granted", () => {
+    const readings = readOff(winter, ["lpg", "freshWater", "cassette"], [FROM, TO]);
+    const rate = { times: 1.2, sd: 0.15, width: 1 };
+    const rates = { lpg: rate, freshWater: rate, cassette: rate };
+    const many = { ...winter, runs: 2000 };
+    const plain = compare({ readings }, many).comparisons;
+    const rated = compare({ readings }, { ...many, rates }).comparisons;
+    for (const { store, quantiles, mean } of plain) {
+      const [found] = rated.filter((each) => each.store === store);
+      expect(found!.mean.value / mean.value, store).toBeCloseTo(1.2 * Math.exp(0.15 ** 2 / 2), 1);
+      const spread = (of: readonly number[]) => Math.log(of[17]! / of[1]!) / 2.563;
+      expect(spread(found!.quantiles), store).toBeCloseTo(Math.hypot(spread(quantiles), 0.15), 1);
+      expect(found!.quantiles[9]! / quantiles[9]!, store).toBeCloseTo(1.2, 1);
+    }
+  });
+
   it("gives the same again for the same hire, and names a reading that lies outside it", () => {
     const readings = readOff(winter, ["lpg"], [FROM, TO]);
     expect(compare({ readings })).toEqual(compare({ readings }));
