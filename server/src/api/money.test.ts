@@ -59,6 +59,23 @@ describe.each(testedStores())("money by the API on $kind", ({ kind }) => {
     expect((await refused("yard", "GET", `/hires/${id}/money`)).code).toBe("notAllowed");
   });
 
+  it("the balance is due by the days of the terms that the hire was quoted under", async () => {
+    const asked = { customer: CUSTOMER, party: PARTY, from: "2026-11-20T14:00", to: "2026-11-27T10:00" };
+    const hire = (await must("desk", "POST", "/hires", { ...asked, vehicleId: "pv2" })).hire.id;
+    await must("desk", "POST", `/hires/${hire}/quote`, { extras: [], accept: true });
+    const dueOn = async () => {
+      const { instalments } = await must("desk", "GET", `/hires/${hire}/money`);
+      return instalments.find(({ what }: { what: string }) => what === "balance").dueOn;
+    };
+    // 35 days in the invented firm's terms
+    expect(await dueOn()).toBe("2026-10-16");
+    const { hire: now } = await must("manager", "GET", "/terms");
+    const next = { ...now.terms, id: "later", validFrom: "2026-07-01", balanceDaysBefore: 10 };
+    await must("manager", "PUT", "/terms", { hire: next });
+    expect(await dueOn()).toBe("2026-10-16");
+    await must("manager", "PUT", "/terms", { hire: { ...now.terms, id: "again", validFrom: "2026-07-01" } });
+  });
+
   it("sending a payment twice records it once; it cannot be dated ahead, nor be a hold", async () => {
     const body = { id: `p1-${kind}`, kind: "payment", pence: 30_000 };
     expect((await pay(body)).status).toBe(200);

@@ -1,41 +1,39 @@
 import { problemAt } from "../../api/failure.ts";
 import { Button, DateField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
-import type { PieceProps, Settings } from "./piece-props.ts";
+import { useSignedIn } from "../session.ts";
+import type { PieceProps, Settings } from "./depot-page.tsx";
 
 type Holiday = Settings["schoolHolidays"][number];
 
-/** First and last days, one line each. */
-export function HolidayFields({ value, change, failure }: PieceProps) {
+/** First and last days, one line each; what is over is folded away. */
+export function HolidayFields(props: PieceProps) {
+  const { value, change } = props;
   const { schoolHolidays } = value;
-  const put = (place: number, next: Holiday | null) =>
-    change({
-      schoolHolidays: schoolHolidays.flatMap((each, k) =>
-        k !== place ? [each] : next === null ? [] : [next],
-      ),
-    });
+  const { today } = useSignedIn();
+  const places = schoolHolidays.map((holiday, place) => ({ holiday, place }));
+  const isOver = ({ to }: Holiday) => to !== "" && to < today;
+  const over = places.filter(({ holiday }) => isOver(holiday));
   return (
     <section className="card stack" aria-labelledby="holidays-title">
       <h2 id="holidays-title">{t("depot.holidays")}</h2>
       <p className="quiet">{t("depot.holidaysNote")}</p>
       {schoolHolidays.length === 0 && <p>{t("depot.noHolidays")}</p>}
-      {schoolHolidays.map((holiday, k) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a holiday is its place while its days are being typed
-        <div key={k} className="span-row">
-          {(["from", "to"] as const).map((end) => (
-            <DateField
-              key={end}
-              label={t(end === "from" ? "depot.first" : "depot.last")}
-              value={holiday[end]}
-              onChange={(day) => put(k, { ...holiday, [end]: day })}
-              error={problemAt(failure, `schoolHolidays.${k}.${end}`)}
-            />
-          ))}
-          <Button look="quiet" onPress={() => put(k, null)}>
-            {t("depot.removeHoliday")}
-          </Button>
-        </div>
-      ))}
+      {over.length > 0 && (
+        <details>
+          <summary className="fold">{t("depot.holidaysOver", { n: over.length })}</summary>
+          <div className="stack">
+            {over.map(({ holiday, place }) => (
+              <HolidayLine key={place} {...props} holiday={holiday} place={place} />
+            ))}
+          </div>
+        </details>
+      )}
+      {places
+        .filter(({ holiday }) => !isOver(holiday))
+        .map(({ holiday, place }) => (
+          <HolidayLine key={place} {...props} holiday={holiday} place={place} />
+        ))}
       <div>
         <Button
           look="quiet"
@@ -45,5 +43,36 @@ export function HolidayFields({ value, change, failure }: PieceProps) {
         </Button>
       </div>
     </section>
+  );
+}
+
+function HolidayLine({
+  value,
+  change,
+  failure,
+  holiday,
+  place,
+}: PieceProps & { readonly holiday: Holiday; readonly place: number }) {
+  const put = (next: Holiday | null) =>
+    change({
+      schoolHolidays: value.schoolHolidays.flatMap((each, k) =>
+        k !== place ? [each] : next === null ? [] : [next],
+      ),
+    });
+  return (
+    <div className="span-row">
+      {(["from", "to"] as const).map((end) => (
+        <DateField
+          key={end}
+          label={t(end === "from" ? "depot.first" : "depot.last")}
+          value={holiday[end]}
+          onChange={(day) => put({ ...holiday, [end]: day })}
+          error={problemAt(failure, `schoolHolidays.${place}.${end}`)}
+        />
+      ))}
+      <Button look="quiet" onPress={() => put(null)}>
+        {t("depot.removeHoliday")}
+      </Button>
+    </div>
   );
 }

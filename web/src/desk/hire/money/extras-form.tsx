@@ -6,6 +6,7 @@ import { NumberField } from "../../../parts/index.ts";
 import { has, moneyText, say, t } from "../../../parts/words.ts";
 import type { HirePageData } from "../use-hire.ts";
 import { type Sizes, sizedCount } from "./sizes.ts";
+import "../abroad/abroad.css";
 
 /** Number wanted of each extra, by its id in the terms. */
 export type Extras = Readonly<Record<string, number>>;
