@@ -8,8 +8,9 @@ import { median } from "./line.ts";
 export async function measure(
   tasks: Readonly<Record<string, () => unknown>>,
   rounds = 9,
+  warmup = 2,
 ): Promise<readonly number[]> {
-  const bench = new Bench({ time: 0, iterations: rounds, warmupTime: 0, warmupIterations: 2 });
+  const bench = new Bench({ time: 0, iterations: rounds, warmupTime: 0, warmupIterations: warmup });
   for (const [name, task] of Object.entries(tasks)) bench.add(name, task);
   await bench.run();
   return bench.tasks.map(({ name, result }) => {

@@ -5,6 +5,8 @@ import { median } from "./line.ts";
 
 /** Bytes. */
 export interface Growth {
+  /** heap and array buffers together, right after the work */
+  readonly both: number;
   readonly heap: number;
   readonly buffers: number;
   readonly keptHeap: number;
@@ -36,9 +38,12 @@ export async function growthOf(work: () => object): Promise<Growth> {
     const after = process.memoryUsage();
     await collect();
     const kept = process.memoryUsage();
+    const heap = after.heapUsed - before.heapUsed;
+    const buffers = after.arrayBuffers - before.arrayBuffers;
     grown.push({
-      heap: after.heapUsed - before.heapUsed,
-      buffers: after.arrayBuffers - before.arrayBuffers,
+      both: heap + buffers,
+      heap,
+      buffers,
       keptHeap: kept.heapUsed - before.heapUsed,
       keptBuffers: kept.arrayBuffers - before.arrayBuffers,
     });
@@ -46,6 +51,7 @@ export async function growthOf(work: () => object): Promise<Growth> {
   if (held.length !== ROUNDS) throw new Error("growthOf: expected every answer to be held");
   const middle = (of: keyof Growth) => median(grown.map((growth) => growth[of]));
   return {
+    both: middle("both"),
     heap: middle("heap"),
     buffers: middle("buffers"),
     keptHeap: middle("keptHeap"),
