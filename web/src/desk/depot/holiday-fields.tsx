@@ -2,7 +2,7 @@ import { problemAt } from "../../api/failure.ts";
 import { Button, DateField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
 import { useSignedIn } from "../session.ts";
-import type { PieceProps, Settings } from "./depot-page.tsx";
+import type { PieceProps, Settings } from "./piece-props.ts";
 
 type Holiday = Settings["schoolHolidays"][number];
 
