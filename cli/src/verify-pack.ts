@@ -25,7 +25,12 @@ export interface PackAnswer {
   readonly photographs: number;
   /** hashes that a record names and that the pack does not hold */
   readonly absent: readonly string[];
-  readonly frozen: { readonly held: number; readonly changed: readonly string[] };
+  readonly frozen: {
+    readonly held: number;
+    readonly changed: readonly string[];
+    /** results whose hash stands in a record, and so in the chain of receipts */
+    readonly chained: number;
+  };
 }
 
 const check = <T>(schema: z.ZodMiniType<T>, value: unknown, file: string): T => {
@@ -49,6 +54,12 @@ function namedBy({ records }: RecordsExport): ReadonlySet<string> {
       if (typeof one === "string") named.add(one);
   }
   return named;
+}
+
+/** Hashes of frozen results that the records name. */
+function frozenIn({ records }: RecordsExport): ReadonlySet<unknown> {
+  const named = records.flatMap((record) => (isErased(record) || record.kind !== "frozen" ? [] : [record]));
+  return new Set(named.map(({ content }) => (content.result as { readonly hash?: unknown } | null)?.hash));
 }
 
 /** Goes through the files of an unpacked pack: each must be what the list says, each photograph what a record names. */
@@ -84,6 +95,10 @@ export async function verifyPack(io: Io, folder: string, records: RecordsExport)
     unnamed,
     photographs: held.size,
     absent: [...named].filter((one) => !held.has(one)),
-    frozen: { held: frozen.length, changed: other.map(({ room }) => room) },
+    frozen: {
+      held: frozen.length,
+      changed: other.map(({ room }) => room),
+      chained: frozen.filter(({ hash: said }) => frozenIn(records).has(said)).length,
+    },
   };
 }

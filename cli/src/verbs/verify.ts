@@ -76,7 +76,11 @@ function packLines(pack: PackAnswer | null): readonly string[] {
     ...each("missing", missing),
     ...each("unnamed", unnamed),
     WORDS.t("cli.verify.photographs", { held: photographs, absent: absent.length }),
-    WORDS.t("cli.verify.frozen", { held: frozen.held, changed: frozen.changed.length }),
+    WORDS.t("cli.verify.frozen", {
+      held: frozen.held,
+      changed: frozen.changed.length,
+      chained: frozen.chained,
+    }),
   ];
 }
 

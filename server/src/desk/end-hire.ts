@@ -1,6 +1,7 @@
 import { chargeOnEnding, type EndingCharge } from "@setfair/engine";
 import type { OpenHire } from "../api/handlers/change-hire.ts";
 import { type EndingDocument, toJson } from "./documents.ts";
+import { freeze } from "./freeze.ts";
 import { type HireData, partOf } from "./hire-data.ts";
 import { moneyOfHire } from "./money-of-hire.ts";
 
@@ -33,10 +34,11 @@ export async function keepEnding(
   await hire.putPart("ending", ending);
   if (charge === null) return;
   const termsVersion = partOf(data, "quote")?.termsVersionId ?? null;
-  await hire.store.frozen.add({
+  await freeze(hire.store, {
     hireId: data.row.id,
     room: "cancellation",
     by: hire.by,
+    at: data.now,
     document: toJson({ ...ending, versions: { terms: termsVersion } }),
   });
 }

@@ -3,6 +3,7 @@ import type { AppContext } from "../../context.ts";
 import { conditionOf, inputNow, settlementOf } from "../../desk/after-hire.ts";
 import { clockFindings } from "../../desk/clock-findings.ts";
 import { NO_SETTLEMENT, toJson } from "../../desk/documents.ts";
+import { freeze } from "../../desk/freeze.ts";
 import { plainFinding } from "../../desk/glass.ts";
 import { type HireData, partOf, readHireData } from "../../desk/hire-data.ts";
 import { localOf } from "../../desk/local-time.ts";
@@ -109,10 +110,11 @@ export const afterHandlers = {
         vehicle: hire.data.vehicle?.version.versionId ?? null,
         engine: ENGINE_VERSION,
       };
-      const frozen = await hire.store.frozen.add({
+      const frozen = await freeze(hire.store, {
         hireId: hire.data.row.id,
         room: "settlement",
         by: hire.by,
+        at: hire.data.now,
         document: toJson({ input, answer, versions }),
       });
       const kept = partOf(hire.data, "settlement") ?? NO_SETTLEMENT;

@@ -1,6 +1,7 @@
 import { briefingFor } from "../../desk/briefing.ts";
 import { NO_READINESS, toJson } from "../../desk/documents.ts";
 import { forecastOf } from "../../desk/forecast.ts";
+import { freeze } from "../../desk/freeze.ts";
 import { loadAnswer } from "../../desk/gates.ts";
 import { glassOf } from "../../desk/glass.ts";
 import { type HireData, partOf, VEHICLE_ROOM } from "../../desk/hire-data.ts";
@@ -23,13 +24,10 @@ function versionsOf(data: HireData) {
 }
 
 /** What was signed on stays as it was shown. */
-async function freeze(hire: OpenHire, room: string, document: object): Promise<void> {
-  await hire.store.frozen.add({
-    hireId: hire.data.row.id,
-    room,
-    by: hire.by,
-    document: toJson({ ...document, versions: versionsOf(hire.data) }),
-  });
+function freezeHere(hire: OpenHire, room: string, document: object) {
+  const { store, by, data } = hire;
+  const whole = toJson({ ...document, versions: versionsOf(data) });
+  return freeze(store, { hireId: data.row.id, room, by, at: data.now, document: whole });
 }
 
 export const keyHandlers = {
@@ -50,18 +48,22 @@ export const keyHandlers = {
           findings: findings.map(({ override: _, ...finding }) => finding),
         });
       }
-      await freeze(hire, "glass", { state: glass.state, gates: glass.gates, conditions: glass.conditions });
+      await freezeHere(hire, "glass", {
+        state: glass.state,
+        gates: glass.gates,
+        conditions: glass.conditions,
+      });
       if (data.vehicle !== null)
-        await freeze(hire, VEHICLE_ROOM, {
+        await freezeHere(hire, VEHICLE_ROOM, {
           versionId: data.vehicle.version.versionId,
           document: data.vehicle.document,
         });
       if (forecast !== null)
-        await freeze(hire, "forecast", { inputHash: forecast.inputHash, answer: forecast.answer });
+        await freezeHere(hire, "forecast", { inputHash: forecast.inputHash, answer: forecast.answer });
       const load = loadAnswer(data);
-      if (load !== null) await freeze(hire, "load", { plan: partOf(data, "load"), answer: load });
+      if (load !== null) await freezeHere(hire, "load", { plan: partOf(data, "load"), answer: load });
       const briefing = briefingFor(data, forecast?.answer ?? null);
-      if (briefing !== null) await freeze(hire, "briefing", { answer: briefing });
+      if (briefing !== null) await freezeHere(hire, "briefing", { answer: briefing });
       await hire.putPart("readiness", {
         ...(partOf(data, "readiness") ?? NO_READINESS),
         keysOutAt: data.now,

@@ -1,5 +1,6 @@
 import type { Quote, RoomAnswer } from "@setfair/engine";
 import { type QuoteDocument, toJson } from "../../desk/documents.ts";
+import { freeze } from "../../desk/freeze.ts";
 import { readGates } from "../../desk/gates.ts";
 import { partOf } from "../../desk/hire-data.ts";
 import { quoteFor } from "../../desk/quote-hire.ts";
@@ -13,10 +14,11 @@ import { changeHire, type OpenHire } from "./change-hire.ts";
 async function acceptQuote(hire: OpenHire, quote: QuoteDocument): Promise<QuoteDocument> {
   const { answer } = quote;
   if (answer.result === null) throw new Refusal("refused", { findings: answer.findings });
-  const frozen = await hire.store.frozen.add({
+  const frozen = await freeze(hire.store, {
     hireId: hire.data.row.id,
     room: "quote",
     by: hire.by,
+    at: hire.data.now,
     document: toJson({
       answer,
       versions: {

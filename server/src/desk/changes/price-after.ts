@@ -1,6 +1,7 @@
 import { figure, gbp, type Quote } from "@setfair/engine";
 import type { OpenHire } from "../../api/handlers/change-hire.ts";
 import { type QuoteDocument, toJson } from "../documents.ts";
+import { freeze } from "../freeze.ts";
 import { type HireData, partOf } from "../hire-data.ts";
 import { moneyOfHire } from "../money-of-hire.ts";
 import { quoteFor } from "../quote-hire.ts";
@@ -80,10 +81,11 @@ export async function keepQuote(hire: OpenHire, quote: QuoteDocument | null): Pr
     engine: ENGINE_VERSION,
   };
   const document = toJson({ answer, versions });
-  const frozen = await hire.store.frozen.add({
+  const frozen = await freeze(hire.store, {
     hireId: hire.data.row.id,
     room: "quote",
     by: hire.by,
+    at: hire.data.now,
     document,
   });
   await hire.putPart("quote", { ...quote, frozenId: frozen.id });
