@@ -41,7 +41,10 @@ export function daySun(
       const w = (clockH + shiftH - 12) * 15 * RAD;
       const turns = Math.floor((w + Math.PI) / (2 * Math.PI));
       if (!(half > 0)) return turns;
-      const within = Math.max(-sunset, Math.min(sunset, w - turns * 2 * Math.PI));
+      const within = w - turns * 2 * Math.PI;
+      // before sunrise nothing has come, after sunset all
+      if (within <= -sunset) return turns;
+      if (within >= sunset) return turns + 1;
       return turns + (area(within) + half) / (2 * half);
     },
     solarHour: (clockH) => (((clockH + shiftH) % 24) + 24) % 24,

@@ -190,12 +190,14 @@ function isSame(one: Float64Array, other: Float64Array): boolean {
 }
 
 function nightsOf({ steps, stops, clockH }: Timeline): Int16Array {
-  return Int16Array.from({ length: steps + 1 }, (_, step) => {
-    if (step === 0) return -1;
-    const clock = clockH[step - 1]!;
-    if (clock < NIGHT_FROM_H && clock >= NIGHT_TO_H) return -1;
-    return stops.findIndex(({ arrive, leave }) => step > arrive && step <= leave);
+  const nights = new Int16Array(steps + 1).fill(-1);
+  stops.forEach(({ arrive, leave }, stop) => {
+    for (let step = arrive + 1; step <= leave; step++) {
+      const clock = clockH[step - 1]!;
+      if (nights[step] === -1 && (clock >= NIGHT_FROM_H || clock < NIGHT_TO_H)) nights[step] = stop;
+    }
   });
+  return nights;
 }
 
 /** The points as plain rounded numbers: thousandths carry no meaning and cost bytes. */
