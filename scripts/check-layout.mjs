@@ -45,7 +45,7 @@ for (const folder of ["engine/src", "records/src", "drawing/src", "words/src"]) 
 // which the bench fills a depot on either database as the tests do (it is no part of what is built); the pages' one opens
 // their own store, so that a drill can be many tablets.
 const doorsOf = {
-  engine: [".", "./trip", "./diagnosis"],
+  engine: [".", "./trip", "./diagnosis", "./systems"],
   records: ["."],
   drawing: ["."],
   words: [".", "./guide"],
