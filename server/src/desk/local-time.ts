@@ -16,7 +16,7 @@ export function instantOf(local: IsoLocal, timeZone: string, path: string): IsoI
   try {
     return toInstant(local, timeZone);
   } catch {
-    throw badField(path, "expected a civil time that exists in the depot's zone");
+    throw badField(path, "expected a civil time that exists in this zone");
   }
 }
 

@@ -2,6 +2,7 @@ import { withRules } from "@setfair/engine";
 import { abroadOf, countriesAnswer, crossingAnswer } from "../../desk/abroad.ts";
 import { plainFinding } from "../../desk/glass.ts";
 import { readHireData } from "../../desk/hire-data.ts";
+import { instantOf } from "../../desk/local-time.ts";
 import type { Handlers } from "../call.ts";
 import { badField } from "../refusal.ts";
 import { changeHire } from "./change-hire.ts";
@@ -33,6 +34,8 @@ export const abroadHandlers = {
       const { certificate } = call.body.papers;
       if (certificate !== undefined && certificate.validTo < certificate.validFrom)
         throw badField("papers.certificate.validTo", "expected a day not before validFrom");
+      for (const [k, { on, at, zone }] of call.body.crossings.entries())
+        if (at !== undefined) instantOf(`${on}T${at}`, zone ?? hire.data.depot.timeZone, `crossings.${k}.at`);
       await hire.putPart("abroad", call.body);
       await hire.audit("hire.abroadSet", {
         kit: call.body.kitAboard.length,

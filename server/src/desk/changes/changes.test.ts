@@ -337,6 +337,49 @@ describe("on the road", () => {
   });
 });
 
+describe("a crossing with its hour", () => {
+  const crossing = { kind: "ferry", on: "2027-01-12", at: "20:00", zone: "Europe/Paris" };
+  const abroad = {
+    through: ["FR"],
+    crossings: [crossing],
+    noCrossing: false,
+    papers: {},
+    kitAboard: [],
+    got: [],
+    overhang: false,
+    plateShowsUk: true,
+  };
+
+  test("is counted down by the depot's clock, with what cannot be had before it leaves", async () => {
+    depot.at("2027-01-12T10:00:00.000Z");
+    const id = await bookedHire("Una", "2027-01-12T11:00", "2027-01-18T10:00", "pv2");
+    await depot.call("desk", "PUT", `/hires/${id}/abroad`, abroad);
+    const change = { kind: "vehicle", vehicleId: "pv2-b", reason: "It does not start", offTheRoadTo: null };
+    const { says, toDo } = (await look(id, change)).body;
+    expect(says).toContainEqual({ code: "hoursToCrossing", facts: { at: "2027-01-12T19:00", hours: 9 } });
+    const misses = toDo.filter((each: { misses?: string }) => each.misses === "2027-01-12T19:00");
+    expect(misses.map(({ code }: { code: string }) => code)).toContain("certificate");
+    expect(toDo.find(({ code }: { code: string }) => code === "crossing")).toMatchObject({
+      by: "2027-01-12T19:00",
+      facts: { port: "20:00 Europe/Paris" },
+    });
+  });
+
+  test("is refused at an hour that its zone skips, or in a zone that nobody knows", async () => {
+    const id = await bookedHire("Vic", "2027-03-27T11:00", "2027-04-02T10:00", "pv2-c");
+    const put = (change: object) =>
+      depot.call("desk", "PUT", `/hires/${id}/abroad`, {
+        ...abroad,
+        crossings: [{ ...crossing, ...change }],
+      });
+    const skipped = await put({ on: "2027-03-28", at: "02:30" });
+    expect(skipped.body.error.problems).toMatchObject([{ path: "crossings.0.at" }]);
+    expect((await put({ zone: "Europe/Nowhere" })).body.error.problems).toMatchObject([
+      { path: "crossings.0.zone" },
+    ]);
+  });
+});
+
 describe("whatever is confirmed", () => {
   test("a hire that stays longer does not give way to itself", async () => {
     depot.at("2027-01-04T09:00:00.000Z");
