@@ -20,6 +20,11 @@ export interface DaySun {
   solarHour(clockH: number): number;
 }
 
+/** Hours as a time of the day, 0 to 24. No remainder is taken: that is slow, and this is asked at every step. */
+export function withinDay(hours: number): number {
+  return hours - 24 * Math.floor(hours / 24);
+}
+
 /** The sun of one day at a place; `utcOffsetH` is civil time minus UTC. */
 export function daySun(
   latitudeDeg: number,
@@ -47,6 +52,6 @@ export function daySun(
       if (within >= sunset) return turns + 1;
       return turns + (area(within) + half) / (2 * half);
     },
-    solarHour: (clockH) => (((clockH + shiftH) % 24) + 24) % 24,
+    solarHour: (clockH) => withinDay(clockH + shiftH),
   };
 }

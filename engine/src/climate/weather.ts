@@ -1,7 +1,7 @@
 import { Temporal } from "../base/time.ts";
 import { DAY_CURVE_MEAN, dayCurveShare } from "../formulas/air.ts";
 import { nodesKeepingMeans, valueOnDay } from "./between-months.ts";
-import { type DaySun, daySun } from "./day-sun.ts";
+import { type DaySun, daySun, withinDay } from "./day-sun.ts";
 import { drawDays, type WeatherDay } from "./draw-days.ts";
 import { errorOf } from "./forecast-error.ts";
 import { type ClimateNormal, climateYear } from "./normal.ts";
@@ -94,7 +94,7 @@ function fillTemperature(
   outsideC: Float64Array,
 ): void {
   const first = (clockH < 12 ? day : day + 1) * runs;
-  const late = ((((clockH + 12) % 24) + 24) % 24) / 24;
+  const late = withinDay(clockH + 12) / 24;
   const early = 1 - late;
   for (let i = 0; i < runs; i++) {
     const a = first + i;

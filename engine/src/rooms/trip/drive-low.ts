@@ -12,9 +12,10 @@ export function driveLow(
   store: StoreForecast,
   mends: readonly Mend[],
 ): Finding[] {
+  if (store.store !== "tractionBattery") return [];
   const { p10 } = store.band;
-  const least = Math.min(...p10);
-  if (store.store !== "tractionBattery" || least > DRIVE_LOW_SHARE * store.capacity.value) return [];
+  const least = p10.reduce((low, level) => Math.min(low, level), Number.POSITIVE_INFINITY);
+  if (least > DRIVE_LOW_SHARE * store.capacity.value) return [];
   return [
     {
       code: "trip.tractionBatteryLow",
