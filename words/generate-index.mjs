@@ -28,6 +28,7 @@ const GUIDE = [
   "findings",
   "hirer",
   "hirer-after",
+  "hirer-countries",
   "parts",
   "posts",
   "settlement-lines",

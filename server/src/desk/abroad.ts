@@ -1,12 +1,15 @@
 import {
   type CountriesInput,
   type CountriesResult,
+  type CountryCard,
   type CrossingInput,
   type CrossingResult,
   checkCountries,
   checkCrossing,
+  citeSource,
   type Finding,
   type RoomAnswer,
+  type RuleBook,
   withRules,
 } from "@setfair/engine";
 import { type AbroadDocument, NOTHING_ABROAD } from "./documents.ts";
@@ -61,6 +64,30 @@ export function countriesAnswer(data: HireData): RoomAnswer<CountriesResult> | n
   };
   return withRules(data.ruleBook, () => checkCountries(input));
 }
+
+/** What the lines of these cards rest on, each source once, with the day it was read. */
+export function sourcesOfCards(cards: readonly CountryCard[], book: RuleBook): string[] {
+  const ids = cards.flatMap((card) =>
+    [
+      ...card.speeds.map(({ line }) => line),
+      ...card.kit,
+      ...card.tolls,
+      card.zone,
+      card.night,
+      card.lpgFiller,
+    ].flatMap((line) => (line === null ? [] : [line.ruleId])),
+  );
+  const alcohol = cards.flatMap(({ alcohol: said }) => [said?.limit.source, said?.novice?.source]);
+  const all = [...ids, ...alcohol.filter((id) => id !== undefined)];
+  return [...new Set(withRules(book, () => all.map(citeSource)))].sort();
+}
+
+/** Each country of the route for the hirer's own phone, with its sources; none while there is no trip. */
+export const countriesForHirer = (data: HireData): { card: CountryCard; sources: string[] }[] =>
+  (countriesAnswer(data)?.result.cards ?? []).map((card) => ({
+    card,
+    sources: sourcesOfCards([card], data.ruleBook),
+  }));
 
 /** How the water is crossed with gas aboard; null while there is no vehicle or no trip. */
 export function crossingAnswer(data: HireData): RoomAnswer<CrossingResult> | null {

@@ -1,8 +1,8 @@
-import { type CardLine, type CountryCard, citeSource, type RuleBook, withRules } from "@setfair/engine";
+import type { CardLine, CountryCard } from "@setfair/engine";
 import type { Words } from "@setfair/words";
 import type { Content } from "pdfmake/interfaces";
 import { Refusal } from "../api/refusal.ts";
-import { countriesAnswer } from "../desk/abroad.ts";
+import { countriesAnswer, sourcesOfCards } from "../desk/abroad.ts";
 import { hireFacts, type PaperCall } from "./paper-call.ts";
 import { facts, heading, quiet, table } from "./pieces.ts";
 
@@ -20,7 +20,7 @@ export function countryPaper(call: PaperCall): Content[] {
     facts(hireFacts(call)),
     ...cards.filter(({ known }) => known).flatMap((card) => country(card, words)),
     heading(words.t("papers.sources")),
-    { ul: sourcesOf(cards, data.ruleBook).map((text) => ({ text, style: "quiet" })) },
+    { ul: sourcesOfCards(cards, data.ruleBook).map((text) => ({ text, style: "quiet" })) },
     quiet(words.t("abroad.caution")),
   ];
 }
@@ -79,17 +79,3 @@ const alcohol = ({ limit, novice }: NonNullable<CountryCard["alcohol"]>, words: 
   novice === null
     ? words.figureText(limit)
     : `${words.figureText(limit)}, ${words.t("abroad.novice")} ${words.figureText(novice)}`;
-
-function sourcesOf(cards: readonly CountryCard[], book: RuleBook): readonly string[] {
-  const ids = cards.flatMap((card) =>
-    [
-      ...card.speeds.map(({ line }) => line),
-      ...card.kit,
-      ...card.tolls,
-      card.zone,
-      card.night,
-      card.lpgFiller,
-    ].flatMap((line) => (line === null ? [] : [line.ruleId])),
-  );
-  return [...new Set(withRules(book, () => ids.map(citeSource)))].sort();
-}

@@ -64,6 +64,17 @@ describe("the papers of a hire", () => {
     expect(paper).toContain("Where these rules come from");
   });
 
+  it("the same countries go to the hirer's phone, each line with its doubt and its sources", async () => {
+    const { body: link } = await depot.call("desk", "POST", `/hires/${id}/hirer-link`);
+    const { body: guide } = await depot.call(null, "GET", `/guide/${link.token}`);
+    const { body: desk } = await depot.call("desk", "GET", `/hires/${id}/abroad`);
+    expect(guide.countries.map(({ card }: { card: object }) => card)).toEqual(desk.countries.cards);
+    const france = guide.countries.find(({ card }: { card: { country: string } }) => card.country === "FR");
+    expect(france.card.alcohol.limit).toMatchObject({ value: 0.5, unit: "g/L" });
+    expect(france.sources.length).toBeGreaterThan(1);
+    for (const source of france.sources) expect(source).toMatch(/(read|noted) \d{4}-\d\d-\d\d/);
+  });
+
   it("payments, both blank walk-rounds and the day sheet are there", async () => {
     expect(await text(`/hires/${id}/papers/receipt`)).toContain("Nothing has been paid yet");
     expect(await text(`/hires/${id}/papers/walkOut`)).toContain("late entry");

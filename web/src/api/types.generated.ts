@@ -2004,7 +2004,7 @@ export interface paths {
         };
         readonly get?: never;
         readonly put?: never;
-        /** Cleaning, the age of a part, a cost not known yet, a late claim, a file, a fine or toll, a repair */
+        /** Cleaning, what a late return cost, the age of a part, a cost not known yet, a late claim, a file, a fine or toll, a repair */
         readonly post: operations["noteOnSettlement"];
         readonly delete?: never;
         readonly options?: never;
@@ -2473,7 +2473,7 @@ export interface components {
         readonly SettlementEntryInput: {
             readonly id: string;
             /** @enum {string} */
-            readonly kind: "accept" | "dispute" | "reply" | "withdraw" | "estimate" | "invoice" | "second" | "hold" | "lost" | "cleaning" | "age" | "awaiting" | "claim" | "file" | "notice" | "mended";
+            readonly kind: "accept" | "dispute" | "reply" | "withdraw" | "estimate" | "invoice" | "second" | "hold" | "lost" | "cleaning" | "loss" | "age" | "awaiting" | "claim" | "file" | "notice" | "mended";
             readonly about: string;
             readonly document: {
                 readonly [key: string]: unknown;
@@ -4079,6 +4079,11 @@ export interface components {
                 readonly description: unknown;
             };
             readonly trip: components["schemas"]["TripInput"] | null;
+            readonly countries: readonly {
+                /** @description engine: CountryCard */
+                readonly card: unknown;
+                readonly sources: readonly string[];
+            }[];
             readonly forecastInput: unknown;
             readonly forecast: unknown;
             readonly forecastHash: string | null;
@@ -4634,6 +4639,14 @@ export interface components {
             /** @constant */
             readonly kind: "cleaning";
             readonly hours: number;
+            readonly reason: string;
+            readonly photographs: readonly string[];
+        } | {
+            /** @constant */
+            readonly kind: "loss";
+            /** @enum {string} */
+            readonly what: "nextHirer" | "overtime" | "lostDay";
+            readonly pence: number;
             readonly reason: string;
             readonly photographs: readonly string[];
         } | {
@@ -5530,7 +5543,7 @@ export interface components {
         readonly SettlementEntry: {
             readonly id: string;
             /** @enum {string} */
-            readonly kind: "accept" | "dispute" | "reply" | "withdraw" | "estimate" | "invoice" | "second" | "hold" | "lost" | "cleaning" | "age" | "awaiting" | "claim" | "file" | "notice" | "mended";
+            readonly kind: "accept" | "dispute" | "reply" | "withdraw" | "estimate" | "invoice" | "second" | "hold" | "lost" | "cleaning" | "loss" | "age" | "awaiting" | "claim" | "file" | "notice" | "mended";
             readonly about: string;
             readonly document: {
                 readonly [key: string]: unknown;
@@ -7136,6 +7149,11 @@ export interface components {
                 readonly description: unknown;
             };
             readonly trip: components["schemas"]["Trip"] | null;
+            readonly countries: readonly {
+                /** @description engine: CountryCard */
+                readonly card: unknown;
+                readonly sources: readonly string[];
+            }[];
             readonly forecastInput: unknown;
             readonly forecast: unknown;
             readonly forecastHash: string | null;
@@ -7691,6 +7709,14 @@ export interface components {
             /** @constant */
             readonly kind: "cleaning";
             readonly hours: number;
+            readonly reason: string;
+            readonly photographs: readonly string[];
+        } | {
+            /** @constant */
+            readonly kind: "loss";
+            /** @enum {string} */
+            readonly what: "nextHirer" | "overtime" | "lostDay";
+            readonly pence: number;
             readonly reason: string;
             readonly photographs: readonly string[];
         } | {

@@ -7,6 +7,7 @@ import { SvgView } from "../parts/svg-view.tsx";
 import { t } from "../parts/words.ts";
 import { MissedLine, MissedOver, StatementCard } from "./after/after-cards.tsx";
 import { telephoneOf } from "./call-link.tsx";
+import { CountriesLink } from "./countries-link.tsx";
 import { DangerPage } from "./danger-page.tsx";
 import { Day } from "./day.tsx";
 import { FaultPage } from "./fault-page.tsx";
@@ -25,8 +26,16 @@ const later = (load: () => Promise<{ default: ComponentType<AfterProps> }>) =>
   lazy(() => load().catch(() => ({ default: Away })));
 const statementPage = () => import("./after/statement-page.tsx");
 const missedPage = () => import("./after/missed-page.tsx");
+const countriesPage = () => import("./countries-page.tsx");
+const CountriesPage = later(countriesPage);
 const StatementPage = later(statementPage);
 const MissedPage = later(missedPage);
+
+const LATER: Readonly<Record<string, ComponentType<AfterProps>>> = {
+  "#statement": StatementPage,
+  "#missed": MissedPage,
+  "#countries": CountriesPage,
+};
 
 /** What can wait until the first card is drawn, and should be here before the signal goes. */
 function bringTheRest(guide: Guide): void {
@@ -34,6 +43,7 @@ function bringTheRest(guide: Guide): void {
   const pages = [
     ...(guide.statementAt == null ? [] : [statementPage]),
     ...(guide.additions == null ? [] : [missedPage]),
+    ...((guide.countries?.length ?? 0) === 0 ? [] : [countriesPage]),
   ];
   for (const page of pages) page().catch(() => undefined);
 }
@@ -70,7 +80,7 @@ export function GuideApp({ token }: { readonly token: string }) {
   );
 }
 
-const NEEDS_ALL_WORDS = /^#(wrong$|fault\/|statement$|missed$)/;
+const NEEDS_ALL_WORDS = /^#(wrong$|fault\/|statement$|missed$|countries$)/;
 
 function Page({
   token,
@@ -87,8 +97,8 @@ function Page({
   useEffect(() => afterPaint(() => bringTheRest(guide)), [guide]);
   if (hash === "#danger") return <DangerPage guide={guide} />;
   if (!hasWords && NEEDS_ALL_WORDS.test(hash)) return <Coming />;
-  if (hash === "#statement" || hash === "#missed") {
-    const After = hash === "#statement" ? StatementPage : MissedPage;
+  const After = LATER[hash];
+  if (After !== undefined) {
     return (
       <Suspense fallback={<Coming />}>
         <After token={token} guide={guide} />
@@ -109,6 +119,7 @@ function Page({
       <KeptNotice keeping={hirer.keeping} guide={guide} isSecure={isSecureContext} />
       <MissedLine guide={guide} />
       <Day guide={guide} forecast={hirer.forecast} />
+      <CountriesLink guide={guide} />
       <Things guide={guide} />
       <MissedOver guide={guide} />
       <p className="quiet">

@@ -1,5 +1,6 @@
 import { hirerOf, makeHirerLink } from "../../auth/hirer-links.ts";
 import type { AppContext } from "../../context.ts";
+import { countriesForHirer } from "../../desk/abroad.ts";
 import { inputNow, settlementOf } from "../../desk/after-hire.ts";
 import { briefingFor } from "../../desk/briefing.ts";
 import { asDocument, type DepotDocument } from "../../desk/documents.ts";
@@ -68,6 +69,7 @@ export const guideHandlers = {
         description,
       },
       trip: partOf(data, "trip"),
+      countries: countriesForHirer(data),
       forecastInput: forecastInput(data),
       forecast: forecast?.answer ?? null,
       forecastHash: forecast?.inputHash ?? null,

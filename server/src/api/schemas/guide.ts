@@ -25,6 +25,10 @@ export const guideSchema = named(
       description: z.unknown().describe("engine: VehicleDescription"),
     }),
     trip: z.nullable(tripSchema),
+    /** each country of the route: limits, kit, zones, tolls, nights, alcohol, and what they rest on */
+    countries: z.array(
+      z.object({ card: z.unknown().describe("engine: CountryCard"), sources: z.array(z.string()) }),
+    ),
     /** what forecastTrip was given, so that the phone can run it again (engine: TripInput) */
     forecastInput: roomResultSchema,
     /** the forecast as the depot saw it */
