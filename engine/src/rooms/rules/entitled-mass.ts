@@ -35,7 +35,7 @@ export function entitledMass(
       ({ category, from, to }) => wanted.includes(category) && from <= first && to >= last,
     );
   if (!covers("B", "BE", "C1", "C1E", "C"))
-    return { upTo: figure(0, "kg", "-", {}, "declared"), why: "noCarCategory" };
+    return { upTo: figure(0, "kg", "-", {}, "declared", "licence.gb.b.maxMamKg"), why: "noCarCategory" };
   const b = ruleFigure("licence.gb.b.maxMamKg", first);
   if (licence.issuedBy === "other")
     return { upTo: ruleFigure("licence.gb.visitor.maxMamKg", first), why: "visitorTooHeavy" };
