@@ -298,6 +298,13 @@ describe.each(testedStores())("from the enquiry to the booking on $kind", ({ kin
     expect(checked.days).toHaveLength(365);
     const refused = await depot.call("manager", "PUT", "/terms", { hire: gap });
     expect([refused.status, refused.body.error.findings[0].code]).toEqual([409, "terms.gap"]);
+    const [first, ...others] = dearer.seasons;
+    const run = {
+      ...dearer,
+      seasons: [{ ...first, id: "runs", spans: [{ from: "08-20", to: "09-20" }] }, first, ...others],
+    };
+    const overlap = await depot.call("manager", "PUT", "/terms", { hire: run });
+    expect([overlap.status, overlap.body.error.findings[0].code]).toEqual([409, "terms.straddle"]);
     expect((await depot.call("desk", "PUT", "/terms", { hire: dearer })).status).toBe(403);
     await must("manager", "PUT", "/terms", { hire: dearer });
     const { versions } = await must("desk", "GET", "/terms/versions");

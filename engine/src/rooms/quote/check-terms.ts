@@ -26,14 +26,16 @@ export interface TermsCheckResult {
 const YEAR = 2028;
 
 /**
- * Whether a rate card can price every day for every class: a day or a class without a price refuses it; two
- * seasons on one day are said, with the one that wins (the first in the list).
+ * Whether a rate card can price every day for every class: a day or a class without a price refuses it, and so
+ * do seasons that run into each other, and one that never gives a price. A season within a longer one is said,
+ * with the one that wins (the first in the list).
  */
 export function checkTerms({ terms, classes }: TermsCheckInput): RoomAnswer<TermsCheckResult> {
   const days = Array.from({ length: 366 }, (_, k) => {
     const date = addDays(`${YEAR}-01-01`, k);
     return { day: date.slice(5), seasons: seasonsOn(terms, date).map(({ id }) => id) };
   });
+  const straddles = straddling(terms);
   const gaps = runs(days.map(({ day, seasons }) => ({ day, key: seasons.length === 0 ? "gap" : null })));
   const overlaps = pairs(terms).flatMap(([wins, over]) =>
     runs(
@@ -50,12 +52,47 @@ export function checkTerms({ terms, classes }: TermsCheckInput): RoomAnswer<Term
       ...noPrice(terms, classes),
       ...sameIds(terms),
       ...scale(terms),
-      ...overlaps.map((run) =>
-        note(terms, "terms.overlap", { ...runFacts(run), wins: run.wins, over: run.over }),
+      ...straddles.map(({ first, second, run }) =>
+        refuse(terms, "terms.straddle", { ...runFacts(run), first, second }),
       ),
+      ...neverWins(terms, days),
+      ...overlaps
+        .filter((run) => !straddles.some(({ first, second }) => first === run.wins && second === run.over))
+        .map((run) => note(terms, "terms.overlap", { ...runFacts(run), wins: run.wins, over: run.over })),
     ],
   };
 }
+
+/** The days of the year that a span holds, as a season of nothing else would. */
+function daysOf(terms: Terms, season: Terms["seasons"][number], span: number): ReadonlySet<string> {
+  const spans = season.spans.slice(span, span + 1);
+  const alone = { ...terms, seasons: [{ ...season, spans }] };
+  const year = Array.from({ length: 366 }, (_, k) => addDays(`${YEAR}-01-01`, k));
+  return new Set(year.filter((date) => seasonsOn(alone, date).length > 0).map((date) => date.slice(5)));
+}
+
+/** Spans of two seasons that share days while neither lies within the other: nobody meant that. */
+function straddling(terms: Terms): { first: string; second: string; run: DayRun }[] {
+  const spans = terms.seasons.flatMap((season) =>
+    season.spans.map((_, k) => ({ id: season.id, days: daysOf(terms, season, k) })),
+  );
+  return spans.flatMap((first, k) =>
+    spans.slice(k + 1).flatMap((second) => {
+      const shared = [...first.days].filter((day) => second.days.has(day)).sort();
+      const isWithin = shared.length === first.days.size || shared.length === second.days.size;
+      if (first.id === second.id || shared.length === 0 || isWithin) return [];
+      const all = [...first.days, ...second.days].sort();
+      const marked = [...new Set(all)].map((day) => ({ day, key: shared.includes(day) ? "both" : null }));
+      return runs(marked).map((run) => ({ first: first.id, second: second.id, run }));
+    }),
+  );
+}
+
+/** A season that others cover on each of its days. */
+const neverWins = (terms: Terms, days: readonly { readonly seasons: readonly string[] }[]): Finding[] =>
+  terms.seasons
+    .filter(({ id }) => days.every(({ seasons }) => seasons[0] !== id))
+    .map(({ id }) => refuse(terms, "terms.seasonHidden", { season: id }, id));
 
 /** The days as the words name them: day and month apart. */
 function runFacts({ from, to, days }: DayRun): Finding["facts"] {

@@ -41,6 +41,37 @@ describe("a rate card", () => {
     ]);
   });
 
+  it("refuses seasons that run into each other, and one that others cover on each of its days", () => {
+    const year = season("year", "01-01", "12-31");
+    const run = check([season("summer", "06-01", "08-31"), season("autumn", "08-15", "10-31"), year]);
+    const refused = ({ findings }: typeof run) =>
+      findings.filter(({ severity }) => severity === "refuse").map(({ code, facts }) => [code, facts]);
+    expect(refused(run)).toEqual([
+      [
+        "terms.straddle",
+        {
+          first: "summer",
+          second: "autumn",
+          fromDay: 15,
+          fromMonth: "08",
+          toDay: 31,
+          toMonth: "08",
+          days: 17,
+        },
+      ],
+    ]);
+    expect(refused(check([year, season("feast", "12-20", "01-03")]))).toEqual([
+      ["terms.seasonHidden", { season: "feast" }],
+    ]);
+    expect(
+      refused(check([season("winter", "11-01", "03-20"), season("spring", "03-21", "05-31"), year])),
+    ).toEqual([]);
+    // over the end of the year, too
+    expect(
+      refused(check([season("feast", "12-20", "01-10"), season("new", "01-05", "02-01"), year])),
+    ).toMatchObject([["terms.straddle", { fromDay: 5, toDay: 10, days: 6 }]]);
+  });
+
   it("refuses a class of the fleet without a price, a season named twice and a scale that keeps less later", () => {
     const { findings } = checkTerms({
       terms: testTerms({
