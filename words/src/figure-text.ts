@@ -46,10 +46,16 @@ export function writeFigure(
     return writeMoney(locale, { currency: "GBP", pence: Math.round(figure.value) });
   if (figure.unit === "GBP")
     return writeMoney(locale, { currency: "GBP", pence: Math.round(figure.value * 100) });
-  const text = numberText(locale, figure);
+  const rate = figure.unit.startsWith("pence/");
+  const text = rate
+    ? writeMoney(locale, { currency: "GBP", pence: Math.round(figure.value) })
+    : numberText(locale, figure);
   if (isShare(figure.unit) || figure.unit === "%") return `${text}${NARROW}%`;
   if (BARE.has(figure.unit)) return text;
-  return named(figure.unit, figure.value, text) ?? `${text}${NARROW}${figure.unit}`;
+  return (
+    named(figure.unit, figure.value, text) ??
+    (rate ? `${text}${figure.unit.slice("pence".length)}` : `${text}${NARROW}${figure.unit}`)
+  );
 }
 
 /** Whole pence as money of its currency; whole pounds without pence. */

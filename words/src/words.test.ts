@@ -43,6 +43,14 @@ test("one night and two nights", () => {
   expect(words.figureText(figure(2, "nights", "-", {}, "declared"))).toBe("2 nights");
 });
 
+test("a price for each of something is written in pounds", () => {
+  const rate = (value: number, unit: string) => words.figureText({ value, unit });
+  expect(rate(3200, "pence/h")).toBe("£32 an hour");
+  expect(rate(12, "pence/km")).toBe("£0.12 a km");
+  expect(rate(165, "pence/L")).toBe("£1.65 a litre");
+  expect(rate(1250, "pence/kg")).toBe("£12.50 a kilogram");
+});
+
 test("figures carry their unit and no digits that say nothing", () => {
   expect(words.figureText(kilos(215.6))).toBe("216 kg");
   expect(words.figureText(kilos(-12.4))).toBe("−12.4 kg");

@@ -35,6 +35,7 @@ const line = z.strictObject({
       "needsSecondSignature",
       "awaitsCost",
       "noEvidence",
+      "noLoss",
       "afterWindow",
       "withdrawn",
     ]),

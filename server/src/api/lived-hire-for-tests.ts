@@ -3,6 +3,7 @@ import { createHash, randomBytes } from "node:crypto";
 import type { WalkRound } from "@setfair/engine";
 import type { DepotRecord } from "@setfair/records";
 import sharp from "sharp";
+import { localOf } from "../desk/local-time.ts";
 import { makeDevice, type TestDepot } from "./depot-for-tests.ts";
 import { CUSTOMER, DRIVER, LOAD, PARTY, PERIOD, TRIP } from "./samples-for-tests.ts";
 
@@ -62,6 +63,8 @@ export interface Also {
   readonly also?: (make: Make, direction: "out" | "back", photograph: string) => readonly DepotRecord[];
   /** checks that the usual round leaves out */
   readonly without?: readonly string[];
+  /** how much later than due it comes back, minutes */
+  readonly lateMinutes?: number;
 }
 
 interface Round extends Also {
@@ -155,8 +158,10 @@ export async function liveHire(depot: TestDepot, more: Also = {}): Promise<Lived
   const out = await walkRound(depot, id, "out", { on: "2026-07-03", ...more });
   depot.at("2026-07-03T11:20:00.000Z");
   await call("desk", "POST", `/hires/${id}/keys`);
-  depot.at("2026-07-06T09:05:00.000Z");
-  await call("desk", "POST", `/hires/${id}/return`, { at: "2026-07-06T10:00" });
+  const dueUtc = Date.parse("2026-07-06T09:00:00.000Z") + (more.lateMinutes ?? 0) * 60_000;
+  depot.at(new Date(dueUtc + 5 * 60_000).toISOString());
+  const at = localOf(new Date(dueUtc).toISOString(), "Europe/London");
+  await call("desk", "POST", `/hires/${id}/return`, { at });
   const back = await walkRound(depot, id, "back", { on: "2026-07-06", ...more });
   return {
     id,

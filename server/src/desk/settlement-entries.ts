@@ -1,4 +1,4 @@
-import type { LateClaim, RepairCost, SettlementInput } from "@setfair/engine";
+import type { LateClaim, LateLoss, RepairCost, SettlementInput } from "@setfair/engine";
 import type { SettlementEntryRow, Store } from "../store/types.ts";
 import { asDocument } from "./documents.ts";
 import type { HireData } from "./hire-data.ts";
@@ -42,6 +42,12 @@ interface CleaningDocument {
   readonly hours: number;
   readonly photographs: readonly string[];
 }
+interface LossDocument {
+  readonly what: LateLoss["kind"];
+  readonly pence: number;
+  readonly reason: string;
+  readonly photographs: readonly string[];
+}
 type ClaimDocument = Omit<LateClaim, "id" | "secondSigned">;
 export const claimId = (entryId: string): string => `claim:${entryId}`;
 
@@ -64,6 +70,18 @@ function cleaningOf(entries: Entries): Pick<SettlementInput, "cleaning"> {
   return { cleaning: { hours, records: [], photographs: [...photographs] } };
 }
 
+/** The last loss of each kind that a late return brought. */
+function lossesOf(entries: Entries): LateLoss[] {
+  const told = entries
+    .filter(({ kind }) => kind === "loss")
+    .map(({ document }) => asDocument<LossDocument>(document));
+  return [...new Map(told.map((loss) => [loss.what, loss])).values()].map(
+    ({ what, pence, reason, photographs }) => {
+      return { kind: what, pence, about: reason, records: [], photographs: [...photographs] };
+    },
+  );
+}
+
 /** The settlement's input with everything that was said and paid since; the last word on each thing holds. */
 export function withEntries(input: SettlementInput, entries: Entries): SettlementInput {
   const withdrawn = aboutsOf(entries, "withdraw");
@@ -71,6 +89,7 @@ export function withEntries(input: SettlementInput, entries: Entries): Settlemen
   return {
     ...input,
     ...cleaningOf(entries),
+    lateLosses: lossesOf(entries),
     claims: claimsOf(entries, second),
     partAges: lastOf(entries, "age", (document) => (document as { ageYears: number }).ageYears),
     awaiting: lastOf(entries, "awaiting", (document) => (document as { mostPence: number }).mostPence),

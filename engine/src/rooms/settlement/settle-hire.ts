@@ -2,11 +2,12 @@ import { BadInput, type InputProblem } from "../../base/bad-input.ts";
 import { figure } from "../../base/figure.ts";
 import type { Finding } from "../../base/finding.ts";
 import { gbp, roundPence } from "../../base/money.ts";
-import { hoursBetween, type IsoDate, Temporal } from "../../base/time.ts";
+import { type IsoDate, Temporal } from "../../base/time.ts";
 import { makeFinding } from "../make-finding.ts";
 import { claimLines } from "./claim-lines.ts";
 import { damageLines } from "./damage-lines.ts";
 import { SECOND_SIGNATURE_AFTER_DAYS } from "./late-charge.ts";
+import { lateLines } from "./late-lines.ts";
 import { meteredLines } from "./metered-lines.ts";
 import { settlementLine } from "./settlement-line.ts";
 import type { SettleHire, Settlement, SettlementInput, SettlementLine } from "./types.ts";
@@ -83,32 +84,6 @@ function cleaningLines({ cleaning, terms }: SettlementInput): SettlementLine[] {
       working: [figure(cleaningPencePerHour, "pence/h", "-", {}, "declared", terms.id)],
       records: cleaning.records,
       photographs: cleaning.photographs,
-    }),
-  ];
-}
-
-function lateLines({ hire, terms }: SettlementInput): SettlementLine[] {
-  const lateMinutes =
-    hire.returnedAt <= hire.to ? 0 : Math.round(hoursBetween(hire.to, hire.returnedAt, hire.timeZone) * 60);
-  const charged = lateMinutes - terms.tariff.lateGraceMinutes;
-  if (charged <= 0) return [];
-  const quantity = figure(
-    charged / 60,
-    "h",
-    "-",
-    { lateMinutes, graceMinutes: terms.tariff.lateGraceMinutes },
-    "measured",
-  );
-  const price = figure(terms.tariff.latePencePerHour, "pence/h", "-", {}, "declared", terms.id);
-  return [
-    settlementLine({
-      id: "late",
-      code: "late",
-      about: "late",
-      pence: roundPence((charged / 60) * terms.tariff.latePencePerHour),
-      quantity,
-      working: [price],
-      records: hire.returnRecords ?? [],
     }),
   ];
 }

@@ -83,6 +83,19 @@ export const lateClaimSchema = z.strictObject({
 });
 export type LateClaim = z.infer<typeof lateClaimSchema>;
 
+/** What a late return can really cost the firm: something given back to the next hirer, work outside the hours, a day's hire that was lost. */
+export const LOSS_KINDS = ["nextHirer", "overtime", "lostDay"] as const;
+/** One loss by a late return, whole pence, with what shows it. */
+export const lateLossSchema = z.strictObject({
+  kind: z.enum(LOSS_KINDS),
+  pence,
+  /** what it was, in words */
+  about: text(500),
+  records: z.array(z.string()),
+  photographs: z.array(z.string()),
+});
+export type LateLoss = z.infer<typeof lateLossSchema>;
+
 /** What the settlement is asked. Published as the schema of `setfair settle`. */
 export const settlementInputSchema = z.strictObject({
   /** the version that the hire was booked under */
@@ -130,6 +143,8 @@ export const settlementInputSchema = z.strictObject({
   awaiting: z.optional(z.record(z.string(), pence)),
   /** ids of differences that were found too late to be charged: after the return was signed and outside its second look */
   foundLate: z.optional(z.array(z.string())),
+  /** what a late return really cost the firm; what is charged for it is at most the hourly rate of the terms, and nothing without these */
+  lateLosses: z.optional(z.array(lateLossSchema)),
   /** what came to light after the settlement was shown */
   claims: z.optional(z.array(lateClaimSchema)),
   /** lines as they were shown to the hirer, pence by line id: a line never costs more later */
@@ -182,6 +197,7 @@ export interface SettlementLine {
     | "needsSecondSignature"
     | "awaitsCost"
     | "noEvidence"
+    | "noLoss"
     | "afterWindow"
     | "withdrawn"
     | null;

@@ -1,4 +1,4 @@
-import { conditionOf } from "../../desk/after-hire.ts";
+import { conditionOf, settlementOf } from "../../desk/after-hire.ts";
 import { custodyOf } from "../../desk/custody.ts";
 import { type HireData, partOf, readHireData } from "../../desk/hire-data.ts";
 import { instantOf, localOf } from "../../desk/local-time.ts";
@@ -43,6 +43,17 @@ async function cleaning(store: Store, data: HireData, body: Of<"cleaning">): Pro
   await requirePhotographs(store, body.photographs, "photographs");
   const { kind, ...document } = body;
   return { entry: { kind, about: "cleaning", document } };
+}
+
+/** What a late return really cost, before the settlement is shown; there is nothing to lose by a return in time. */
+async function loss(store: Store, data: HireData, body: Of<"loss">): Promise<Kept> {
+  requireUnshown(data);
+  const { result } = await settlementOf(store, data);
+  if (!result.lines.some(({ code }) => code === "late"))
+    throw badField("kind", "expected a hire that came back later than the grace of its terms");
+  await requirePhotographs(store, body.photographs, "photographs");
+  const { kind, ...document } = body;
+  return { entry: { kind, about: "late", document } };
 }
 
 /** A late claim rests on photographs of both sides: as it was found, and as the place left on this hire. */
@@ -111,6 +122,8 @@ function keptOf(call: Call<"noteOnSettlement">, data: HireData): Promise<Kept> |
   switch (body.kind) {
     case "cleaning":
       return cleaning(signed.store, data, body);
+    case "loss":
+      return loss(signed.store, data, body);
     case "age":
     case "awaiting":
       return onDifference(signed.store, data, body);

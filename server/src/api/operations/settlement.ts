@@ -18,7 +18,7 @@ export const settlementOperations = {
     url: "/hires/:id/settlement/notes",
     tag: "after",
     summary:
-      "Cleaning, the age of a part, a cost not known yet, a late claim, a file, a fine or toll, a repair",
+      "Cleaning, what a late return cost, the age of a part, a cost not known yet, a late claim, a file, a fine or toll, a repair",
     access: may("hire.settle"),
     params: byId,
     body: s.settlementNoteSchema,

@@ -1,3 +1,4 @@
+import { LOSS_KINDS } from "@setfair/engine";
 import * as z from "zod";
 import { settlementEntrySchema } from "./after.ts";
 import {
@@ -39,6 +40,17 @@ export const settlementNoteSchema = named(
       /** beyond the standard that is included */
       hours: z.number().min(0).max(40),
       reason: textSchema(500),
+      photographs: shots,
+    }),
+    z.strictObject({
+      kind: z.literal("loss"),
+      /** what a late return cost us: given back to the next hirer, overtime, a day's hire; the last of each kind holds, 0 takes it back */
+      what: z.enum(LOSS_KINDS),
+      /** with its VAT, as it was paid or given back */
+      pence,
+      /** how much of what, and who has it on paper */
+      reason: textSchema(500),
+      /** of the paper that shows it */
       photographs: shots,
     }),
     z.strictObject({

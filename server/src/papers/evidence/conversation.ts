@@ -44,7 +44,8 @@ function saidText(document: SettlementEntryRow["document"], words: Words): strin
     const value = document[field];
     if (typeof value === "string" && value !== "") parts.push(value);
   }
-  const { partsPence, labourPence, promisedOn } = document;
+  const { partsPence, labourPence, promisedOn, pence } = document;
+  if (typeof pence === "number") parts.push(words.moneyText({ currency: "GBP", pence }));
   if (typeof partsPence === "number" && typeof labourPence === "number")
     parts.push(
       words.t("proof.cost", {

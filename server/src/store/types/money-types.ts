@@ -35,7 +35,7 @@ export interface InvoiceRow {
   readonly by: string;
   readonly at: string;
 }
-/** accept, dispute: the hirer of a line · reply, withdraw: the desk · estimate, invoice: cost of a repair · second: a second person for a late charge · hold: until when the disputed part is kept · lost: property left behind · cleaning: hours beyond what is included · age: of a part · awaiting: the most that an unknown cost may be · claim: what came to light later · file: an insurer's or a third party's · notice: a fine or a toll passed on · mended: a mark was repaired */
+/** accept, dispute: the hirer of a line · reply, withdraw: the desk · estimate, invoice: cost of a repair · second: a second person for a late charge · hold: until when the disputed part is kept · lost: property left behind · cleaning: hours beyond what is included · loss: what a late return really cost · age: of a part · awaiting: the most that an unknown cost may be · claim: what came to light later · file: an insurer's or a third party's · notice: a fine or a toll passed on · mended: a mark was repaired */
 export const SETTLEMENT_ENTRIES = [
   "accept",
   "dispute",
@@ -47,6 +47,7 @@ export const SETTLEMENT_ENTRIES = [
   "hold",
   "lost",
   "cleaning",
+  "loss",
   "age",
   "awaiting",
   "claim",

@@ -19,9 +19,19 @@ function workingText({ value, unit, inputs, basis }: Figure): string {
     });
   }
   if (unit.startsWith("pence/"))
-    return t("hirer.statement.work.per", { amount: pounds(value), unit: unit.slice("pence/".length) });
+    return t("hirer.statement.work.per", {
+      rate: figureText({ value, unit }),
+      atMost: inputs.atMost === true ? "yes" : "no",
+    });
   if (unit !== "pence") return figureText({ value, unit });
   const amount = pounds(value);
+  if (inputs.loss !== undefined)
+    return t("hirer.statement.work.loss", {
+      amount,
+      loss: textIn(inputs, "loss"),
+      about: textIn(inputs, "about"),
+    });
+  if (inputs.of === "atMost") return t("hirer.statement.work.atMost", { amount });
   const from = textIn(inputs, "from") || (basis === "measured" ? "invoice" : "estimate");
   if (inputs.of === "labour")
     return t("hirer.statement.work.labour", { amount, from, labour: textIn(inputs, "labour") });

@@ -1,6 +1,7 @@
 import { t } from "../../../parts/words.ts";
 import type { PartProps } from "../use-hire.ts";
 import { ClaimsCard, CleaningCard } from "./later-cards.tsx";
+import { LossCard } from "./loss-card.tsx";
 import { LostCard } from "./lost-card.tsx";
 import { FilesCard, NoticesCard } from "./outside-cards.tsx";
 import { useSettlement } from "./use-settlement.ts";
@@ -15,6 +16,7 @@ export function MoreCards({ page }: PartProps) {
     <section className="card" aria-labelledby="beside-title">
       <h2 id="beside-title">{t("settling.beside")}</h2>
       <CleaningCard {...card} />
+      <LossCard {...card} />
       {state.frozenAt !== null && <ClaimsCard {...card} />}
       <NoticesCard {...card} />
       <FilesCard {...card} />

@@ -49,8 +49,11 @@ function LineRow({ hireId, line, state }: LineRowProps) {
 
 /** What a step of the sum is: price list, parts or work of a paper, what is left of the part, a price. */
 function stepName({ unit, formula, inputs }: SettlementLine["working"][number]): string {
-  const { from, of, kind } = inputs;
+  const { from, of, kind, loss } = inputs;
   if (formula === "worth.remainingShare") return t("settling.step.left");
+  if (loss !== undefined) return t("late.step.loss", { loss: String(loss) });
+  if (of === "atMost") return t("late.step.most");
+  if (inputs.atMost === true) return t("late.step.rate");
   if (from !== undefined) return t("settling.step.paper", { from: String(from), of: String(of ?? "whole") });
   if (kind !== undefined) return t("settling.step.list");
   return unit === "pence" ? t("settling.step.new") : t("settling.step.price");
