@@ -355,5 +355,13 @@ describe.each(testedStores())("rules, notes and drivers on $kind", ({ kind }) =>
       }
     }
     expect((await depot.call("yard", "POST", url, body)).status).toBe(403);
+    expect((await depot.call(null, "POST", url, body)).status).toBe(401);
+    // whatever was asked, it stands as it stood, and nothing was written down as allowed
+    const { body: after } = await depot.call("manager", "GET", `/hires/${made.body.hire.id}`);
+    const gate = after.glass.gates.find((each: { gate: string }) => each.gate === "dueDates");
+    const mot = gate.findings.find(({ finding }: { finding: { about: string } }) => finding.about === "mot");
+    expect(mot).toMatchObject({ overridable: "never", finding: { severity: "refuse" } });
+    expect(mot.override ?? null).toBeNull();
+    expect(after.glass.state).toBe("cannotGo");
   });
 });
