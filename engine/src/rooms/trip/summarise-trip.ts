@@ -61,11 +61,13 @@ export function summariseTrip(
 /** Hottest hour of the hot tenth of the lives while at a stop, °C; null where no full hour was spent there. */
 function hottestOf({ timeline }: TripPlan, { outside, hours }: TripRecorder, stop: number): number | null {
   const { arrive, leave } = timeline.stops[stop]!;
-  const there = outside.p90.filter((_, k) => {
-    const step = hours[k]! / timeline.dtH;
-    return step >= arrive && step <= leave;
-  });
-  return there.length === 0 ? null : there.reduce((most, celsius) => Math.max(most, celsius));
+  let hottest: number | null = null;
+  // hours are marked in their order, so those at a stop are a run of their own
+  for (let k = hours.findIndex((hour) => hour / timeline.dtH >= arrive); k >= 0 && k < hours.length; k++) {
+    if (hours[k]! / timeline.dtH > leave) break;
+    hottest = Math.max(hottest ?? Number.NEGATIVE_INFINITY, outside.p90[k]!);
+  }
+  return hottest;
 }
 
 function summariseStore(

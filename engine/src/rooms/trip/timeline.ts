@@ -51,8 +51,7 @@ export function cutTimeline(trip: Trip, people: number, dtH: number): Timeline {
   checkTimes(trip);
   const clock = startClock(trip);
   const steps = Math.max(1, Math.round(clock.hours / dtH));
-  const stepAt = (local: IsoLocal) =>
-    Math.min(steps, Math.max(0, Math.round(hoursBetween(trip.depart, local, trip.timeZone) / dtH)));
+  const stepAt = (local: IsoLocal) => Math.min(steps, Math.max(0, Math.round(clock.hoursAt(local) / dtH)));
   const stops = trip.stops.map(({ arrive, leave }) => ({ arrive: stepAt(arrive), leave: stepAt(leave) }));
   const clockH = new Float64Array(steps);
   const day = new Int16Array(steps);
@@ -121,10 +120,13 @@ interface Clock {
   readonly dates: readonly string[];
   civilMinutes(hour: number): number;
   localAt(hour: number): IsoLocal;
+  /** hours from the departure to a civil time; one that comes twice is its first, one that is skipped is as much later */
+  hoursAt(local: IsoLocal): number;
   offsetAt(hour: number): number;
 }
 
 /** Civil clock of the trip: minutes since midnight of the day of departure, with the change of the clock where one falls into the trip. */
+const CIVIL = "YYYY-MM-DDTHH:MM";
 const two = (value: number) => (value < 10 ? `0${value}` : `${value}`);
 
 function startClock(trip: Trip): Clock {
@@ -153,7 +155,16 @@ function startClock(trip: Trip): Clock {
     const inDay = ((minutes % 1440) + 1440) % 1440;
     return `${dates[Math.floor(minutes / 1440)]!}T${two(Math.floor(inDay / 60))}:${two(inDay % 60)}`;
   };
-  return { hours, dates, civilMinutes, localAt, offsetAt };
+  const dayOf = new Map(dates.map((date, day) => [date, day]));
+  const hoursAt = (local: IsoLocal) => {
+    const day = local.length === CIVIL.length ? dayOf.get(local.slice(0, 10)) : undefined;
+    if (day === undefined) return hoursBetween(trip.depart, local, trip.timeZone);
+    const minutes = 1440 * day + 60 * Number(local.slice(11, 13)) + Number(local.slice(14));
+    const byFirst = (minutes - startMinutes) / 60;
+    const byLater = byFirst - (laterOffset - firstOffset);
+    return byLater >= changeAt && byFirst >= changeAt ? byLater : byFirst;
+  };
+  return { hours, dates, civilMinutes, localAt, hoursAt, offsetAt };
 }
 
 function zoned(trip: Trip, local: IsoLocal, path: string): Temporal.ZonedDateTime {
