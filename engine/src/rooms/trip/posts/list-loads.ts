@@ -48,13 +48,12 @@ function rankOf({ kind }: FittedLoad): number {
   return settlementRank(kind as FittedPhysics["kind"]);
 }
 
-function isWanted({ wanted }: MainsLoad, { coldC, hotC }: Outside): boolean {
-  switch (wanted) {
-    case "cold":
-      return coldC === null || coldC < COLD_NIGHT_C;
-    case "hot":
-      return hotC === null || hotC > HOT_DAY_C;
-    default:
-      return true;
-  }
+/** Whether what is wanted only in the cold, or only in the heat, counts; what is not known counts. */
+export const countsThen = ({ coldC, hotC }: Outside) => ({
+  cold: coldC === null || coldC < COLD_NIGHT_C,
+  hot: hotC === null || hotC > HOT_DAY_C,
+});
+
+function isWanted({ wanted }: MainsLoad, outside: Outside): boolean {
+  return wanted === "cold" || wanted === "hot" ? countsThen(outside)[wanted] : true;
 }

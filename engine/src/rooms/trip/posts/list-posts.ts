@@ -1,6 +1,6 @@
 import type { TripPlan } from "../plan-trip.ts";
 import type { StopForecast } from "../types.ts";
-import { listLoads, type Outside } from "./list-loads.ts";
+import { countsThen, listLoads, type Outside } from "./list-loads.ts";
 import { listAlone, sizePost } from "./size-post.ts";
 import type { PostForecast, PostSize } from "./types.ts";
 
@@ -10,14 +10,22 @@ export function listPosts(
   stops: readonly StopForecast[],
   hottest: (stop: number) => number | null,
 ): PostForecast[] {
+  // many stops of a long trip ask the same of a post
+  const known = new Map<string, Omit<PostForecast, "stop" | "name"> | null>();
   return stops.flatMap(({ stop, name, onHookUp, coldestNightC }): PostForecast[] => {
     if (!onHookUp) return [];
     const { pitch, settings } = input.trip.stops[stop]!;
     const outside: Outside = { coldC: coldestNightC?.p10 ?? null, hotC: hottest(stop) };
-    const settingOf = (id: string) => ({ ...input.trip.settings[id], ...settings?.[id] });
-    const mains = listLoads(systems, settingOf, outside);
-    const sized = sizePost(pitch.postAmperes, mains);
-    return sized === null ? [] : [{ stop, name, ...sized, alone: listAlone(sized, mains) }];
+    const asked = JSON.stringify([pitch.postAmperes, countsThen(outside), settings]);
+    let post = known.get(asked);
+    if (post === undefined) {
+      const settingOf = (id: string) => ({ ...input.trip.settings[id], ...settings?.[id] });
+      const mains = listLoads(systems, settingOf, outside);
+      const sized = sizePost(pitch.postAmperes, mains);
+      post = sized === null ? null : { ...sized, alone: listAlone(sized, mains) };
+      known.set(asked, post);
+    }
+    return post === null ? [] : [{ stop, name, ...post }];
   });
 }
 
