@@ -1,6 +1,6 @@
 import type { InsurancePolicy, Terms } from "@setfair/engine";
 import type { Store } from "@setfair/server";
-import type { DemoCustomer } from "./demo-hire.ts";
+import type { DemoCustomer, DemoHire } from "./demo-hire.ts";
 import type { DemoVehicle } from "./vehicles.ts";
 
 /** The depot while it is being filled. */
@@ -16,6 +16,10 @@ export interface DemoDepot {
   readonly insurance: InsurancePolicy;
   readonly vehicles: ReadonlyMap<string, DemoVehicle>;
   /** customers that have a row, for those who come again */
+  /** where photographs go; null where none are kept */
+  readonly keepPhotograph: ((jpeg: Buffer, sha256: string, hireId: string) => Promise<void>) | null;
+  /** hires whose walk-rounds have photographs */
+  readonly photographed: ReadonlySet<DemoHire>;
   readonly customerIds: Map<DemoCustomer, string>;
   /** hires whose vehicle is free again once all are in */
   readonly over: string[];

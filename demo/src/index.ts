@@ -5,11 +5,13 @@ import {
   type DemoSignIn,
   type DepotDocument,
   hashPassword,
+  type PhotographFiles,
   type Scope,
   type Store,
   toJson,
 } from "@setfair/server";
 import type { DemoDepot } from "./demo-depot.ts";
+import type { DemoHire } from "./demo-hire.ts";
 import { keptDays, workedHires } from "./hires.ts";
 import { earlierUses, withPastTrip } from "./history/past-hires.ts";
 import { putUse } from "./history/put-uses.ts";
@@ -74,7 +76,46 @@ function dayOf(now: Date): string {
   return Temporal.Instant.from(now.toISOString()).toZonedDateTimeISO(TIME_ZONE).toPlainDate().toString();
 }
 
-async function fillDepot(store: Store, by: string, now: Date): Promise<void> {
+/** How many of the hires that came back last have photographs; each is drawn while the demo is loaded. */
+const PHOTOGRAPHED = 3;
+
+/** The hires that came back last, those still to be settled first. */
+function photographedOf(hires: readonly DemoHire[]): ReadonlySet<DemoHire> {
+  const rank = ({ stage }: DemoHire) => ["returned", "settled", "closed"].indexOf(stage);
+  const back = hires
+    .filter((hire) => hire.walked && rank(hire) >= 0)
+    .sort((a, b) => rank(a) - rank(b) || (a.to < b.to ? 1 : -1));
+  return new Set(back.slice(0, PHOTOGRAPHED));
+}
+
+interface Keeper {
+  readonly store: Store;
+  readonly scope: Scope;
+  readonly files: PhotographFiles;
+}
+
+/** Keeps a photograph as a tablet's would be kept. */
+const keeperOf =
+  ({ store, scope, files }: Keeper): NonNullable<DemoDepot["keepPhotograph"]> =>
+  async (jpeg, sha256, hireId) => {
+    const answer = await files.put({ scope, sha256, from: 0, total: jpeg.length, body: oneChunk(jpeg) });
+    if (answer.state !== "kept")
+      throw new Error(`demo: a photograph was not kept, ${JSON.stringify(answer)}`);
+    const { bytes, widthPx, heightPx } = answer;
+    await store.photographs.add({ sha256, bytes, widthPx, heightPx, hireId, takenAt: null });
+  };
+async function* oneChunk(bytes: Buffer): AsyncGenerator<Buffer> {
+  yield bytes;
+}
+
+interface ToFill {
+  readonly store: Store;
+  readonly by: string;
+  readonly now: Date;
+  readonly keepPhotograph: DemoDepot["keepPhotograph"];
+}
+
+async function fillDepot({ store, by, now, keepPhotograph }: ToFill): Promise<void> {
   const today = dayOf(now);
   const vehicles = demoVehicles(today);
   for (const { id, validFrom, document } of vehicles) {
@@ -83,6 +124,15 @@ async function fillDepot(store: Store, by: string, now: Date): Promise<void> {
   const version = await store.terms.on("hire", today);
   if (version === null) throw new Error("demo: its terms do not hold today");
   const terms = demoTerms(today);
+  const season = makeSeason({
+    today,
+    terms,
+    vehicles,
+    taken: [...keptDays(today), ...daysAroundToday(today)],
+  });
+  const hires = [...season, ...workedHires(today)]
+    .map((hire) => withPastTrip(hire, vehicles))
+    .sort((a, b) => (a.from < b.from ? -1 : 1));
   const depot: DemoDepot = {
     store,
     by,
@@ -96,16 +146,9 @@ async function fillDepot(store: Store, by: string, now: Date): Promise<void> {
     vehicles: new Map(vehicles.map((vehicle) => [vehicle.id, vehicle])),
     customerIds: new Map(),
     over: [],
+    keepPhotograph,
+    photographed: photographedOf(hires),
   };
-  const season = makeSeason({
-    today,
-    terms,
-    vehicles,
-    taken: [...keptDays(today), ...daysAroundToday(today)],
-  });
-  const hires = [...season, ...workedHires(today)]
-    .map((hire) => withPastTrip(hire, vehicles))
-    .sort((a, b) => (a.from < b.from ? -1 : 1));
   for (const use of earlierUses({ today, terms, vehicles })) await putUse(depot, use, null);
   for (const hire of hires) await putHire(depot, hire);
   await putUpkeep({ store, by, today }, vehicles);
@@ -119,16 +162,28 @@ async function fillDepot(store: Store, by: string, now: Date): Promise<void> {
 
 /**
  * Fills an empty store with the invented firm, all of it counted from `now`.
+ * @param files where photographs are kept; without it the hires that came back have none
  * @returns its sign-ins, to be printed
  * @throws where a firm is there already
  */
-export async function loadDemo(database: Database, now: Date): Promise<readonly DemoSignIn[]> {
+export async function loadDemo(
+  database: Database,
+  now: Date,
+  files?: PhotographFiles,
+): Promise<readonly DemoSignIn[]> {
   if ((await database.system.firmCount()) > 0) throw new Error("demo: there is a firm already");
   const { scope, accountId } = await makeFirm(database, dayOf(now));
   const store = database.storeFor(scope);
   for (const { login, name, role, password } of DEMO_SIGN_INS.slice(1)) {
     await store.accounts.create({ login, name, role, passwordHash: await hashPassword(password) });
   }
-  await store.within((inner) => fillDepot(inner, accountId, now));
+  await store.within((inner) =>
+    fillDepot({
+      store: inner,
+      by: accountId,
+      now,
+      keepPhotograph: files === undefined ? null : keeperOf({ store: inner, scope, files }),
+    }),
+  );
   return DEMO_SIGN_INS;
 }

@@ -24,7 +24,7 @@ describe.each([
   beforeAll(async () => {
     folder = await mkdtemp(join(tmpdir(), "setfair-demo-"));
     database = await openDatabase({ dataFolder: folder, now });
-    await loadDemo(database, now());
+    await loadDemo(database, now(), openFiles({ dataFolder: folder }));
     const [depot] = await database.system.depots();
     if (depot === undefined) throw new Error("the demo made no depot");
     store = database.storeFor({ firmId: depot.firmId, depotId: depot.id });
@@ -45,6 +45,21 @@ describe.each([
     await app.close();
     await database.close();
     await rm(folder, { recursive: true, force: true });
+  });
+
+  it("shows the hire that is to be settled side by side: four sides out and back, and each mark", async () => {
+    const { hires } = await get("/hires?stage=returned");
+    const [{ id }] = hires.filter(({ customer }: { customer: string }) => customer === "Eva Novak");
+    const { differences, outPhotographs } = await get(`/hires/${id}/differences`);
+    expect(outPhotographs.map(({ about }: { about: string }) => about).sort()).toEqual(
+      expect.arrayContaining(["view.front", "view.nearside", "view.offside", "view.rear"]),
+    );
+    const mark = differences.find(({ kind }: { kind: string }) => kind === "mark");
+    for (const sha256 of [...mark.asItLeft.photographs, ...mark.difference.photographs]) {
+      const answer = await app.inject({ url: `/api/photos/${sha256}?size=large`, headers: { cookie } });
+      expect([answer.statusCode, answer.headers["content-type"]]).toEqual([200, "image/jpeg"]);
+    }
+    expect([mark.asItLeft.photographs.length > 0, mark.difference.photographs.length]).toEqual([true, 1]);
   });
 
   it("has an outbox with something at every state, school holidays, and people on a usual day", async () => {

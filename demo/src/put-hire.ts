@@ -2,11 +2,12 @@ import { quoteHire, toInstant, type VehicleDescription } from "@setfair/engine";
 import { NO_READINESS, type QuoteDocument, toJson } from "@setfair/server";
 import type { DemoDepot, PutPart } from "./demo-depot.ts";
 import type { DemoCustomer, DemoHire } from "./demo-hire.ts";
+import { type DrawnMark, type DrawnRound, drawRound } from "./drawn-photographs.ts";
 import { endDemoHire } from "./end-demo-hire.ts";
 import { pastUse } from "./history/past-hires.ts";
 import { putUse } from "./history/put-uses.ts";
 import { settleDemoHire } from "./settle-demo-hire.ts";
-import { walkedRecords } from "./walked.ts";
+import { marksOf, walkedRecords } from "./walked.ts";
 
 const PRICED: readonly DemoHire["stage"][] = [
   "quote",
@@ -128,7 +129,7 @@ async function takeVehicle(depot: DemoDepot, hire: DemoHire, hireId: string, per
 
 /** The walk-rounds that a hire of the demo has behind it. */
 async function walk(
-  { store }: DemoDepot,
+  depot: DemoDepot,
   hireId: string,
   hire: DemoHire,
   vehicle: VehicleDescription,
@@ -143,10 +144,32 @@ async function walk(
     // the one that is still to be settled came back in the rain
     const wet = direction === "back" && hire.stage === "returned" ? ["cab.underside"] : [];
     const signer = hire.customer.name;
-    const records = walkedRecords({ hireId, vehicle, direction, signer, nights, at, wet });
-    const refused = (await store.records.append(records)).find(({ ok }) => !ok);
+    const marks = marksOf(direction, at);
+    const shots = depot.photographed.has(hire)
+      ? await photograph(depot, { hireId, vehicle, direction, marks })
+      : null;
+    const records = walkedRecords({ hireId, vehicle, direction, signer, nights, at, wet, marks, shots });
+    const refused = (await depot.store.records.append(records)).find(({ ok }) => !ok);
     if (refused !== undefined) throw new Error(`demo: a record was refused, ${JSON.stringify(refused)}`);
   }
+}
+
+interface ToPhotograph {
+  readonly hireId: string;
+  readonly vehicle: VehicleDescription;
+  readonly direction: "out" | "back";
+  readonly marks: readonly DrawnMark[];
+}
+
+/** Draws the photographs of one walk-round and keeps them; null where none are kept. */
+async function photograph(
+  { keepPhotograph }: DemoDepot,
+  { hireId, vehicle, direction, marks }: ToPhotograph,
+): Promise<DrawnRound | null> {
+  if (keepPhotograph === null) return null;
+  const drawn = await drawRound(vehicle, direction, marks);
+  for (const { jpeg, sha256 } of [...drawn.sides, ...drawn.marks]) await keepPhotograph(jpeg, sha256, hireId);
+  return drawn;
 }
 
 async function payWhole(

@@ -1,5 +1,6 @@
 import { composeWalkRound, type VehicleDescription, type WalkRoundCheck } from "@setfair/engine";
 import { type ChainEnd, type DepotRecord, makeRecord, type NewRecord } from "@setfair/records";
+import type { DrawnMark, DrawnRound } from "./drawn-photographs.ts";
 
 interface Walk {
   readonly hireId: string;
@@ -12,6 +13,10 @@ interface Walk {
   readonly at: string;
   /** checks that were too wet or dirty to judge */
   readonly wet?: readonly string[];
+  /** as `marksOf` gives them */
+  readonly marks: readonly DrawnMark[];
+  /** photographs of the four sides and of each mark; null where none were taken */
+  readonly shots: DrawnRound | null;
 }
 type Content = NewRecord["content"];
 
@@ -52,22 +57,33 @@ interface MarkPlace {
   readonly yShare: number;
 }
 
-/** A place for the new mark of a hire, by the day: two marks of 52 days lie further apart than one mark may be out. */
+/** A place on the body for the new mark of a hire, by the day: two marks of 54 days lie further apart than one mark may be out. */
 function newPlace(at: string): MarkPlace {
   const day = Math.floor(Date.parse(at) / DAY_MS);
-  return { xShare: 0.08 + (day % 13) * 0.065, yShare: 0.15 + (Math.floor(day / 13) % 4) * 0.08 };
+  return { xShare: 0.34 + (day % 9) * 0.062, yShare: 0.36 + (Math.floor(day / 9) % 6) * 0.062 };
 }
 
-const mark = (direction: "out" | "back", place: MarkPlace, markKind: string, sizeMm: number): Content => ({
+/** The marks of a round: two that were there before, and back one more. */
+export function marksOf(direction: "out" | "back", at: string): readonly DrawnMark[] {
+  const there = [
+    { xShare: 0.2, yShare: 0.55, markKind: "scratch", sizeMm: 40 },
+    { xShare: 0.5, yShare: 0.55, markKind: "dent", sizeMm: 25 },
+  ];
+  return direction === "out" ? there : [...there, { ...newPlace(at), markKind: "scratch", sizeMm: 120 }];
+}
+
+const markContent = (
+  direction: "out" | "back",
+  mark: DrawnMark,
+  photographs: readonly string[],
+): Content => ({
   about: "body.nearside",
   direction,
   part: "body.nearside",
   view: "nearside",
-  ...place,
-  markKind,
-  sizeMm,
+  ...mark,
   note: "",
-  photographs: [],
+  photographs: [...photographs],
 });
 
 const stroke = [
@@ -108,9 +124,12 @@ export function walkedRecords(walk: Walk): readonly DepotRecord[] {
     const isWet = walk.wet?.includes(check.id) === true;
     add(kind, isWet ? { ...content, saw: "tooWetOrDirty" } : content);
   }
-  add("mark", mark(direction, { xShare: 0.2, yShare: 0.55 }, "scratch", 40));
-  add("mark", mark(direction, { xShare: 0.5, yShare: 0.55 }, "dent", 25));
-  if (direction === "back") add("mark", mark(direction, newPlace(at), "scratch", 120));
+  for (const { view, sha256 } of walk.shots?.sides ?? [])
+    add("photograph", { about: `view.${view}`, view, direction, sha256 });
+  for (const [k, mark] of walk.marks.entries()) {
+    const shot = walk.shots?.marks[k];
+    add("mark", markContent(direction, mark, shot === undefined ? [] : [shot.sha256]));
+  }
   for (const purpose of direction === "out" ? ["agreement", "briefing", "condition"] : ["condition"])
     sign(purpose);
   add("walkFinished", { direction });

@@ -14,7 +14,9 @@ export type {
   VehicleDocument,
 } from "./desk/documents.ts";
 export { asDocument, NO_READINESS, NO_SETTLEMENT, toJson } from "./desk/documents.ts";
+export { jpegOfDrawing } from "./files/jpeg-of-drawing.ts";
 export { openFiles } from "./files/open-files.ts";
+export type { PhotographFiles } from "./files/types.ts";
 export { composeFor } from "./mail/compose-for.ts";
 export {
   type DemoSignIn,

@@ -6,6 +6,7 @@ import { buildApp } from "./app.ts";
 import { makeSetUpLink } from "./auth/set-up.ts";
 import type { AppContext } from "./context.ts";
 import { openFiles } from "./files/open-files.ts";
+import type { PhotographFiles } from "./files/types.ts";
 import { startJobs, storeJobs } from "./jobs/index.ts";
 import { messageSender } from "./mail/send-message.ts";
 import { openMailServer } from "./mail/smtp-mail-server.ts";
@@ -26,7 +27,11 @@ export interface DemoSignIn {
   readonly role: string;
 }
 /** Fills an empty store with the invented firm. Handed in, since the server does not know it. */
-export type LoadDemo = (database: Database, now: Date) => Promise<readonly DemoSignIn[]>;
+export type LoadDemo = (
+  database: Database,
+  now: Date,
+  files: PhotographFiles,
+) => Promise<readonly DemoSignIn[]>;
 
 export interface ServeOptions {
   /** 0 takes any free port; 4600 where left out */
@@ -151,7 +156,7 @@ async function serveStore(
     dataFolder: dataDir,
     ...(options.filesUrl === undefined ? {} : { url: options.filesUrl }),
   });
-  const demoSignIns = await loadWhereAllowed(database, options, host, now());
+  const demoSignIns = await loadWhereAllowed(database, files, options, host, now());
   const mailServer = options.smtpUrl === undefined ? null : openMailServer(options.smtpUrl);
   const given = options.url?.replace(/\/+$/, "");
   const context: Mutable<AppContext> = {
@@ -204,12 +209,13 @@ async function serveStore(
 /** Loads the invented firm into an empty store: only when bound to this machine alone, or when asked to. */
 async function loadWhereAllowed(
   database: Database,
+  files: PhotographFiles,
   { loadDemo, demo }: ServeOptions,
   host: string,
   now: Date,
 ): Promise<readonly DemoSignIn[]> {
   if (loadDemo === undefined || !(demo === true || isThisMachine(host))) return [];
-  return (await database.system.firmCount()) === 0 ? loadDemo(database, now) : [];
+  return (await database.system.firmCount()) === 0 ? loadDemo(database, now, files) : [];
 }
 
 /** A name under which a browser reaches the host; of "every address" the first that is not this machine's own. */

@@ -24,7 +24,7 @@ export const demoVerb: Verb = {
   maxPositionals: 0,
   run: async ({ io, flags }) => {
     const data = dataFolder(flags.data, io);
-    const [{ openDatabase }, { loadDemo }] = await Promise.all([
+    const [{ openDatabase, openFiles }, { loadDemo }] = await Promise.all([
       import("@setfair/server"),
       import("@setfair/demo"),
     ]);
@@ -44,7 +44,7 @@ export const demoVerb: Verb = {
         for (const name of STORE_FILES) await rm(join(data, name), { force: true });
         database = await open();
       }
-      const signIns = await loadDemo(database, new Date());
+      const signIns = await loadDemo(database, new Date(), openFiles({ dataFolder: data }));
       io.out(`${[WORDS.t("cli.demo.loaded", { data }), ...signInLines(signIns)].join("\n")}\n`);
       return 0;
     } finally {

@@ -32,7 +32,7 @@ async function start(call: Call): Promise<Served> {
     return await serve({
       ...serveOptionsFromEnvironment(call.io.env),
       ...flagOptions(call),
-      loadDemo: async (database, now) => (await import("@setfair/demo")).loadDemo(database, now),
+      loadDemo: async (...given) => (await import("@setfair/demo")).loadDemo(...given),
     });
   } catch (error) {
     throw new InputError(WORDS.t("cli.serve.cannot", { why: reason(error) }), { cause: error });
