@@ -1,7 +1,7 @@
-import { forecastTrip, planStops } from "@setfair/engine";
 import { type Line, lineOf } from "./line.ts";
 import { measure } from "./measure.ts";
 import { growthOf } from "./memory.ts";
+import { ROOT } from "./root.ts";
 import { tour } from "./tour.ts";
 
 const STEPS_PER_DAY = 96;
@@ -9,6 +9,9 @@ const MEGABYTE = 1_000_000;
 
 /** What one step of one life costs, many lives at once and one alone, and what memory a forecast asks for. */
 export async function benchTrip(): Promise<readonly Line[]> {
+  // as it is built and served: what runs sources from their files wraps every function, and reads slower
+  const built: typeof import("@setfair/engine") = await import(`${ROOT}engine/dist/index.js`);
+  const { forecastTrip, planStops } = built;
   const line = lineOf("trip forecast, panel van, steps of 15 minutes");
   const [many, one] = [tour(14, 500), tour(28, 1)];
   const [manyNs] = (await measure({ many: () => forecastTrip(many) })) as [number];
