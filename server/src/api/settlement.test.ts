@@ -384,6 +384,19 @@ describe("what is disputed, held and answered", () => {
     expect((await seen(copy[0])).statusCode).toBe(200);
     const other = await sendPhotograph(depot, id, await makeJpeg());
     expect((await seen(other)).statusCode).toBe(404);
+    const lineId = `notice:${shown.id}`;
+    const told = (answer: string, text: string, about = lineId) =>
+      depot.call(null, "POST", `/guide/${token}/statement`, { lineId: about, answer, text });
+    expect(await problem(told("dispute", "", lineId))).toEqual([400, "text"]);
+    expect(await problem(told("dispute", "Not me.", "notice:none"))).toEqual([400, "lineId"]);
+    await must(told("dispute", "I had paid at the machine."));
+    expect(await problem(reply("withdraw", "As goodwill.", lineId))).toEqual([400, "answer"]);
+    const answered = await must(reply("reply", "Send us the ticket, and we pass it on.", lineId));
+    expect(answered.entries.slice(-2)).toMatchObject([
+      { kind: "dispute", about: lineId, by: null, document: { text: "I had paid at the machine." } },
+      { kind: "reply", about: lineId, by: "Dee Desk" },
+    ]);
+    expect((await must(told("accept", ""))).entries.at(-1)).toMatchObject({ kind: "accept", about: lineId });
     const charges = (await depot.store.payments.ofHire(id)).filter(({ kind }) => kind === "charge");
     expect(charges.map(({ document, pence }) => [document.line, pence])).toEqual([
       ["fine", 3500],

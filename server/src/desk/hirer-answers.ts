@@ -3,6 +3,7 @@ import type { Store } from "../store/types.ts";
 import { settlementOf } from "./after-hire.ts";
 import { toJson } from "./documents.ts";
 import type { HireData } from "./hire-data.ts";
+import { entriesOfHire, isNoticeOf } from "./settlement-entries.ts";
 import { keepStanding } from "./standing.ts";
 
 /** In the place of an account, where it came by the hirer's link. */
@@ -20,7 +21,7 @@ export interface HirerAnswer {
   };
 }
 
-/** Refuses an answer to a line that is not there, and a dispute that says no why; `path` leads to the answer. */
+/** Refuses an answer to a line, a fine or a toll that is not there, and a dispute that says no why; `path` leads to the answer. */
 export async function checkAnswer(
   store: Store,
   data: HireData,
@@ -28,8 +29,9 @@ export async function checkAnswer(
   path: { readonly line: string; readonly text: string },
 ): Promise<void> {
   const { result } = await settlementOf(store, data);
-  if (!result.lines.some(({ id }) => id === lineId))
-    throw badField(path.line, "expected a line of this settlement");
+  const isThere =
+    result.lines.some(({ id }) => id === lineId) || isNoticeOf(await entriesOfHire(store, data), lineId);
+  if (!isThere) throw badField(path.line, "expected a line of this settlement");
   if (answer === "dispute" && text.trim() === "") throw badField(path.text, "expected why, in a few words");
 }
 

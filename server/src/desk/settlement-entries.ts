@@ -49,6 +49,13 @@ interface LossDocument {
   readonly photographs: readonly string[];
 }
 type ClaimDocument = Omit<LateClaim, "id" | "secondSigned">;
+/** A fine or a toll that was passed on, as hirer and desk speak of it; it is charged in the ledger and no line of the settlement. */
+export const noticeId = (entryId: string): string => `notice:${entryId}`;
+const isNotice = (lineId: string): boolean => lineId.startsWith(noticeId(""));
+/** True for the id of a fine or a toll that was passed on with this hire. */
+export const isNoticeOf = (entries: Entries, lineId: string): boolean =>
+  entries.some(({ kind, id }) => kind === "notice" && noticeId(id) === lineId);
+
 export const claimId = (entryId: string): string => `claim:${entryId}`;
 
 function claimsOf(entries: Entries, signed: readonly string[]): LateClaim[] {
@@ -98,7 +105,7 @@ export function withEntries(input: SettlementInput, entries: Entries): Settlemen
     secondSigned: [...(input.secondSigned ?? []), ...second],
     withdrawn,
     disputed: [...disputesOf(entries)].flatMap(([id, isDisputed]) =>
-      isDisputed && !withdrawn.includes(id) ? [id] : [],
+      isDisputed && !isNotice(id) && !withdrawn.includes(id) ? [id] : [],
     ),
   };
 }

@@ -9,7 +9,7 @@ import { instantOf } from "../../desk/local-time.ts";
 import { accountNames } from "../../desk/names.ts";
 import { settlementState } from "../../desk/page.ts";
 import { requireStage } from "../../desk/require-stage.ts";
-import { claimId, entriesOfHire, promisedOn } from "../../desk/settlement-entries.ts";
+import { claimId, entriesOfHire, isNoticeOf, promisedOn } from "../../desk/settlement-entries.ts";
 import { keepStanding } from "../../desk/standing.ts";
 import { lineEvidence } from "../../desk/statement-evidence.ts";
 import type { HireStage, SettlementEntryRow, Store } from "../../store/types.ts";
@@ -138,7 +138,10 @@ export const settlementHandlers = {
   async replyToLine({ context, signed, params, body }) {
     const data = await readHireData(signed.store, params.id, context.now());
     requireStage(data, ...BACK);
-    await requireLine(signed.store, data, body.lineId);
+    if (!isNoticeOf(await entriesOfHire(signed.store, data), body.lineId))
+      await requireLine(signed.store, data, body.lineId);
+    else if (body.answer === "withdraw")
+      throw badField("answer", "expected a reply: a fine or a toll is taken back by a credit in the money");
     const document = { text: body.text };
     return keepEntry(context, signed, params.id, { kind: body.answer, about: body.lineId, document });
   },

@@ -1,6 +1,7 @@
 import type { Settlement } from "@setfair/engine";
 import type { Words } from "@setfair/words";
 import type { Content } from "pdfmake/interfaces";
+import { noticeId } from "../../desk/settlement-entries.ts";
 import type { SettlementEntryRow } from "../../store/types.ts";
 import { heading, table } from "../pieces.ts";
 import { lineName } from "../statement-lines.ts";
@@ -19,7 +20,10 @@ const LEFT_OUT: readonly string[] = ["lost", "file"];
 export function conversation({ result, entries, words, nameOf }: Talk): Content[] {
   const said = entries.filter(({ kind }) => !LEFT_OUT.includes(kind));
   if (said.length === 0) return [];
+  const notices = entries.filter(({ kind }) => kind === "notice");
   const lineOf = (about: string): string => {
+    const notice = notices.find((each) => noticeId(each.id) === about || each.about === about);
+    if (notice !== undefined) return words.t("proof.notice", { reference: notice.about });
     const line = result.lines.find(({ id, evidence }) => id === about || evidence.differenceId === about);
     return line === undefined ? words.t("proof.whole") : lineName(line, words);
   };

@@ -1,18 +1,26 @@
 import type { Statement } from "../../offline/statement.ts";
 import { dateText, moneyText, t } from "../../parts/words.ts";
+import { Answers } from "./answers.tsx";
+import { saidOf } from "./conversation.ts";
 import { Shot } from "./evidence-photos.tsx";
+import type { StatementOnPhone } from "./use-statement.ts";
 
 interface NoticesProps {
   readonly token: string;
   readonly statement: Statement;
+  readonly shown: StatementOnPhone;
 }
 
 const text = (value: unknown): string => (typeof value === "string" ? value : "");
 const pounds = (value: unknown): string => moneyText({ currency: "GBP", pence: Number(value ?? 0) });
 const hashes = (value: unknown): readonly string[] => (Array.isArray(value) ? value.map(String) : []);
 
+type Notice = Statement["entries"][number]["document"];
+const titleOf = ({ what, pence, issuer }: Notice): string =>
+  t("hirer.statement.notice", { what: text(what), amount: pounds(pence), issuer: text(issuer) });
+
 /** Fines and tolls that were passed on: from whom, when, where, the sum, the fee apart, and the notice itself. */
-export function Notices({ token, statement }: NoticesProps) {
+export function Notices({ token, statement, shown }: NoticesProps) {
   const notices = statement.entries.filter(({ kind }) => kind === "notice");
   if (notices.length === 0) return null;
   return (
@@ -20,14 +28,8 @@ export function Notices({ token, statement }: NoticesProps) {
       <h2 id="notices">{t("hirer.statement.notices")}</h2>
       <ul className="stack">
         {notices.map(({ id, document }) => (
-          <li key={id} className="stack-tight">
-            <strong>
-              {t("hirer.statement.notice", {
-                what: text(document.what),
-                amount: pounds(document.pence),
-                issuer: text(document.issuer),
-              })}
-            </strong>
+          <li key={id} className="stack-tight statement-line">
+            <h3>{titleOf(document)}</h3>
             <p>
               {t("hirer.statement.noticeWhere", {
                 at: dateText(text(document.at), "fullTime"),
@@ -45,6 +47,12 @@ export function Notices({ token, statement }: NoticesProps) {
                 </li>
               ))}
             </ul>
+            <Answers
+              token={token}
+              line={{ id: `notice:${id}`, name: titleOf(document) }}
+              said={saidOf({ id: `notice:${id}`, differenceId: null }, statement.entries, shown.own)}
+              shown={shown}
+            />
           </li>
         ))}
       </ul>

@@ -50,7 +50,7 @@ export default function StatementPage({ token, guide }: { readonly token: string
               ))}
             </ul>
           </section>
-          <Notices token={token} statement={statement} />
+          <Notices token={token} statement={statement} shown={shown} />
           <a className="button" href={`/api/guide/${encodeURIComponent(token)}/papers/statement`}>
             {t("hirer.statement.pdf")}
           </a>

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { type ReactNode, useState } from "react";
 import { Button } from "../../../parts/index.ts";
 import { dateText, t } from "../../../parts/words.ts";
 import { useSignedIn } from "../../session.ts";
@@ -18,11 +18,13 @@ interface EntriesCardProps {
   /** null where none can be entered now, with the reason in `lead` */
   readonly dialog: Omit<AskDialogProps, "onClose" | "draft"> | null;
   readonly open: string;
+  /** what stands under one entry */
+  readonly under?: (entry: Entry, head: string) => ReactNode;
 }
 
 /** Entries of one kind with who made them and when, and the way to another. */
 export function EntriesCard(props: EntriesCardProps) {
-  const { id, title, lead, entries, sayEntry, act, dialog, open } = props;
+  const { id, title, lead, entries, sayEntry, act, dialog, open, under } = props;
   const { may } = useSignedIn();
   const [isOpen, setOpen] = useState(false);
   return (
@@ -51,6 +53,7 @@ export function EntriesCard(props: EntriesCardProps) {
                 {hashesIn(entry, "photographs").length > 0 && (
                   <Photos hashes={hashesIn(entry, "photographs")} label={head} small />
                 )}
+                {under?.(entry, head)}
               </li>
             );
           })}

@@ -20,10 +20,11 @@ const OF_LINES: readonly Entry["kind"][] = [
 
 /** What was said and paid of one line, oldest first. */
 export const talkOf = (line: SettlementLine, entries: readonly Entry[]): readonly Entry[] =>
-  entries.filter(
-    ({ kind, about }) =>
-      OF_LINES.includes(kind) && (about === line.id || about === line.evidence.differenceId),
-  );
+  talkAbout([line.id, line.evidence.differenceId], entries);
+
+/** Likewise of whatever goes by one of these ids. */
+export const talkAbout = (ids: readonly (string | null)[], entries: readonly Entry[]): readonly Entry[] =>
+  entries.filter(({ kind, about }) => OF_LINES.includes(kind) && ids.includes(about));
 
 const pounds = (entry: Entry, name: string): string =>
   moneyText({ currency: "GBP", pence: numberIn(entry, name) });

@@ -5,6 +5,7 @@ import { newId } from "../money/use-money.ts";
 import type { Asked } from "./ask-dialog.tsx";
 import { EntriesCard } from "./entries-card.tsx";
 import { type CardProps, field, joined, ofKind, pounds, sendNote } from "./entry-parts.ts";
+import { NoticeTalk } from "./notice-talk.tsx";
 import { numberIn, saidIn } from "./use-settlement.ts";
 
 /** Fines and tolls that are passed on, each with its notice. */
@@ -40,6 +41,9 @@ export function NoticesCard({ hireId, state }: CardProps) {
           numberIn(entry, "feePence") === 0 ? "" : t("settling.fee", { money: pounds(entry, "feePence") }),
         ),
       ]}
+      under={(entry, head) => (
+        <NoticeTalk hireId={hireId} state={state} lineId={`notice:${entry.id}`} name={head} />
+      )}
       act="hire.settle"
       open={t("settling.notice.open")}
       dialog={{
