@@ -247,4 +247,36 @@ describe("what is decided of an enquiry, why, and what is offered instead", () =
     // no hold lasts as long as the hire: it goes, to be taken anew on the road
     expect(codesOf(await gateOf(id, "money"), "condition")).toEqual(["money.holdLapses hold-1"]);
   });
+
+  it("what takes time to get stands on Today from a week before its day until it is got", async () => {
+    const id = await enquire({
+      vehicleId: "lp4",
+      from: "2026-07-20T14:00",
+      to: "2026-07-27T10:00",
+      party: party(people(2)),
+      country: "DE",
+      through: ["BE"],
+    });
+    const remind = async () =>
+      (await must("desk", "GET", "/reminders")).toGet.map(
+        ({ finding, doBy }: Line & { doBy: string }) => `${finding.code} ${finding.about ?? "-"} ${doBy}`,
+      );
+    depot.at("2026-06-16T08:00:00.000Z");
+    expect(await remind()).toEqual([]);
+    await must("desk", "POST", `/hires/${id}/quote`, { accept: true });
+    await must("desk", "POST", `/hires/${id}/book`);
+    // four weeks for the certificate; nothing is asked for sooner than a week before its day
+    depot.at("2026-06-14T08:00:00.000Z");
+    expect(await remind()).toEqual([]);
+    depot.at("2026-06-15T08:00:00.000Z");
+    expect(await remind()).toEqual(["countries.noPaper - 2026-06-22"]);
+    depot.at("2026-07-10T08:00:00.000Z");
+    expect(await remind()).toEqual([
+      "countries.noPaper - 2026-06-22",
+      "countries.toGetLate zone.de 2026-06-29",
+      "countries.toGetLate zone.be 2026-07-06",
+    ]);
+    await say(id, { papers: { originalDocument: true }, got: ["zone.be"] });
+    expect(await remind()).toEqual(["countries.toGetLate zone.de 2026-06-29"]);
+  });
 });

@@ -1,4 +1,5 @@
 import {
+  addDays,
   type CountriesInput,
   type CountriesResult,
   type CountryCard,
@@ -63,6 +64,24 @@ export function countriesAnswer(data: HireData): RoomAnswer<CountriesResult> | n
     plateShowsUk: said.plateShowsUk,
   };
   return withRules(data.ruleBook, () => checkCountries(input));
+}
+
+/** Papers, stickers and registrations with a lead time are brought to mind this many days before their day (our choice). */
+const SOON_DAYS = 7;
+const TO_GET: readonly string[] = ["countries.toGet", "countries.toGetLate", "countries.noPaper"];
+
+/** What must be got for the countries of the route by a day that is near or over, the soonest first. */
+export function toGetSoon(data: HireData): { finding: Finding; doBy: string }[] {
+  const route = routeOf(data) ?? [];
+  if (route.every(({ country }) => country === data.depotDocument.country)) return [];
+  const soon = addDays(data.today, SOON_DAYS);
+  return (countriesAnswer(data)?.findings ?? [])
+    .filter(({ code }) => TO_GET.includes(code))
+    .flatMap((finding) => {
+      const { doBy } = finding.facts;
+      return typeof doBy === "string" && doBy <= soon ? [{ finding, doBy }] : [];
+    })
+    .sort((a, b) => (a.doBy < b.doBy ? -1 : 1));
 }
 
 /** What the lines of these cards rest on, each source once, with the day it was read. */

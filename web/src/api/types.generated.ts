@@ -4324,6 +4324,14 @@ export interface components {
                 /** Format: date */
                 readonly keys: string;
             }[];
+            readonly toGet: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly finding: components["schemas"]["FindingInput"];
+                /** Format: date */
+                readonly doBy: string;
+            }[];
         };
         readonly FoundPlaceInput: {
             readonly name: string;
@@ -7393,6 +7401,14 @@ export interface components {
                 readonly from: string;
                 /** Format: date */
                 readonly keys: string;
+            }[];
+            readonly toGet: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly finding: components["schemas"]["Finding"];
+                /** Format: date */
+                readonly doBy: string;
             }[];
         };
         readonly FoundPlace: {

@@ -1,4 +1,7 @@
+import { withRules } from "@setfair/engine";
+import { toGetSoon } from "../../desk/abroad.ts";
 import { toJson } from "../../desk/documents.ts";
+import { plainFinding } from "../../desk/glass.ts";
 import { readRows } from "../../desk/hire-data.ts";
 import { hireNotes, isNoteDue, noteAnswer } from "../../desk/hire-notes.ts";
 import { askFrom, driversToAsk } from "../../desk/licence-checks.ts";
@@ -110,7 +113,8 @@ export const noteHandlers = {
       startsFrom: start,
       touchesTo: new Date(Date.parse(start) + ASK_DAYS * 86_400_000).toISOString(),
     });
-    const askForCode = (await readRows(store, rows, depot, now)).flatMap((data) =>
+    const booked = await readRows(store, rows, depot, now);
+    const askForCode = booked.flatMap((data) =>
       driversToAsk(data).map((driver) => ({
         hireId: data.row.id,
         reference: data.row.number,
@@ -121,6 +125,19 @@ export const noteHandlers = {
         keys: dateOf(data.from),
       })),
     );
-    return { notes, askForCode };
+    const toGet = booked
+      .flatMap((data) =>
+        withRules(data.ruleBook, () =>
+          toGetSoon(data).map(({ finding, doBy }) => ({
+            hireId: data.row.id,
+            reference: data.row.number,
+            customer: data.row.customerName,
+            finding: plainFinding(finding),
+            doBy,
+          })),
+        ),
+      )
+      .sort((a, b) => (a.doBy < b.doBy ? -1 : 1));
+    return { notes, askForCode, toGet };
   },
 } satisfies Partial<Handlers>;

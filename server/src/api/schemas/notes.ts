@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { NOTE_MOMENTS } from "../../store/types.ts";
-import { dateSchema, idSchema, instantSchema, textSchema } from "./common.ts";
+import { dateSchema, findingSchema, idSchema, instantSchema, textSchema } from "./common.ts";
 import { named } from "./named.ts";
 
 export const noteSchema = named(
@@ -69,6 +69,16 @@ export const remindersSchema = named(
         driverId: idSchema,
         from: dateSchema,
         keys: dateSchema,
+      }),
+    ),
+    /** what must be got for countries of a booked hire, by a day within a week or over */
+    toGet: z.array(
+      z.object({
+        hireId: idSchema,
+        reference: z.string(),
+        customer: z.string(),
+        finding: findingSchema,
+        doBy: dateSchema,
       }),
     ),
   }),

@@ -2,19 +2,19 @@ import { useQuery } from "@tanstack/react-query";
 import { Link } from "wouter";
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
-import { dateText, t } from "../../../parts/words.ts";
+import { dateText, findingText, t } from "../../../parts/words.ts";
 import { placeOfHire } from "../../where.ts";
 import "./notes.css";
 
-/** On Today: notes whose moment has come, and drivers whose check code is to be asked for. */
+/** On Today: notes whose moment has come, drivers whose check code is to be asked for, what must be got for countries. */
 export function Reminders({ date }: { readonly date: string }) {
   const reminders = useQuery({
     queryKey: ["reminders", date],
     queryFn: () => take(client.GET("/api/reminders", { params: { query: { date } } })),
     refetchInterval: 60_000,
   });
-  const { notes = [], askForCode = [] } = reminders.data ?? {};
-  if (notes.length + askForCode.length === 0) return null;
+  const { notes = [], askForCode = [], toGet = [] } = reminders.data ?? {};
+  if (notes.length + askForCode.length + toGet.length === 0) return null;
   return (
     <section className="card" aria-labelledby="reminders-title">
       <h2 id="reminders-title">{t("notes.today")}</h2>
@@ -40,6 +40,16 @@ export function Reminders({ date }: { readonly date: string }) {
               {t("notes.askForCode", { driver: ask.driver, keys: dateText(ask.keys, "short") })}{" "}
               <Link href={`${placeOfHire(ask.hireId)}/people`} className="link-row">
                 {ask.customer}
+              </Link>
+            </div>
+          </li>
+        ))}
+        {toGet.map((each) => (
+          <li key={`${each.hireId} ${each.finding.code} ${each.finding.about ?? ""}`} className="note">
+            <div>
+              {findingText(each.finding)}{" "}
+              <Link href={`${placeOfHire(each.hireId)}/abroad`} className="link-row">
+                {each.customer}
               </Link>
             </div>
           </li>
