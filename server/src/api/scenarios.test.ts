@@ -278,5 +278,12 @@ describe("what is decided of an enquiry, why, and what is offered instead", () =
     ]);
     await say(id, { papers: { originalDocument: true }, got: ["zone.be"] });
     expect(await remind()).toEqual(["countries.toGetLate zone.de 2026-06-29"]);
+    // driven through without a stop is abroad, too: the paper on countries goes out with the pack
+    const [stop] = TRIP.stops;
+    const home = { ...stop, arrive: "2026-07-20T20:00", leave: "2026-07-27T05:00" };
+    const trip = { ...TRIP, depart: "2026-07-20T14:00", return: "2026-07-27T10:00", stops: [home] };
+    await must("desk", "PUT", `/hires/${id}/trip`, trip);
+    const { attachments } = await must("desk", "GET", `/hires/${id}/message?kind=preHire&language=en`);
+    expect(attachments).toContain("countries");
   });
 });

@@ -1,8 +1,9 @@
 import type { InputProblem } from "@setfair/engine";
 import { createWords, MESSAGE_DRAFTS, type Words } from "@setfair/words";
 import { Refusal } from "../api/refusal.ts";
+import { routeOf } from "../desk/abroad.ts";
 import { asDocument, type DepotDocument } from "../desk/documents.ts";
-import { type HireData, partOf } from "../desk/hire-data.ts";
+import type { HireData } from "../desk/hire-data.ts";
 import { moneyOfHire } from "../desk/money-of-hire.ts";
 import { wordsFor } from "../papers/paper-call.ts";
 import { COMPOSE, type PaperName } from "../papers/papers.ts";
@@ -45,7 +46,7 @@ function papersOf(kind: MessageKind, data: HireData): readonly PaperName[] {
   if (kind === "statement") return ["statement", "condition", "receipt"];
   if (kind !== "preHire") return [];
   const home = data.depotDocument.country;
-  const isAbroad = partOf(data, "trip")?.stops.some(({ place }) => place.country !== home) === true;
+  const isAbroad = routeOf(data)?.some(({ country }) => country !== home) === true;
   return isAbroad ? ["agreement", "countries"] : ["agreement"];
 }
 
