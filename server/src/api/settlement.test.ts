@@ -1,6 +1,7 @@
 import type { DepotRecord } from "@setfair/records";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { toJson } from "../desk/documents.ts";
+import { testedStores } from "../store/stores-for-tests.ts";
 import { type Answer, makeDepot, makeDevice, type TestDepot } from "./depot-for-tests.ts";
 import { liveHire, makeJpeg, sendPhotograph } from "./lived-hire-for-tests.ts";
 import { CUSTOMER, PARTY, PERIOD } from "./samples-for-tests.ts";
@@ -8,6 +9,9 @@ import { CUSTOMER, PARTY, PERIOD } from "./samples-for-tests.ts";
 // The settlement by the desk's own doors: estimate, invoice and refund, second signatures, what is held, what the hirer says.
 
 const TORN = "awning.fullyOut";
+/** What money and entries rest on is asked of every store; what the rooms alone decide, of one. */
+const STORES = testedStores();
+type Kind = (typeof STORES)[number]["kind"];
 
 /** The demo's terms with an awning of £900 that lives 8 years, no price list of repairs, and an excess of £1,000. */
 async function putTerms(depot: TestDepot): Promise<void> {
@@ -43,8 +47,8 @@ const problem = async (answer: Promise<Answer>): Promise<readonly [number, strin
 };
 
 /** A hire that came back with a torn awning, photographed as it left or not. */
-async function tornAwning(withPhotograph: boolean): Promise<Asked> {
-  const depot = await makeDepot("sqlite");
+async function tornAwning(withPhotograph: boolean, kind: Kind = "sqlite"): Promise<Asked> {
+  const depot = await makeDepot(kind);
   await putTerms(depot);
   const { id } = await liveHire(depot, {
     also: (make, direction, photograph): DepotRecord[] => {
@@ -91,10 +95,10 @@ const age = (asked: Asked) =>
     }),
   );
 
-describe("the torn awning of four years in eight", () => {
+describe.each(STORES)("the torn awning of four years in eight, on $kind", ({ kind }) => {
   let asked: Asked;
   beforeAll(async () => {
-    asked = await tornAwning(true);
+    asked = await tornAwning(true, kind);
   });
   afterAll(() => asked.depot.close());
 
@@ -269,11 +273,11 @@ describe("a mark that one hire was charged for", () => {
   });
 });
 
-describe("what is disputed, held and answered", () => {
+describe.each(STORES)("what is disputed, held and answered, on $kind", ({ kind }) => {
   let asked: Asked;
   let token = "";
   beforeAll(async () => {
-    asked = await tornAwning(true);
+    asked = await tornAwning(true, kind);
     await decide(asked);
     token = (await must(asked.depot.call("desk", "POST", `/hires/${asked.id}/hirer-link`))).token;
   });
@@ -589,9 +593,9 @@ describe("two tablets that read one thing differently before the keys", () => {
   });
 });
 
-describe("custody of the keys", () => {
+describe.each(STORES)("custody of the keys, on $kind", ({ kind }) => {
   it("is one line from hire to hire, with what was written down between them", async () => {
-    const depot = await makeDepot("sqlite");
+    const depot = await makeDepot(kind);
     const { id } = await liveHire(depot);
     depot.at("2026-07-06T13:00:00.000Z");
     const make = makeDevice("desk", "desk.keys", { vehicleId: "pv2" }, depot.context.now);
