@@ -1,4 +1,5 @@
 import type { Driver, LoadPlan, Party, Trip } from "@setfair/engine";
+import type { AbroadDocument } from "@setfair/server";
 import { addDays, yearsBefore } from "./dates.ts";
 
 /** How far a hire of the demo has come. */
@@ -32,6 +33,8 @@ export interface DemoHire {
   readonly party: Party;
   readonly drivers: readonly Driver[];
   readonly trip: Trip | null;
+  /** what was said and got together for a journey abroad */
+  readonly abroad?: AbroadDocument;
   readonly load: LoadPlan | null;
   readonly paid: boolean;
   /** the walk-rounds are there record by record */

@@ -1,7 +1,8 @@
+import { NOTHING_ABROAD } from "@setfair/server";
 import { addDays, mayFriday } from "./dates.ts";
 import { DEMO_TOWN, type DemoCustomer, type DemoHire, demoDriver } from "./demo-hire.ts";
 import type { TakenDays } from "./season/make-season.ts";
-import { highlandsTrip, lakesTrip, loadForTwo, twoAdults } from "./trips.ts";
+import { alpsTrip, highlandsTrip, lakesTrip, loadForTwo, twoAdults } from "./trips.ts";
 
 const person = (name: string, number: string, place: string): DemoCustomer => ({
   name,
@@ -29,6 +30,7 @@ export function workedHires(today: string): readonly DemoHire[] {
   const friday = mayFriday(today);
   const none = { drivers: [], trip: null, load: null, paid: false, walked: false } as const;
   const away = addDays(today, -1);
+  const alps = addDays(friday, 35);
   const driver = (name: string, age: number, daysAgo: number) => [
     demoDriver({ id: "t1", name, age, today, checkedOn: addDays(today, -daysAgo) }),
   ];
@@ -64,6 +66,29 @@ export function workedHires(today: string): readonly DemoHire[] {
       to: `${addDays(friday, 25)}T10:00`,
       vehicleId: "pv2",
       party: { ...twoAdults(), dogs: 1 },
+    },
+    {
+      ...none,
+      stage: "quote",
+      customer: person("Hal Merrin", "108", "6 Tide Lane"),
+      wishes: "Both of us want to drive. Ferry, the Black Forest and then the Alps.",
+      from: `${alps}T12:00`,
+      to: `${addDays(alps, 14)}T17:30`,
+      vehicleId: "ac4",
+      party: twoAdults("some"),
+      // he may not drive 4,250 kg of diesel on category B; she may
+      drivers: [
+        demoDriver({ id: "t1", name: "Una Merrin", age: 56, today, checkedOn: null, heavy: true }),
+        demoDriver({ id: "t2", name: "Hal Merrin", age: 34, today, checkedOn: null }),
+      ],
+      trip: alpsTrip(alps),
+      abroad: {
+        ...NOTHING_ABROAD,
+        crossings: [
+          { kind: "ferry", on: addDays(alps, 1), at: "13:30", zone: "Europe/London" },
+          { kind: "ferry", on: addDays(alps, 13), at: "15:30", zone: "Europe/Paris" },
+        ],
+      },
     },
     {
       stage: "booked",

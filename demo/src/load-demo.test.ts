@@ -159,6 +159,18 @@ describe.each([
     expect(verifyRecords(await get(`/hires/${eva?.id}/records`)).ok).toBe(true);
   });
 
+  it("has a quote that goes abroad, with a driver who may not and a card for each country", async () => {
+    const { rows } = await store.hires.list({ stages: ["quote"], limit: 200 });
+    const id = rows.find(({ customerName }) => customerName === "Hal Merrin")?.id;
+    const { gates } = (await get(`/hires/${id}`)).glass;
+    const { findings } = gates.find(({ gate }: { gate: string }) => gate === "licence");
+    expect(findings.map(({ finding }: { finding: { code: string } }) => finding.code)).toContain(
+      "licence.categoryTooSmall",
+    );
+    const { cards } = (await get(`/hires/${id}/abroad`)).countries;
+    expect(cards.map(({ country }: { country: string }) => country)).toEqual(["GB", "FR", "DE", "AT"]);
+  });
+
   it("has the use of every hire that came back, and of a year before, to be set beside forecasts", async () => {
     const { rows } = await store.hires.list({ stages: ["settled", "closed"], limit: 200 });
     for (const { id } of rows.slice(0, 10)) expect(await store.uses.ofHire(id)).not.toBeNull();

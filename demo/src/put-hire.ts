@@ -34,7 +34,11 @@ function quoteOf(depot: DemoDepot, hire: DemoHire, vehicleClass: string): QuoteD
     party: hire.party,
     drivers: Math.max(1, hire.drivers.length),
     extras: [],
-    countries: ["GB"],
+    countries: [
+      "GB",
+      ...(hire.abroad?.through ?? []),
+      ...(hire.trip?.stops ?? []).map(({ place }) => place.country),
+    ],
   });
   if (answer.result === null) {
     throw new Error(
@@ -108,6 +112,7 @@ async function putParts(
   await put("contact", { wishes: hire.wishes === "" ? null : hire.wishes });
   if (hire.drivers.length > 0) await put("drivers", { drivers: hire.drivers });
   if (hire.trip !== null) await put("trip", hire.trip);
+  if (hire.abroad !== undefined) await put("abroad", hire.abroad);
   if (hire.load !== null) await put("load", hire.load);
   await put("readiness", {
     ...NO_READINESS,

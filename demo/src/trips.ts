@@ -9,13 +9,13 @@ export const DEPOT: Place = {
   longitudeDeg: -2.95,
   elevationM: 80,
 };
-const gb = (name: string, latitudeDeg: number, longitudeDeg: number, elevationM: number): Place => ({
-  name,
-  country: "GB",
-  latitudeDeg,
-  longitudeDeg,
-  elevationM,
-});
+const town = (
+  country: string,
+  name: string,
+  [latitudeDeg, longitudeDeg, elevationM]: readonly [number, number, number],
+): Place => ({ name, country, latitudeDeg, longitudeDeg, elevationM });
+const gb = (name: string, latitudeDeg: number, longitudeDeg: number, elevationM: number): Place =>
+  town("GB", name, [latitudeDeg, longitudeDeg, elevationM]);
 
 const PLUGGED = {
   postAmperes: 10,
@@ -82,6 +82,47 @@ const HIGHLANDS: readonly Leg[] = [
     acts: ["plugIn", "fillWater", "emptyWaste", "emptyCassette"],
   },
 ];
+const CANTERBURY = gb("Canterbury", 51.28, 1.08, 20);
+const ALPS: readonly Leg[] = [
+  { place: CANTERBURY, day: 0, nights: 1, km: 560, minutes: 400, pitch: PLUGGED, acts: ["plugIn"] },
+  {
+    place: town("FR", "Reims", [49.26, 4.03, 85]),
+    day: 1,
+    nights: 1,
+    km: 320,
+    minutes: 270,
+    pitch: PLAIN,
+    acts: ["fillWater", "emptyWaste", "emptyCassette"],
+  },
+  {
+    place: town("DE", "Freudenstadt", [48.46, 8.41, 730]),
+    day: 2,
+    nights: 4,
+    km: 430,
+    minutes: 310,
+    pitch: PLUGGED,
+    acts: ["plugIn", "fillWater", "emptyWaste", "emptyCassette"],
+  },
+  {
+    place: town("AT", "Zell am See", [47.32, 12.79, 757]),
+    day: 6,
+    nights: 5,
+    km: 480,
+    minutes: 380,
+    pitch: PLUGGED,
+    acts: ["plugIn", "fillWater", "emptyWaste", "emptyCassette"],
+  },
+  {
+    place: town("DE", "Trier", [49.75, 6.64, 137]),
+    day: 11,
+    nights: 2,
+    km: 650,
+    minutes: 480,
+    pitch: PLUGGED,
+    acts: ["plugIn", "fillWater", "emptyWaste", "emptyCassette"],
+  },
+  { place: CANTERBURY, day: 13, nights: 1, km: 520, minutes: 420, pitch: PLUGGED, acts: ["plugIn"] },
+];
 const lakes = (nights: number): readonly Leg[] => [
   {
     place: gb("Keswick", 54.6, -3.13, 80),
@@ -123,6 +164,12 @@ export const highlandsTrip = (friday: string): Trip =>
   tripOf(legsFrom(HIGHLANDS, friday), `${friday}T13:30`, `${addDays(friday, 7)}T15:30`, {
     distanceKm: 300,
     minutes: 270,
+  });
+/** Fourteen nights to the Alps and back, by ferry. */
+export const alpsTrip = (date: string): Trip =>
+  tripOf(legsFrom(ALPS, date), `${date}T12:00`, `${addDays(date, 14)}T17:30`, {
+    distanceKm: 560,
+    minutes: 400,
   });
 /** Some nights on one pitch near the depot, with a post. */
 export const lakesTrip = (date: string, nights: number): Trip =>

@@ -6,6 +6,7 @@ export { moveToPostgres } from "./backup/move-to-postgres.ts";
 export { type RestoreAnswer, restoreBackup } from "./backup/restore-backup.ts";
 export type { AppContext } from "./context.ts";
 export type {
+  AbroadDocument,
   CustomerDocument,
   DepotDocument,
   QuoteDocument,
@@ -13,7 +14,7 @@ export type {
   SettlementDocument,
   VehicleDocument,
 } from "./desk/documents.ts";
-export { asDocument, NO_READINESS, NO_SETTLEMENT, toJson } from "./desk/documents.ts";
+export { asDocument, NO_READINESS, NO_SETTLEMENT, NOTHING_ABROAD, toJson } from "./desk/documents.ts";
 export { jpegOfDrawing } from "./files/jpeg-of-drawing.ts";
 export { openFiles } from "./files/open-files.ts";
 export type { PhotographFiles } from "./files/types.ts";
