@@ -237,6 +237,9 @@ describe("what is decided of an enquiry, why, and what is offered instead", () =
     for (const thing of ["ukSticker", "blindSpotStickers"])
       expect(countries).toContain(`countries.kit ${thing}`);
     expect(countries).toContain("countries.noPaper");
+    // several rules of one table are one source
+    for (const { finding } of (await gateOf(id, "countries")).findings)
+      expect(new Set(finding.sources).size).toBe(finding.sources.length);
     await say(id, { papers: { originalDocument: true } });
     expect(codesOf(await gateOf(id, "countries"), "unchecked", "refuse")).not.toContain("countries.noPaper");
     expect(speedsOf(await cardOf(id, "FR"))).toMatchObject({ rural: 80, dual: 100, motorway: 110 });

@@ -111,7 +111,8 @@ export function plainFinding(finding: GlassReading["conditions"][number]): Findi
     severity,
     basis,
     facts: { ...facts },
-    sources: sources.map(citeSource),
+    // several rules of one source read alike: it is named once
+    sources: [...new Set(sources.map(citeSource))],
     mends: mends.map((mend) => ({ code: mend.code, facts: { ...mend.facts } })),
     ...(about === undefined ? {} : { about }),
   };

@@ -47,6 +47,10 @@ function GateMark({ state }: { readonly state: GateOnGlass["state"] }) {
   );
 }
 
+/** Refused whenever it falls due, as things stand: said at once, though the glass does not darken for it yet. */
+const isRefusal = ({ finding, override }: GateOnGlass["findings"][number]): boolean =>
+  finding.severity === "refuse" && override === null;
+
 function GateList({
   page,
   title,
@@ -61,15 +65,18 @@ function GateList({
     <section>
       <h2>{title}</h2>
       <ul>
-        {shown.map(({ gate, state }) => (
-          <li key={gate}>
-            <Link href={placeOfGate(page.hire.id, gate)} className="gate-line">
-              <GateMark state={state} />
-              <span>{t(`gate.${gate}`)}</span>
-              <span className="quiet">{t(`gateState.${state}`)}</span>
-            </Link>
-          </li>
-        ))}
+        {shown.map(({ gate, state, findings }) => {
+          const isRefusedEarly = state === "later" && findings.some(isRefusal);
+          return (
+            <li key={gate}>
+              <Link href={placeOfGate(page.hire.id, gate)} className="gate-line">
+                <GateMark state={isRefusedEarly ? "refused" : state} />
+                <span>{t(`gate.${gate}`)}</span>
+                <span className="quiet">{t(isRefusedEarly ? "gateState.early" : `gateState.${state}`)}</span>
+              </Link>
+            </li>
+          );
+        })}
       </ul>
     </section>
   );
