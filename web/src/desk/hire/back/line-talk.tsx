@@ -1,6 +1,5 @@
 import type { SettlementLine } from "@setfair/engine";
 import { dateText, moneyText, t } from "../../../parts/words.ts";
-import { lossText } from "./loss-card.tsx";
 import { Photos } from "./photos.tsx";
 import { type Entry, hashesIn, numberIn, saidIn } from "./use-settlement.ts";
 
@@ -15,7 +14,6 @@ const OF_LINES: readonly Entry["kind"][] = [
   "age",
   "awaiting",
   "mended",
-  "loss",
 ];
 
 /** What was said and paid of one line, oldest first. */
@@ -36,7 +34,6 @@ function entryText(entry: Entry): string {
     parts.push(
       t("settling.cost", { parts: pounds(entry, "partsPence"), labour: pounds(entry, "labourPence") }),
     );
-  if (entry.kind === "loss") parts.push(lossText(entry));
   if (entry.kind === "age") parts.push(t("settling.ageIs", { years: numberIn(entry, "ageYears") }));
   if (entry.kind === "awaiting") parts.push(t("settling.atMost", { money: pounds(entry, "mostPence") }));
   for (const name of ["who", "reference", "text", "reason", "note"]) {

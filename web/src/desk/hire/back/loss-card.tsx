@@ -6,7 +6,7 @@ import { type Entry, resultOf, saidIn } from "./use-settlement.ts";
 const LOSSES = ["nextHirer", "overtime", "lostDay"] as const;
 
 /** The kind and the sum of a loss. */
-export const lossText = (entry: Entry): string =>
+const lossText = (entry: Entry): string =>
   joined(t("late.loss", { loss: saidIn(entry, "what") }), pounds(entry, "pence"));
 
 /** What a late return really cost: without it the line of the late return is nothing. */
