@@ -47,6 +47,8 @@ function GateMark({ state }: { readonly state: GateOnGlass["state"] }) {
   );
 }
 
+/** What is renewed or mended in the course of things is not said ahead of its day. */
+const IN_COURSE: readonly Gate[] = ["dueDates", "defects"];
 /** Refused whenever it falls due, as things stand: said at once, though the glass does not darken for it yet. */
 const isRefusal = ({ finding, override }: GateOnGlass["findings"][number]): boolean =>
   finding.severity === "refuse" && override === null;
@@ -66,7 +68,7 @@ function GateList({
       <h2>{title}</h2>
       <ul>
         {shown.map(({ gate, state, findings }) => {
-          const isRefusedEarly = state === "later" && findings.some(isRefusal);
+          const isRefusedEarly = state === "later" && !IN_COURSE.includes(gate) && findings.some(isRefusal);
           return (
             <li key={gate}>
               <Link href={placeOfGate(page.hire.id, gate)} className="gate-line">
