@@ -40,13 +40,14 @@ function allUses(today: string): readonly PastUse[] {
 function comparisons(past: PastUse, index: number): readonly ReturnedUse[] {
   const { vehicle, party, trip, measured } = past;
   const found = compareUse({ trip: { vehicle, party, trip, runs: RUNS, seed: SEED }, measured });
-  return found.comparisons.map(({ store, used, mean, quantiles }) => ({
+  return found.comparisons.map(({ store, used, mean, quantiles, warmthShare }) => ({
     hire: String(index),
     vehicle: vehicle.id,
     store,
     used: used.value,
     mean: mean.value,
     quantiles,
+    warmthShare,
   }));
 }
 

@@ -55,6 +55,7 @@ export const CALIBRATION_FORMULAS = [
       dataMean: z.optional(between(-20, 20)),
       dataSd: z.optional(above0(1e6)),
       count: z.optional(count),
+      warmth: z.optional(between(-20, 20)),
     },
     (a) => rateOf(a.meanLog, a.least, a.most),
   ),

@@ -2593,6 +2593,7 @@ export interface components {
                 /** @enum {string} */
                 readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
                 readonly rate: components["schemas"]["FigureInput"];
+                readonly warmth?: components["schemas"]["FigureInput"];
                 readonly low: components["schemas"]["FigureInput"];
                 readonly high: components["schemas"]["FigureInput"];
                 readonly spread: components["schemas"]["FigureInput"];
@@ -5671,6 +5672,7 @@ export interface components {
                 /** @enum {string} */
                 readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
                 readonly rate: components["schemas"]["Figure"];
+                readonly warmth?: components["schemas"]["Figure"];
                 readonly low: components["schemas"]["Figure"];
                 readonly high: components["schemas"]["Figure"];
                 readonly spread: components["schemas"]["Figure"];

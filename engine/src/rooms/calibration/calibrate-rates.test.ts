@@ -4,6 +4,7 @@ import { keyedNormal, normalQuantile } from "../../base/random.ts";
 import { formula } from "../../formulas/book.ts";
 import { RATE_BOUNDS } from "../trip/types.ts";
 import { calibrateRates, ratesOf } from "./calibrate-rates.ts";
+import { judgeForecasts } from "./judge-forecasts.ts";
 import { fitRates, PRIOR_SD } from "./rate-model.ts";
 import { type ReturnedUse, USE_SHARES } from "./types.ts";
 
@@ -155,6 +156,43 @@ describe("rates by what came back", () => {
     expect(fuel(1.3)).toBe(1);
     expect(fuel(0.6)).toBeLessThan(0.8);
     expect(fuel(0.01)).toBeGreaterThanOrEqual(RATE_BOUNDS.leastWidth);
+  });
+
+  it("find the rate of heating apart from that of all else, and forecast an autumn from a summer's returns", () => {
+    // of all else half as much again as described, for heating four fifths
+    const of = (k: number, warmthShare: number): ReturnedUse => {
+      const times = 1.5 * (1 - warmthShare) + 0.8 * warmthShare;
+      return {
+        ...returned(100 * times * Math.exp(SD * keyedNormal(13, k, 0, 5)), k % 2 === 0 ? "a" : "b"),
+        warmthShare,
+      };
+    };
+    const taught = Array.from({ length: 240 }, (_, k) => of(k, 0.2 + 0.5 * ((k % 80) / 80)));
+    const { lpg } = ratesOf(calibrateRates(taught), "a");
+    expect(lpg!.times).toBeGreaterThan(1.3);
+    expect(lpg!.warmth!).toBeGreaterThan(0.6);
+    expect(lpg!.warmth!).toBeLessThan(1);
+    const autumn = Array.from({ length: 200 }, (_, k) => of(k + 300, 0.85));
+    const biasOf = (returns: ReturnedUse[]) =>
+      judgeForecasts(autumn, (vehicle) => ratesOf(calibrateRates(returns), vehicle))[0]!.bias.value;
+    expect(Math.abs(biasOf(taught))).toBeLessThan(0.1);
+    expect(biasOf(taught.map((each) => ({ ...each, warmthShare: 0 })))).toBeLessThan(-0.15);
+  });
+
+  it("keep the rate of heating within its bounds too, and in any order of the returns", () => {
+    const shares = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 12, maxLength: 12 });
+    fc.assert(
+      fc.property(some, shares, (plain, warmthShares) => {
+        const returns = plain.map((each, k) => ({ ...each, warmthShare: warmthShares[k]! }));
+        const found = calibrateRates(returns);
+        expect(calibrateRates(returns.toReversed())).toEqual(found);
+        for (const { warmth } of [...found.depot, ...found.vehicles.flatMap(({ rates }) => rates)]) {
+          if (warmth === undefined) continue;
+          expect(warmth.value).toBeGreaterThanOrEqual(RATE_BOUNDS.least);
+          expect(warmth.value).toBeLessThanOrEqual(RATE_BOUNDS.most);
+        }
+      }),
+    );
   });
 
   it("come as figures whose formula gives the same again", () => {

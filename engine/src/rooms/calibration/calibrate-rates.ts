@@ -26,8 +26,7 @@ export function calibrateRates(returns: readonly ReturnedUse[]): Calibration {
     const found = fitRates(returns.filter((each) => each.store === store));
     if (found.depot.count === 0) continue;
     const { count, wild } = found.depot;
-    const scatter = scatterFigures(found, count, store);
-    depot.push({ store, ...rateFigures(found.depot, { count }), ...scatter, count, wild });
+    depot.push({ store, ...ratesAndScatter(found, found.depot, { count }, store), count, wild });
     for (const { vehicle, prior, data, wild: own, ...posterior } of found.vehicles) {
       const inputs = {
         priorMean: prior.mean,
@@ -36,7 +35,8 @@ export function calibrateRates(returns: readonly ReturnedUse[]): Calibration {
         dataSd: data.sd,
         count: data.count,
       };
-      const rate = { store, ...rateFigures(posterior, inputs), ...scatter, count: data.count, wild: own };
+      const figures = ratesAndScatter(found, posterior, inputs, store);
+      const rate = { store, ...figures, count: data.count, wild: own };
       vehicles.set(vehicle, [...(vehicles.get(vehicle) ?? []), rate]);
     }
   }
@@ -44,12 +44,30 @@ export function calibrateRates(returns: readonly ReturnedUse[]): Calibration {
   return { depot, vehicles: byVehicle.sort((a, b) => (a.vehicle < b.vehicle ? -1 : 1)) };
 }
 
-/** Further apart than their forecasts, or closer together: never both. */
+function ratesAndScatter(
+  found: RatePosterior,
+  normal: Normal,
+  inputs: Figure["inputs"],
+  store: ReadableStore,
+): Omit<StoreRate, "store" | "count" | "wild"> {
+  const { warmth } = found;
+  return {
+    ...rateFigures(normal, inputs),
+    ...(warmth === 0 ? {} : { warmth: rateFigure(normal.mean + warmth, { ...inputs, warmth }) }),
+    ...scatterFigures(found, normal.sd, store),
+  };
+}
+
+/**
+ * Further apart than their forecasts, or closer together: never both. How unsure the rate itself is counts as scatter:
+ * the next hire differs from the forecast by both.
+ */
 function scatterFigures(
-  { excessSum, ownSum }: RatePosterior,
-  count: number,
+  { excessSum: ofReturns, ownSum, unsure, depot: { count } }: RatePosterior,
+  rateSd: number,
   store: ReadableStore,
 ): Pick<StoreRate, "spread" | "width"> {
+  const excessSum = ofReturns + (count + SCATTER_PRIOR) * unsure * rateSd ** 2;
   const { mostSd, leastWidth } = RATE_BOUNDS;
   const inputs = { excessSum, count, priorCount: SCATTER_PRIOR };
   const isNarrowed = NARROWED_STORES.some((each) => each === store);
@@ -76,28 +94,35 @@ function rateFigures(
   { mean, sd }: Normal,
   inputs: Figure["inputs"],
 ): Pick<StoreRate, "rate" | "low" | "high"> {
-  const at = (times: number): Figure => {
-    const meanLog = Math.min(MOST_LOG, Math.max(-MOST_LOG, mean + times * sd));
-    const { least, most } = RATE_BOUNDS;
-    return figure(
-      rateOf(meanLog, least, most),
-      "-",
-      "calibration.rate",
-      { meanLog, least, most, ...inputs },
-      "computed",
-      "bayes-rules",
-    );
-  };
+  const at = (times: number) => rateFigure(mean + times * sd, inputs);
   return { rate: at(0), low: at(-P90_SD), high: at(P90_SD) };
+}
+
+function rateFigure(log: number, inputs: Figure["inputs"]): Figure {
+  const meanLog = Math.min(MOST_LOG, Math.max(-MOST_LOG, log));
+  const { least, most } = RATE_BOUNDS;
+  return figure(
+    rateOf(meanLog, least, most),
+    "-",
+    "calibration.rate",
+    { meanLog, least, most, ...inputs },
+    "computed",
+    "bayes-rules",
+  );
 }
 
 /** The rates that a forecast of this vehicle takes: its own, where it has no return of a store the depot's. */
 export function ratesOf(calibration: Calibration, vehicle: string): UseRates {
   const own = calibration.vehicles.find((each) => each.vehicle === vehicle)?.rates ?? [];
   return Object.fromEntries(
-    [...calibration.depot, ...own].map(({ store, rate, spread, width }) => [
+    [...calibration.depot, ...own].map(({ store, rate, warmth, spread, width }) => [
       store,
-      { times: rate.value, sd: spread.value, width: width.value },
+      {
+        times: rate.value,
+        ...(warmth === undefined ? {} : { warmth: warmth.value }),
+        sd: spread.value,
+        width: width.value,
+      },
     ]),
   );
 }

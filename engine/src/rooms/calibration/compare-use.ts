@@ -67,6 +67,7 @@ function compareStore(
   const middle = sortedQuantile(lives.toSorted(), 0.5);
   if (fit.length === 0 || middle < LEAST_TIMES_SD * sd) return "tooLittle";
   const mean = lives.reduce((sum, use) => sum + use / lives.length, 0);
+  const warmth = fit.reduce((sum, window) => sum + (times * window.warmth) / input.runs, 0);
   const read = fit.reduce((sum, window) => sum + window.used, 0);
   const used = Math.max(read, LEAST_SHARE * middle);
   const { unit } = STORES[store];
@@ -77,6 +78,7 @@ function compareStore(
     used: figure(used, unit, "-", { windows: fit.length, hours, sd }, "measured"),
     quantiles: asMeasured(lives, sd, input.seed, store),
     mean: figure(mean, unit, "-", { runs: input.runs, seed: input.seed, distanceTimes: times }, "computed"),
+    warmthShare: mean > 0 ? Math.min(1, Math.max(0, warmth / mean)) : 0,
     windows: fit.length,
     hours,
   };
@@ -87,9 +89,17 @@ function isUse(forecast: Float64Array): boolean {
   return sortedQuantile(forecast.toSorted(), 0.1) > 0;
 }
 
-/** Quantiles of what would be read: use with the normal error of the readings, never below nothing. */
+/**
+ * Quantiles of what would be read: use with the normal error of the readings, never below nothing.
+ * What is measured is one life more than the lives lived, so that so many of the n + 1 lie under each quantile
+ * (Hyndman and Fan 1996, definition 6); few lives then make no band too narrow.
+ */
 function asMeasured(lives: Float64Array, sd: number, seed: number, store: ReadableStore): number[] {
   const key = purposeKey(`calibration.${store}`);
+  const n = lives.length;
   const read = lives.map((use, i) => Math.max(0, use + sd * keyedNormal(seed, i, 0, key))).sort();
-  return USE_SHARES.map((share) => sortedQuantile(read, share));
+  return USE_SHARES.map((share) => {
+    const at = n > 1 ? (share * (n + 1) - 1) / (n - 1) : 0.5;
+    return sortedQuantile(read, Math.min(1, Math.max(0, at)));
+  });
 }

@@ -46,7 +46,9 @@ export function judgeForecasts(
 /** The forecast as it is with a rate: quantiles moved, and their distance from the middle narrowed or widened on the logarithm. */
 function atRate(forecast: ReturnedUse, rate: UseRates[ReadableStore]): ReturnedUse {
   if (rate === undefined) return forecast;
-  const { times, sd, width } = rate;
+  const { sd, width } = rate;
+  const warmthShare = rate.warmth === undefined ? 0 : (forecast.warmthShare ?? 0);
+  const times = rate.times * (1 - warmthShare) + (rate.warmth ?? rate.times) * warmthShare;
   const middle = forecast.quantiles[P50]!;
   return {
     ...forecast,

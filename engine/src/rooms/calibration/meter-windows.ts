@@ -11,6 +11,9 @@ import type { LeftOutWhy, Measured } from "./types.ts";
 const CHARGED: ReadonlySet<ReadableStore> = new Set(["battery12", "tractionBattery"]);
 /** Where the forecast has run out (or over) in more lives than this, it says how much there was, not how much is used. */
 const MOST_RUN_OUT = 0.1;
+/** the sun may give so much of what the battery gave between two readings, or they tell of the sun, not of the use: practice */
+const MOST_SUN = 0.25;
+const BATTERY_ID = "battery12";
 /** an amount by the till or the scale is this far out: practice */
 const ADDED_ERROR = 0.02;
 
@@ -22,6 +25,8 @@ export interface MeteredWindow {
   readonly hours: number;
   /** by life, what the forecast used in these hours */
   readonly forecast: Float64Array;
+  /** sum over the lives of what heating had of it */
+  readonly warmth: number;
   /** why it cannot be compared; null where it can */
   readonly why: LeftOutWhy | null;
 }
@@ -69,6 +74,7 @@ export function meterWindows(
           ...usedBetween(store, from, to, amount),
           hours: (to.step - from.step) * timeline.dtH,
           forecast: meter.between(store, from.step, to.step),
+          warmth: meter.warmthBetween(store, from.step, to.step),
           why: whyNot(plan, meter, store, from.step, to.step, put.length > 0),
         };
       });
@@ -94,7 +100,7 @@ function whyNot(
   if (!CHARGED.has(store)) return meter.isTouched(store, from, to) && !isAdded ? "filledUnknown" : null;
   for (let step = from; step < to; step++)
     if (timeline.driving[step] === 1 || timeline.postAmperes[step]! > 0) return "charged";
-  return null;
+  return store === BATTERY_ID && meter.gainOverUse(from, to) > MOST_SUN ? "charged" : null;
 }
 
 function runOutShare(store: ReadableStore, { ensemble }: LiveState): number {
@@ -111,6 +117,8 @@ function runOutShare(store: ReadableStore, { ensemble }: LiveState): number {
 /** Counts by life what each store has used so far, like a meter that is read at the hours of the readings. */
 class UseMeter implements Recorder {
   private readonly kept = new Map<string, Float64Array>();
+  private readonly warmth = new Map<string, number>();
+  private readonly gained = new Map<string, number>();
   private readonly runOut = new Set<string>();
   private readonly touched = new Map<ReadableStore, number[]>();
   private readonly stores: readonly ReadableStore[];
@@ -130,6 +138,8 @@ class UseMeter implements Recorder {
       const key = `${store}@${step}`;
       if (this.steps.has(key)) {
         this.kept.set(key, use(store, into, outOf));
+        this.warmth.set(key, live.warmthDrawn(s));
+        if (store === BATTERY_ID) this.gained.set(key, sumOf(into));
         if (runOutShare(store, live) > MOST_RUN_OUT) this.runOut.add(key);
       }
       this.first.set(store, sumOf(into) + sumOf(outOf));
@@ -156,6 +166,17 @@ class UseMeter implements Recorder {
   between(store: ReadableStore, from: number, to: number): Float64Array {
     const begin = this.kept.get(`${store}@${from}`)!;
     return this.kept.get(`${store}@${to}`)!.map((total, i) => total - begin[i]!);
+  }
+
+  /** What the sun gave the battery, over what was used of it beyond that; many times where little was. */
+  gainOverUse(from: number, to: number): number {
+    const gained =
+      (this.gained.get(`${BATTERY_ID}@${to}`) ?? 0) - (this.gained.get(`${BATTERY_ID}@${from}`) ?? 0);
+    return gained / Math.max(1e-9, sumOf(this.between(BATTERY_ID, from, to)) + gained);
+  }
+
+  warmthBetween(store: ReadableStore, from: number, to: number): number {
+    return this.warmth.get(`${store}@${to}`)! - this.warmth.get(`${store}@${from}`)!;
   }
 }
 

@@ -1,11 +1,13 @@
+import { RATE_BOUNDS } from "../trip/types.ts";
 import type { ReturnedUse } from "./types.ts";
 
 /**
  * How vehicles and returns are taken to differ, as standard deviations of the logarithm (0.1 is about 10 %):
  * common practice, no source. `depot`: all vehicles of a depot from their descriptions. `vehicle`: one vehicle
- * from its depot.
+ * from its depot. `warmth`: the rate of heating from that of all other use, one for the depot,
+ * wide since little is known of it.
  */
-export const PRIOR_SD = { depot: 0.25, vehicle: 0.15 } as const;
+export const PRIOR_SD = { depot: 0.25, vehicle: 0.15, warmth: 0.5 } as const;
 /**
  * What a return tells of a rate is no more exact than this, since people differ from one hire to the next: practice.
  * Beyond it, as exact as its forecast says.
@@ -39,6 +41,8 @@ export interface Normal {
 interface Sighting {
   readonly log: number;
   readonly sd: number;
+  /** the heating's part of the forecast, 0 to 1 */
+  readonly warmthShare: number;
   /** spread of its forecast as it is */
   readonly ownSd: number;
 }
@@ -54,6 +58,10 @@ export interface VehiclePosterior extends Normal {
 }
 
 export interface RatePosterior {
+  /** logarithm of the rate of heating over that of all other use; 0 where nothing heats by this store */
+  readonly warmth: number;
+  /** variance of the rates as returns of such forecasts leave it, over the careful one that is told */
+  readonly unsure: number;
   /** sum over the returns of the squared distance from their rate less what their forecast has, on the logarithm */
   readonly excessSum: number;
   /** sum over the returns of the squared spread that their forecasts have */
@@ -63,14 +71,14 @@ export interface RatePosterior {
 }
 
 /** The logarithm of measured over forecast use, and its spread as the forecast has it. */
-function sightingOf({ used, quantiles }: ReturnedUse): Sighting | null {
+function sightingOf({ used, quantiles, warmthShare = 0 }: ReturnedUse): Sighting | null {
   const [p10, p90] = [quantiles[1]!, quantiles[17]!];
   if (!(used > 0 && p10 > 0 && p90 > p10)) return null;
   // the middle of the logarithm, so that a forecast with a long tail expects no surprise on the whole
   const logs = quantiles.slice(1, -1).map(Math.log);
   const middle = logs.reduce((sum, log) => sum + log / logs.length, 0);
   const ownSd = Math.max(LEAST_OWN_SD, Math.log(p90 / p10) / P10_TO_P90);
-  return { log: Math.log(used) - middle, sd: Math.max(LEAST_SD, ownSd), ownSd };
+  return { log: Math.log(used) - middle, sd: Math.max(LEAST_SD, ownSd), ownSd, warmthShare };
 }
 
 /**
@@ -78,33 +86,77 @@ function sightingOf({ used, quantiles }: ReturnedUse): Sighting | null {
  * description, a return around its vehicle's. The mean of each is what returns and prior say together, the spread
  * hangs on how many and how exact the returns are alone. Wild returns are held at {@link HELD_AT_SD} from the rate
  * and the update done again until nothing moves (Huber's modified residuals): a convex sum is made least, so the
- * answer is one, whatever the order of the returns.
+ * answer is one, whatever the order of the returns. Where heating has a part in the use its rate is found between two
+ * such updates, by the same returns held in the same way.
  */
 export function fitRates(returns: readonly ReturnedUse[]): RatePosterior {
   const groups = groupSightings(returns);
-  let found = update(groups.map(({ vehicle, seen }) => summed(vehicle, seen, 0)));
+  const heats = groups.some(({ seen }) => seen.some(({ warmthShare }) => warmthShare > 0));
+  let warmth = 0;
+  let found = update(groups.map((group) => summed(group, 0, warmth)));
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    const next = update(
-      groups.map(({ vehicle, seen }, k) => summed(vehicle, seen, found.vehicles[k]?.mean ?? 0)),
-    );
+    const next = update(groups.map((group, k) => summed(group, found.vehicles[k]?.mean ?? 0, warmth)));
+    const further = heats ? warmthFrom(groups, next, warmth) : 0;
     const moved = next.vehicles.map(({ mean }, k) => Math.abs(mean - found.vehicles[k]!.mean));
+    const most = Math.max(0, Math.abs(further - warmth), ...moved);
     found = next;
-    if (Math.max(0, ...moved) < SETTLED) break;
+    warmth = further;
+    if (most < SETTLED) break;
   }
-  const ownSum = groups.reduce(
-    (total, { seen }) => seen.reduce((sum, { ownSd }) => sum + ownSd ** 2, total),
-    0,
-  );
-  return { ...found, excessSum: excessOf(groups, found.vehicles), ownSum };
+  const sum = (of: (each: Sighting) => number) =>
+    groups.reduce((total, { seen }) => seen.reduce((part, each) => part + of(each), total), 0);
+  const ownSum = sum(({ ownSd }) => ownSd ** 2);
+  const heldSum = sum(({ sd }) => sd ** 2);
+  // a rate is as unsure as the returns lie apart, not as wide as the least that they are held to
+  const unsure = heldSum > 0 ? ownSum / heldSum : 1;
+  const excessSum = excessOf(groups, found.vehicles, warmth, unsure);
+  return { ...found, warmth, unsure, excessSum, ownSum };
+}
+
+/** Logarithm of what the heating's own rate makes of a whole use, over the rate of the rest. */
+const mixed = ({ warmthShare }: Sighting, warmth: number): number =>
+  Math.log1p(warmthShare * Math.expm1(warmth));
+
+/**
+ * One step of Gauss and Newton towards the heating's rate over the rest's, the vehicles' rates as they are, returns
+ * held as for those. The depot's rate of heating stays within its bounds, so that the rest is fitted to what a forecast
+ * can take.
+ */
+function warmthFrom(
+  groups: readonly Group[],
+  { depot, vehicles }: Pick<RatePosterior, "depot" | "vehicles">,
+  warmth: number,
+): number {
+  let information = 1 / PRIOR_SD.warmth ** 2;
+  let pull = -warmth / PRIOR_SD.warmth ** 2;
+  groups.forEach(({ seen }, k) => {
+    for (const each of seen) {
+      const steep = (each.warmthShare * Math.exp(warmth)) / Math.exp(mixed(each, warmth));
+      const off = each.log - mixed(each, warmth) - vehicles[k]!.mean;
+      pull += (steep * heldWithin(off, HELD_AT_SD * each.sd)) / each.sd ** 2;
+      information += (steep / each.sd) ** 2;
+    }
+  });
+  const [least, most] = [Math.log(RATE_BOUNDS.least), Math.log(RATE_BOUNDS.most)];
+  return Math.min(most - depot.mean, Math.max(least - depot.mean, warmth + pull / information));
 }
 
 /**
- * What the returns scatter around the rates of their vehicles beyond their forecasts. A wild one counts as one at
+ * What the returns scatter around the rates of their vehicles beyond their forecasts, the rates' own uncertainty put
+ * back, since a rate lies nearer to the returns that it was learnt from than the true one. A wild one counts as one at
  * {@link SCATTER_AT_SD} of the scatter found, which is found anew until it stays.
  */
-function excessOf(groups: readonly Group[], vehicles: readonly VehiclePosterior[]): number {
+function excessOf(
+  groups: readonly Group[],
+  vehicles: readonly Normal[],
+  warmth: number,
+  unsure: number,
+): number {
   const seen = groups.flatMap((group, k) =>
-    group.seen.map(({ log, ownSd }) => ({ square: (log - vehicles[k]!.mean) ** 2, own: ownSd ** 2 })),
+    group.seen.map((each) => ({
+      square: (each.log - mixed(each, warmth) - vehicles[k]!.mean) ** 2 + unsure * vehicles[k]!.sd ** 2,
+      own: each.ownSd ** 2,
+    })),
   );
   let excess = 0;
   for (let round = 0; round < MOST_ROUNDS; round++) {
@@ -132,7 +184,10 @@ function groupSightings(returns: readonly ReturnedUse[]): readonly Group[] {
     if (seen !== null) groups.set(each.vehicle, [...(groups.get(each.vehicle) ?? []), seen]);
   }
   return [...groups]
-    .map(([vehicle, seen]) => ({ vehicle, seen: seen.sort((a, b) => a.log - b.log || a.ownSd - b.ownSd) }))
+    .map(([vehicle, seen]) => ({
+      vehicle,
+      seen: seen.sort((a, b) => a.log - b.log || a.ownSd - b.ownSd || a.warmthShare - b.warmthShare),
+    }))
     .sort((a, b) => (a.vehicle < b.vehicle ? -1 : 1));
 }
 
@@ -144,21 +199,23 @@ interface Summed {
   readonly wild: number;
 }
 
+const heldWithin = (value: number, most: number): number => Math.max(-most, Math.min(most, value));
+
 /** The returns of one vehicle as one: weighed by precision, each held near `around`. */
-function summed(vehicle: string, seen: readonly Sighting[], around: number): Summed {
+function summed({ vehicle, seen }: Group, around: number, warmth: number): Summed {
   let [precision, total, wild] = [0, 0, 0];
-  for (const { log, sd } of seen) {
-    const most = HELD_AT_SD * sd;
-    const held = Math.max(-most, Math.min(most, log - around));
-    if (Math.abs(log - around) > WILD_AT_SD * sd) wild++;
+  for (const each of seen) {
+    const { sd } = each;
+    const off = each.log - mixed(each, warmth) - around;
+    if (Math.abs(off) > WILD_AT_SD * sd) wild++;
     precision += 1 / sd ** 2;
-    total += (around + held) / sd ** 2;
+    total += (around + heldWithin(off, HELD_AT_SD * sd)) / sd ** 2;
   }
   return { vehicle, precision, mean: total / precision, count: seen.length, wild };
 }
 
 /** The conjugate update of both levels. */
-function update(groups: readonly Summed[]): Omit<RatePosterior, "excessSum" | "ownSum"> {
+function update(groups: readonly Summed[]): Pick<RatePosterior, "depot" | "vehicles"> {
   const vehicleVariance = PRIOR_SD.vehicle ** 2;
   const pulls = groups.map(({ precision, mean }) => {
     const weight = 1 / (1 / precision + vehicleVariance);

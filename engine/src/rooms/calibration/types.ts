@@ -45,6 +45,8 @@ export interface UseComparison {
   readonly quantiles: readonly number[];
   /** forecast, mean over the lives */
   readonly mean: Figure;
+  /** of the forecast mean, the heating's part: 0 to 1 */
+  readonly warmthShare: number;
   /** between which readings; hours of the trip */
   readonly windows: number;
   readonly hours: number;
@@ -72,12 +74,16 @@ export interface ReturnedUse {
   readonly used: number;
   readonly mean: number;
   readonly quantiles: readonly number[];
+  /** of the forecast mean, the heating's part: 0 to 1; none of it where it is left out */
+  readonly warmthShare?: number;
 }
 
 export interface StoreRate {
   readonly store: ReadableStore;
-  /** factor on what the description says, as the forecast takes it */
+  /** factor on what the description says, as the forecast takes it; of all but heating where `warmth` is given */
   readonly rate: Figure;
+  /** factor on what heating uses of it; as all else where it is left out */
+  readonly warmth?: Figure;
   /** 80 in 100 that the true one lies between these */
   readonly low: Figure;
   readonly high: Figure;

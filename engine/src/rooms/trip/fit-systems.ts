@@ -47,7 +47,7 @@ export function fitSystems(
         id: fitted.id,
         kind: fitted.kind,
         spec,
-        physics: rateUse(physics, rated),
+        physics: rateUse(fitted.kind, physics, rated),
         shares: physics.stores(spec),
         rates: rated.rates,
       };

@@ -10,6 +10,7 @@ import type { VehicleDescription } from "../../vehicle/description.ts";
 import type { Trip } from "../situation.ts";
 import { doActs, fillOnTheWay, type Restart, restartLevels } from "./do-acts.ts";
 import { type FittedPhysics, startSystem } from "./fit-systems.ts";
+import { isWarmth } from "./rate-use.ts";
 import { type AtWork, layOut, runStep, type Variant, withoutOf } from "./run-step.ts";
 import { SETTLES_AGAIN } from "./settlement-order.ts";
 import { SharedStep, SystemView } from "./step-view.ts";
@@ -49,6 +50,8 @@ export interface LiveState {
   readonly outsideC: Float64Array;
   readonly cabinC: Float64Array;
   readonly without: readonly Without[];
+  /** sum over the lives of what heating has drawn so far of a store by its index, in its unit */
+  readonly warmthDrawn: (store: number) => number;
 }
 
 /** Systems at work with what they drew and gave over the trip. */
@@ -121,6 +124,7 @@ export function liveTrip(
   const stopAt = stopsBySteps(timeline);
   const without = work.flatMap((each) => withoutOf(each, runs, trip.stops.length));
   shared.without = without;
+  shared.warmthDrawn = warmthOf(work);
   const road = layOut(work, -1, without);
   const atStops = trip.stops.map((_, stop) =>
     work.some(({ byStop }) => byStop.has(stop)) ? layOut(work, stop, without) : road,
@@ -244,6 +248,14 @@ function fillStep(shared: SharedStep, timeline: Timeline, step: number): void {
   shared.distanceKm = timeline.distanceKm[step]!;
   shared.people = timeline.people[step]!;
   shared.postAmperes = timeline.postAmperes[step]!;
+}
+
+/** What the heating has drawn so far, with what it draws where it is set otherwise. */
+function warmthOf(work: readonly AtWork[]): LiveState["warmthDrawn"] {
+  const all = work
+    .filter(({ fitted }) => fitted !== null && isWarmth(fitted.kind))
+    .flatMap(({ running, byStop }) => [running, ...[...byStop.values()].map((each) => each.running)].flat());
+  return (store) => all.reduce((sum, { drawSum }) => sum + drawSum[store]!, 0);
 }
 
 function total({ fitted, view, running, byStop, lost }: AtWork): SystemTotals {

@@ -39,6 +39,17 @@ describe("a trip forecast with measured rates", () => {
     }
   });
 
+  it("uses of gas for heating by the heating's own rate, and for all else by the other", () => {
+    const use = (rates: TripInput["rates"]) => auditOf({ ...trip, rates }, "lpg").out;
+    const [all, rest] = [use({}), use({ lpg: { times: 1, warmth: 0.5 } })];
+    const heating = 2 * (all - rest);
+    expect(heating / all).toBeGreaterThan(0.4);
+    expect(heating / all).toBeLessThan(0.99);
+    expect(use({ lpg: { times: 1.5, warmth: 0.8 } })).toBeCloseTo(1.5 * (all - heating) + 0.8 * heating, 1);
+    expect(use({ lpg: { times: 1.5, warmth: 1.5 } })).toBeCloseTo(use({ lpg: { times: 1.5 } }), 9);
+    expect(() => use({ lpg: { times: 1, warmth: 3 } })).toThrow(/rates\.lpg\.warmth/);
+  });
+
   it("draws on the battery as measured, less what heat and charging lose beside it", () => {
     const use = (rates: TripInput["rates"]) => auditOf({ ...trip, rates }, "battery12").out;
     const ratio = use({ battery12: { times: 1.5 } }) / use({});

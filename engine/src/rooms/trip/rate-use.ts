@@ -11,18 +11,24 @@ export interface RatedUse {
   readonly spread: boolean;
 }
 
+/** Heating, and the waste tank for what keeps it from freezing. */
+const WARMTH: ReadonlySet<string> = new Set(["heating", "wasteWater"]);
+/** Whether what a kind of system draws goes by the cold, and so by a rate of its own. */
+export const isWarmth = (kind: string): boolean => WARMTH.has(kind);
+
 interface Rate {
   readonly times: number;
   readonly sd: number;
   readonly key: number;
 }
 
-/** Rates by index of the store; null where none differs from the description. */
-function ratesByStore({ rates, spread }: RatedUse): ReadonlyMap<number, Rate> | null {
+/** Rates of one kind of system by index of the store; null where none differs from the description. */
+function ratesByStore(kind: string, { rates, spread }: RatedUse): ReadonlyMap<number, Rate> | null {
   const found = Object.entries(rates).flatMap(([store, rate]): [number, Rate][] => {
     const sd = spread ? (rate?.sd ?? 0) : 0;
-    if (rate === undefined || (rate.times === 1 && sd === 0)) return [];
-    return [[indexOf(store as StoreId), { times: rate.times, sd, key: purposeKey(`rate.${store}`) }]];
+    const times = isWarmth(kind) ? (rate?.warmth ?? rate?.times) : rate?.times;
+    if (times === undefined || (times === 1 && sd === 0)) return [];
+    return [[indexOf(store as StoreId), { times, sd, key: purposeKey(`rate.${store}`) }]];
   });
   return found.length === 0 ? null : new Map(found);
 }
@@ -44,8 +50,12 @@ interface Rated {
  * and what it puts into one whose trouble is being full, is multiplied by the rate; what it gives for it stays.
  * With no rate other than 1 the system is handed back as it is.
  */
-export function rateUse<Spec>(physics: SystemPhysics<Spec>, rated: RatedUse): SystemPhysics<Spec> {
-  const rates = ratesByStore(rated);
+export function rateUse<Spec>(
+  kind: string,
+  physics: SystemPhysics<Spec>,
+  rated: RatedUse,
+): SystemPhysics<Spec> {
+  const rates = ratesByStore(kind, rated);
   const { start } = physics;
   if (rates === null || start === undefined) return physics;
   return {

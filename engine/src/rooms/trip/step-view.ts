@@ -20,6 +20,8 @@ export class SharedStep {
   readonly irradianceWm2: Float64Array;
   readonly cabinC: Float64Array;
   without: readonly Without[] = [];
+  /** sum over the lives of what heating has drawn so far of a store by its index, in its unit */
+  warmthDrawn: (store: number) => number = () => 0;
 
   constructor(
     readonly ensemble: Ensemble,

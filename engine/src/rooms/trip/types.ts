@@ -29,6 +29,8 @@ export const RATE_BOUNDS = { least: 0.5, most: 2, mostSd: 0.6, leastWidth: 0.5 }
 export const useRateSchema = z.strictObject({
   /** how much more (above 1) or less is used than the description says */
   times: z.number().check(z.minimum(RATE_BOUNDS.least), z.maximum(RATE_BOUNDS.most)),
+  /** the same of what heating uses of it, fan and all; `times` where it is left out */
+  warmth: z.optional(z.number().check(z.minimum(RATE_BOUNDS.least), z.maximum(RATE_BOUNDS.most))),
   /** how much further hires lie apart than the forecast has by itself: standard deviation of the logarithm, 0.1 is about 10 % */
   sd: z._default(z.number().check(z.minimum(0), z.maximum(RATE_BOUNDS.mostSd)), 0),
   /** how much closer together they lie: factor on the spread of the habits of the system that holds the store */

@@ -51,6 +51,8 @@ export const forecastOutcomesSchema = named(
         vehicleId: idSchema.nullable(),
         store,
         rate: figureSchema,
+        /** of heating, where it has a rate of its own; `rate` is then of all else */
+        warmth: figureSchema.optional(),
         low: figureSchema,
         high: figureSchema,
         spread: figureSchema,

@@ -101,13 +101,14 @@ export async function returnedUses(store: Store) {
   return rows.map((row) => {
     const { comparisons, leftOut } = asDocument<OutcomeDocument>(row.outcome ?? {});
     const uses = (comparisons ?? []).map(
-      ({ store: of, used, mean, quantiles }): ReturnedUse => ({
+      ({ store: of, used, mean, quantiles, warmthShare }): ReturnedUse => ({
         hire: row.id,
         vehicle: row.vehicleId,
         store: of,
         used: used.value,
         mean: mean.value,
         quantiles,
+        warmthShare,
       }),
     );
     return { ...row, uses, leftOut: leftOut ?? [] };

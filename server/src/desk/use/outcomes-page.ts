@@ -79,11 +79,12 @@ const judgement = ({ count, coverage, bias, observed }: StoreJudgement) => ({
 
 const rateLine = (
   vehicleId: string | null,
-  { store, rate, low, high, spread, width, count, wild }: StoreRate,
+  { store, rate, warmth, low, high, spread, width, count, wild }: StoreRate,
 ) => ({
   vehicleId,
   store,
   rate,
+  ...(warmth === undefined ? {} : { warmth }),
   low,
   high,
   spread,

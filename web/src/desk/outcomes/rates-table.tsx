@@ -65,6 +65,12 @@ function RateCell({ rate, vehicle }: { readonly rate: Rate | undefined; readonly
         <Dialog className="popover-body" aria-label={label}>
           <FigureSums figure={rate.rate} label={label} />
           <dl className="figure-sums">
+            {rate.warmth !== undefined && (
+              <>
+                <dt>{t("outcomes.warmthLine")}</dt>
+                <dd>{t("outcomes.times", { times: times(rate.warmth.value) })}</dd>
+              </>
+            )}
             <dt>{t("outcomes.rangeLine")}</dt>
             <dd>{t("outcomes.range", { low: times(rate.low.value), high: times(rate.high.value) })}</dd>
             {rate.spread.value > 0 && (
