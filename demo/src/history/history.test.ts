@@ -32,7 +32,7 @@ describe("outcomes of the invented firm", () => {
   });
 
   it.each([TODAY, "2026-10-17", "2026-11-30"])(
-    "are covered by 70 to 90 %% of the bands and without bias of a tenth, once the earlier returns have taught: %s",
+    "are on %s covered by seven to nine in ten of the bands and without bias of a tenth, once the earlier returns have taught",
     (day) => {
       const { before, after } = judgeHistory(day);
       expect(after.map(({ store }) => store)).toEqual([
