@@ -139,6 +139,13 @@ describe("seating hires on vehicles", () => {
     expect(seated.find((each) => each.hire === "c")?.vehicle).toBe("v0");
   });
 
+  it("counts no further hire into the turnaround of one that ends where the vehicle goes off the road", () => {
+    const off = { vehicles: [{ id: "v0", unavailable: [{ from: time(14), to: time(15) }] }] };
+    const hires = [hire("a", 11, 20, []), hire("b", 0, 1, [])];
+    const few = given("plan", 1, hires, { ...off, turnaroundMinutes: 240, sellableMinutes: 300 });
+    expect(solve(few).sellableGaps).toBe(2);
+  });
+
   for (const objective of ["plan", "fewest-vehicles"] as const)
     it(`finds what trying every way finds (${objective})`, () => {
       fc.assert(

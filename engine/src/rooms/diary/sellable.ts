@@ -23,8 +23,10 @@ export function sellableOf(
   let count = 0;
   let free = first;
   const add = (until: number) => {
-    const room = until - free + turnaround;
-    if (room > 0) count += Math.floor(room / (sellable + turnaround));
+    const more = Math.max(0, Math.floor((until - free + turnaround) / (sellable + turnaround)));
+    count += more;
+    // the last of them is turned round before the next, also where the vehicle is off in between
+    free += more * (sellable + turnaround);
   };
   for (const [from, to] of busy) {
     add(Math.min(from, last));
