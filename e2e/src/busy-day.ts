@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { civilIn } from "./desk-acts.ts";
+import { ask } from "./desk-screen.ts";
 import { root } from "./server.ts";
 
 /** Nights between a vehicle's two hires of the busy day and their other ends: enough for every season. */
@@ -42,11 +43,10 @@ export async function makeBusyDay(
   page: Page,
   { out, back }: { readonly out: number; readonly back: number },
 ): Promise<string> {
-  const ask = asker(page);
   // the demo's own hires of the days around it would come on top
-  const { hires } = await ask("GET", "/hires?stage=booked&limit=100");
+  const { hires } = await ask<Answer>(page, "GET", "/hires?stage=booked&limit=100");
   for (const { id } of hires ?? [])
-    await ask("POST", `/hires/${id}/end`, { as: "cancelled", reason: "Room for a full day" });
+    await ask(page, "POST", `/hires/${id}/end`, { as: "cancelled", reason: "Room for a full day" });
   const day = dayIn(NIGHTS + 1);
   const heron = JSON.parse(readFileSync(join(root, "examples", "pv2.json"), "utf8")) as object;
   const due = dayIn(700);
@@ -56,27 +56,26 @@ export async function makeBusyDay(
     const id = `busy${n}`;
     const description = { ...heron, id, name: `Heron ${n + 2}`, registration: `ZZ${n + 30} INV` };
     const vehicle = { description, vehicleClass: "panelVan", maxDogs: 1 };
-    await ask("POST", "/vehicles", { ...vehicle, dueDates: dueDates(due) });
+    await ask(page, "POST", "/vehicles", { ...vehicle, dueDates: dueDates(due) });
     const isTurn = n < back;
     const cameBack = `${day}T${n % 2 === 0 ? "09:30" : "10:00"}`;
-    if (isTurn) await book(ask, n, { vehicleId: id, from: civilIn(24), to: cameBack });
+    if (isTurn) await book(page, n, { vehicleId: id, from: civilIn(24), to: cameBack });
     const times = isTurn ? TURN_OUT : FREE_OUT;
     const goes = { from: `${day}T${times[n % times.length]}`, to: `${dayIn(2 * NIGHTS + 1)}T10:00` };
-    await book(ask, out + n, { vehicleId: id, ...goes });
+    await book(page, out + n, { vehicleId: id, ...goes });
     // found only after it was booked: the MOT is over in the middle of the hire
     if (n % 4 === 1)
-      await ask("PUT", `/vehicles/${id}`, { ...vehicle, dueDates: dueDates(dayIn(NIGHTS + 4)) });
+      await ask(page, "PUT", `/vehicles/${id}`, { ...vehicle, dueDates: dueDates(dayIn(NIGHTS + 4)) });
   }
   return day;
 }
 
-type Ask = ReturnType<typeof asker>;
 interface Answer {
   readonly hire?: { readonly id: string };
   readonly hires?: readonly { readonly id: string }[];
 }
 
-async function book(ask: Ask, n: number, { vehicleId, from, to }: Wanted): Promise<void> {
+async function book(page: Page, n: number, { vehicleId, from, to }: Wanted): Promise<void> {
   const customer = {
     name: nameOf(n),
     telephone: `01632 960${String(400 + n)}`,
@@ -84,22 +83,7 @@ async function book(ask: Ask, n: number, { vehicleId, from, to }: Wanted): Promi
   };
   const travellers = [1, 2].map((k) => ({ id: `t${k}`, kind: "adult" }));
   const party = { travellers, dogs: 0, experience: "first" };
-  const { hire } = await ask("POST", "/hires", { customer, party, from, to, vehicleId });
-  await ask("POST", `/hires/${hire?.id}/quote`, { accept: true });
-  await ask("POST", `/hires/${hire?.id}/book`);
-}
-
-/** The same door as the page's own. */
-function asker(page: Page) {
-  return (method: string, path: string, body?: unknown): Promise<Answer> =>
-    page.evaluate(
-      async ([how, where, what]) => {
-        const headers = { "content-type": "application/json" };
-        const sent = what === undefined ? {} : { headers, body: JSON.stringify(what) };
-        const answer = await fetch(`/api${where}`, { method: how as string, ...sent });
-        if (!answer.ok) throw new Error(`${how} ${where}: ${answer.status} ${await answer.text()}`);
-        return (await answer.json()) as never;
-      },
-      [method, path, body] as const,
-    );
+  const { hire } = await ask<Answer>(page, "POST", "/hires", { customer, party, from, to, vehicleId });
+  await ask(page, "POST", `/hires/${hire?.id}/quote`, { accept: true });
+  await ask(page, "POST", `/hires/${hire?.id}/book`);
 }

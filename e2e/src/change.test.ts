@@ -1,9 +1,9 @@
-import { DEMO_SIGN_INS } from "@setfair/demo";
-import type { BrowserContext, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { axeViolations, openBrowser, watchErrors } from "./browser.ts";
-import { civilIn, openPart, signIn, typeDate } from "./desk-acts.ts";
-import { type RunningServer, startServer } from "./server.ts";
+import type { Page } from "playwright-core";
+import { beforeAll, expect, test } from "vitest";
+import { axeViolations } from "./browser.ts";
+import { civilIn, openPart, typeDate } from "./desk-acts.ts";
+import { ask, openDesk } from "./desk-screen.ts";
+import type { RunningServer } from "./server.ts";
 
 // The day that changes: another vehicle on the morning of a ferry, and a longer hire that would make the next one late.
 
@@ -11,45 +11,19 @@ const FIRST = "Orla Tidewater";
 const NEXT = "Perry Nextdoor";
 
 let server: RunningServer;
-let browser: { context: BrowserContext; close(): Promise<void> };
 let desk: Page;
 let errors: string[];
 
 beforeAll(async () => {
-  server = await startServer();
-  browser = await openBrowser({ width: 1366, height: 768 });
-  desk = await browser.context.newPage();
-  const manager = DEMO_SIGN_INS[0];
-  await signIn(desk, server.url, manager.login, manager.password);
-  errors = watchErrors(desk);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.stop();
+  const opened = await openDesk();
+  ({ server, desk, errors } = opened);
+  return opened.close;
 });
 
 interface Asked {
   readonly hires?: readonly { readonly id: string; readonly from: string }[];
   readonly hire?: { readonly id: string; readonly from: string; readonly to: string };
   readonly vehicles?: readonly { readonly id: string; readonly possible: boolean }[];
-}
-
-/** The same door as the page's own, as the page that is signed in. */
-function ask(method: string, path: string, body?: unknown): Promise<Asked> {
-  return desk.evaluate(
-    async ([how, where, what]) => {
-      const answer = await fetch(`/api${where}`, {
-        method: how as string,
-        ...(what === undefined
-          ? {}
-          : { headers: { "content-type": "application/json" }, body: JSON.stringify(what) }),
-      });
-      if (!answer.ok) throw new Error(`${how} ${where}: ${answer.status} ${await answer.text()}`);
-      return (await answer.json()) as never;
-    },
-    [method, path, body] as const,
-  );
 }
 
 const party = {
@@ -63,24 +37,25 @@ const party = {
 
 async function booked(name: string, from: string, to: string, vehicleId: string): Promise<string> {
   const customer = { name, telephone: "01632 960 321", email: "p@example.org" };
-  const { hire } = await ask("POST", "/hires", { customer, party, from, to, vehicleId });
+  const { hire } = await ask<Asked>(desk, "POST", "/hires", { customer, party, from, to, vehicleId });
   const id = hire?.id ?? "";
-  await ask("POST", `/hires/${id}/quote`, { accept: true });
-  await ask("POST", `/hires/${id}/book`);
+  await ask<Asked>(desk, "POST", `/hires/${id}/quote`, { accept: true });
+  await ask<Asked>(desk, "POST", `/hires/${id}/book`);
   return id;
 }
 
 /** Vehicles that are free for two in these days. */
 async function free(from: string, to: string): Promise<readonly string[]> {
-  const { vehicles } = await ask("POST", "/availability", { from, to, party });
+  const { vehicles } = await ask<Asked>(desk, "POST", "/availability", { from, to, party });
   return (vehicles ?? []).filter(({ possible }) => possible).map(({ id }) => id);
 }
 
 /** The season is nearly full: what is booked and would begin in these days is cancelled. */
 async function makeRoom(to: string): Promise<void> {
-  const { hires } = await ask("GET", "/hires?stage=booked&limit=100");
+  const { hires } = await ask<Asked>(desk, "GET", "/hires?stage=booked&limit=100");
   for (const { id, from } of hires ?? [])
-    if (from < to) await ask("POST", `/hires/${id}/end`, { as: "cancelled", reason: "Room for a test" });
+    if (from < to)
+      await ask<Asked>(desk, "POST", `/hires/${id}/end`, { as: "cancelled", reason: "Room for a test" });
 }
 
 const sheet = () => desk.getByRole("dialog");
@@ -99,7 +74,7 @@ test("another vehicle on the morning of a ferry: all that hangs on the plate is 
   const today = from.slice(0, 10);
   // as a swap at 10:00 with a ferry at 20:00, whatever the hour of the test
   const ferry = civilIn(10);
-  await ask("PUT", `/hires/${id}/abroad`, {
+  await ask<Asked>(desk, "PUT", `/hires/${id}/abroad`, {
     through: ["FR"],
     crossings: [{ kind: "ferry", on: ferry.slice(0, 10), at: ferry.slice(11), zone: "Europe/London" }],
     noCrossing: false,
@@ -120,7 +95,7 @@ test("another vehicle on the morning of a ferry: all that hangs on the plate is 
     lpgExchange: false,
   };
   const place = { name: "A pitch, invented", country: "FR", latitudeDeg: 49.2, longitudeDeg: -0.4 };
-  await ask("PUT", `/hires/${id}/trip`, {
+  await ask<Asked>(desk, "PUT", `/hires/${id}/trip`, {
     depot: { name: "Depot", country: "GB", latitudeDeg: 50.8, longitudeDeg: -1.1 },
     depart: from,
     return: to,
@@ -172,7 +147,7 @@ test("another vehicle on the morning of a ferry: all that hangs on the plate is 
   expect(await axeViolations(desk)).toEqual([]);
   await desk.keyboard.press("Escape");
   await sheet().waitFor({ state: "detached" });
-  expect((await ask("GET", `/hires/${id}/changes`)) as object).toMatchObject({ done: [] });
+  expect(await ask<object>(desk, "GET", `/hires/${id}/changes`)).toMatchObject({ done: [] });
   await opened(id, "Another vehicle");
   await sheet()
     .getByRole("button", { name: /Vehicle/ })
@@ -204,7 +179,7 @@ test("a longer hire that would make the next one late is refused, until the next
     .click();
   await sheet().getByRole("button", { name: "Make the change" }).click();
   await sheet().waitFor({ state: "detached" });
-  expect((await ask("GET", `/hires/${first}`)).hire?.to).toBe(civilIn(day + 24 * 9));
-  expect((await ask("GET", `/hires/${next}`)) as object).not.toMatchObject({ vehicle: { id: both } });
+  expect((await ask<Asked>(desk, "GET", `/hires/${first}`)).hire?.to).toBe(civilIn(day + 24 * 9));
+  expect(await ask<object>(desk, "GET", `/hires/${next}`)).not.toMatchObject({ vehicle: { id: both } });
   expect(errors).toEqual([]);
 });

@@ -1,29 +1,19 @@
-import { DEMO_SIGN_INS } from "@setfair/demo";
-import type { BrowserContext, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { axeViolations, openBrowser, watchErrors } from "./browser.ts";
-import { signIn } from "./desk-acts.ts";
-import { type RunningServer, startServer } from "./server.ts";
+import type { Page } from "playwright-core";
+import { beforeAll, expect, test } from "vitest";
+import { axeViolations } from "./browser.ts";
+import { openDesk } from "./desk-screen.ts";
+import type { RunningServer } from "./server.ts";
 
 // The diary by keyboard: days taken together, an enquiry from them, a vehicle off the road and back.
 
 let server: RunningServer;
-let browser: { context: BrowserContext; close(): Promise<void> };
 let desk: Page;
 let errors: string[];
 
 beforeAll(async () => {
-  server = await startServer();
-  browser = await openBrowser({ width: 1366, height: 768 });
-  desk = await browser.context.newPage();
-  const manager = DEMO_SIGN_INS[0];
-  await signIn(desk, server.url, manager.login, manager.password);
-  errors = watchErrors(desk);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.stop();
+  const opened = await openDesk();
+  ({ server, desk, errors } = opened);
+  return opened.close;
 });
 
 const cursor = () => desk.locator('[role="gridcell"][tabindex="0"]');

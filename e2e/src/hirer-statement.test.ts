@@ -1,11 +1,12 @@
 import { createHash } from "node:crypto";
 import { DEMO_SIGN_INS } from "@setfair/demo";
-import { type ChainEnd, makeRecord, type NewRecord } from "@setfair/records";
+import type { NewRecord } from "@setfair/records";
 import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { axeViolations, openBrowser, watchErrors } from "./browser.ts";
 import { civilIn } from "./desk-acts.ts";
 import { type RunningServer, startServer } from "./server.ts";
+import { drawPicture, makeTablet } from "./tablet-records.ts";
 
 // The settlement on the hirer's phone: shown line by line, disputed with no signal, answered by the desk.
 
@@ -33,23 +34,8 @@ async function ask<T>(method: string, path: string, body?: unknown): Promise<T> 
   return (await answer.json()) as T;
 }
 
-/** A picture of one shade, made by the browser. */
-async function picture(shade: string): Promise<Buffer> {
-  const bytes = await phone.evaluate(async (colour) => {
-    const canvas = document.createElement("canvas");
-    [canvas.width, canvas.height] = [640, 480];
-    const pen = canvas.getContext("2d");
-    if (pen === null) throw new Error("no canvas");
-    pen.fillStyle = colour;
-    pen.fillRect(0, 0, 640, 480);
-    const blob = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, "image/jpeg"));
-    return [...new Uint8Array(await (blob ?? new Blob()).arrayBuffer())];
-  }, shade);
-  return Buffer.from(bytes);
-}
-
 async function photograph(background: string): Promise<string> {
-  const bytes = await picture(background);
+  const bytes = await drawPicture(phone, background);
   const sha256 = createHash("sha256").update(bytes).digest("hex");
   const answer = await fetch(`${server.url}/api/photos/${sha256}?hire=${id}`, {
     method: "PUT",
@@ -64,23 +50,11 @@ type Entry = readonly [kind: NewRecord["kind"], content: NewRecord["content"]];
 
 /** What a tablet kept of one walk-round. */
 async function keep(vehicleId: string, direction: "out" | "back", entries: readonly Entry[]): Promise<void> {
-  let end: ChainEnd = null;
-  const records = entries.map(([kind, content]) => {
-    const record = makeRecord(
-      {
-        deviceId: `tablet-${direction}`,
-        deviceTime: new Date().toISOString(),
-        kind,
-        refs: { hireId: id, vehicleId },
-        chain: `${id}.test.${direction}`,
-        content: { ...content, direction },
-      },
-      end,
-    );
-    end = { seq: record.seq, hash: record.hash };
-    return record;
-  });
-  await ask("POST", "/records", { records });
+  const refs = { hireId: id, vehicleId };
+  const deviceId = `tablet-${direction}`;
+  const { made, add } = makeTablet({ deviceId, chain: `${id}.test.${direction}`, direction, refs });
+  for (const [kind, content] of entries) add(kind, content);
+  await ask("POST", "/records", { records: made });
 }
 
 /** A hire on the road comes back with a dented awning, which the desk puts down to the hirer and settles. */
@@ -180,7 +154,7 @@ test("a line is disputed with the keys alone and no signal, and the answer outli
   await line().getByText("Write why, in a few words.").waitFor();
   await line().getByLabel("Why? In your words").focus();
   await phone.keyboard.type("It was dented when we took it.");
-  const file = { name: "ours.jpg", mimeType: "image/jpeg", buffer: await picture("#556677") };
+  const file = { name: "ours.jpg", mimeType: "image/jpeg", buffer: await drawPicture(phone, "#556677") };
   await line().locator("input[type=file]").setInputFiles(file);
   await line().getByRole("img", { name: "Your photograph 1" }).waitFor();
   await expectCleanPage();

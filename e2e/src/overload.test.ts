@@ -1,25 +1,19 @@
-import { DEMO_SIGN_INS } from "@setfair/demo";
-import type { BrowserContext, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { axeViolations, openBrowser } from "./browser.ts";
-import { openPart, signIn } from "./desk-acts.ts";
-import { type RunningServer, startServer } from "./server.ts";
+import type { Page } from "playwright-core";
+import { beforeAll, expect, test } from "vitest";
+import { axeViolations } from "./browser.ts";
+import { openPart } from "./desk-acts.ts";
+import { openDesk } from "./desk-screen.ts";
+import type { RunningServer } from "./server.ts";
 
 // A load that is over, and the change that makes it legal.
 
 let server: RunningServer;
-let browser: { context: BrowserContext; close(): Promise<void> };
 let desk: Page;
 
 beforeAll(async () => {
-  server = await startServer();
-  browser = await openBrowser({ width: 1366, height: 768 });
-  desk = await browser.context.newPage();
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.stop();
+  const opened = await openDesk();
+  ({ server, desk } = opened);
+  return opened.close;
 });
 
 const part = () => desk.locator(".hire-columns > div.stack");
@@ -39,8 +33,6 @@ async function addThing(name: string, massKg: number, behindFrontAxleM: number):
 }
 
 test("an overload cannot go, and nobody may let it pass", async () => {
-  const manager = DEMO_SIGN_INS[0];
-  await signIn(desk, server.url, manager.login, manager.password);
   await desk.goto(`${server.url}/hires`);
   await desk
     .getByRole("link", { name: /Ada Okoye/ })

@@ -1,37 +1,26 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
-import { DEMO_SIGN_INS } from "@setfair/demo";
-import type { BrowserContext, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { axeViolations, openBrowser, watchErrors } from "./browser.ts";
+import type { Page } from "playwright-core";
+import { beforeAll, expect, test } from "vitest";
+import { axeViolations } from "./browser.ts";
 import { makeBusyDay } from "./busy-day.ts";
-import { signIn } from "./desk-acts.ts";
-import { type RunningServer, root, startServer } from "./server.ts";
+import { DESK_SCREEN, openDesk } from "./desk-screen.ts";
+import { type RunningServer, root } from "./server.ts";
 
 // The fullest day that a depot has, on the screen that most desks have.
 
-const SCREEN = { width: 1366, height: 768 };
-
 let server: RunningServer;
-let browser: { context: BrowserContext; close(): Promise<void> };
 let desk: Page;
 let errors: string[];
 let day: string;
 
 beforeAll(async () => {
-  server = await startServer();
-  browser = await openBrowser(SCREEN);
-  desk = await browser.context.newPage();
-  errors = watchErrors(desk);
-  const manager = DEMO_SIGN_INS[0];
-  await signIn(desk, server.url, manager.login, manager.password);
-  errors.length = 0;
-  day = await makeBusyDay(desk, { out: 14, back: 12 });
+  const opened = await openDesk();
+  ({ server, desk, errors } = opened);
+  return opened.close;
 });
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.stop();
+beforeAll(async () => {
+  day = await makeBusyDay(desk, { out: 14, back: 12 });
 });
 
 /** Steps the screen to the busy day with the keyboard. */
@@ -61,8 +50,8 @@ test("with 14 out and 12 back every blocker is seen at 1366 × 768 without scrol
     for (const cell of await rows.nth(k).locator("> span").all()) {
       const box = await cell.boundingBox();
       expect(box?.y ?? -1).toBeGreaterThanOrEqual(0);
-      expect((box?.y ?? 0) + (box?.height ?? 9999)).toBeLessThanOrEqual(SCREEN.height);
-      expect((box?.x ?? 0) + (box?.width ?? 9999)).toBeLessThanOrEqual(SCREEN.width);
+      expect((box?.y ?? 0) + (box?.height ?? 9999)).toBeLessThanOrEqual(DESK_SCREEN.height);
+      expect((box?.x ?? 0) + (box?.width ?? 9999)).toBeLessThanOrEqual(DESK_SCREEN.width);
     }
   }
   expect(await axeViolations(desk)).toEqual([]);

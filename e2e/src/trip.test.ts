@@ -1,50 +1,26 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { DEMO_SIGN_INS } from "@setfair/demo";
-import type { BrowserContext, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { axeViolations, openBrowser, watchErrors } from "./browser.ts";
-import { civilIn, signIn } from "./desk-acts.ts";
-import { type RunningServer, root, startServer } from "./server.ts";
+import type { Page } from "playwright-core";
+import { beforeAll, expect, test } from "vitest";
+import { axeViolations } from "./browser.ts";
+import { civilIn } from "./desk-acts.ts";
+import { ask, openDesk } from "./desk-screen.ts";
+import { type RunningServer, root } from "./server.ts";
 
 // The forecast explains itself: what a post can do, what moves the answer, where the weather comes from.
 
 let server: RunningServer;
-let browser: { context: BrowserContext; close(): Promise<void> };
 let desk: Page;
 let errors: string[];
 
 beforeAll(async () => {
-  server = await startServer();
-  browser = await openBrowser({ width: 1366, height: 900 });
-  desk = await browser.context.newPage();
-  const manager = DEMO_SIGN_INS[0];
-  await signIn(desk, server.url, manager.login, manager.password);
-  errors = watchErrors(desk);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.stop();
+  const opened = await openDesk({ width: 1366, height: 900 });
+  ({ server, desk, errors } = opened);
+  return opened.close;
 });
 
 interface Answer {
   readonly hire: { readonly id: string };
-}
-
-function ask(method: string, path: string, body: unknown): Promise<Answer> {
-  return desk.evaluate(
-    async ([how, where, what]) => {
-      const answer = await fetch(`/api${where}`, {
-        method: how as string,
-        headers: { "content-type": "application/json" },
-        body: JSON.stringify(what),
-      });
-      if (!answer.ok) throw new Error(`${how} ${where}: ${answer.status} ${await answer.text()}`);
-      return (await answer.json()) as never;
-    },
-    [method, path, body] as const,
-  );
 }
 
 /** Three cold nights: one off the post, then two on one of 6 A. */
@@ -52,7 +28,7 @@ async function makeHire(): Promise<string> {
   const day = (days: number) => civilIn(24 * days).slice(0, 10);
   const from = `${day(80)}T14:00`;
   const to = `${day(83)}T10:00`;
-  const { hire } = await ask("POST", "/hires", {
+  const { hire } = await ask<Answer>(desk, "POST", "/hires", {
     customer: { name: "Wilma Postlethwaite", email: "wilma@example.org", telephone: "01632 960321" },
     party: {
       travellers: ["a", "b"].map((id) => ({ id, kind: "adult" })),
@@ -65,7 +41,7 @@ async function makeHire(): Promise<string> {
   });
   const { trip } = JSON.parse(readFileSync(join(root, "examples/trip.input.json"), "utf8"));
   const [wild, , village] = trip.stops;
-  await ask("PUT", `/hires/${hire.id}/trip`, {
+  await ask(desk, "PUT", `/hires/${hire.id}/trip`, {
     ...trip,
     depart: from,
     return: to,
