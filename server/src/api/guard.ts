@@ -1,5 +1,5 @@
 import "@fastify/cookie";
-import type { FastifyRequest } from "fastify";
+import type { FastifyReply, FastifyRequest } from "fastify";
 import { may } from "../auth/roles.ts";
 import { sessionOf } from "../auth/sign-in.ts";
 import type { AppContext } from "../context.ts";
@@ -8,6 +8,21 @@ import type { Operation } from "./operation.ts";
 import { Refusal } from "./refusal.ts";
 
 export const SESSION_COOKIE = "setfair_session";
+
+/** Hands a fresh session to the browser. */
+export function setSessionCookie(
+  context: AppContext,
+  reply: FastifyReply,
+  { token, session }: { readonly token: string; readonly session: { readonly expiresAt: string } },
+): void {
+  reply.setCookie(SESSION_COOKIE, token, {
+    path: "/",
+    httpOnly: true,
+    sameSite: "lax",
+    secure: context.secure,
+    expires: new Date(session.expiresAt),
+  });
+}
 
 /** Who signed the request; null where nobody is signed in. */
 export async function whoSigned(context: AppContext, request: FastifyRequest): Promise<Signed | null> {

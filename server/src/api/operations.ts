@@ -1,4 +1,5 @@
 import { abroadOperations } from "./operations/abroad.ts";
+import { accountsOperations } from "./operations/accounts.ts";
 import { afterHireOperations } from "./operations/after-hire.ts";
 import { calendarOperations } from "./operations/calendar.ts";
 import { calibrationOperations } from "./operations/calibration.ts";
@@ -31,6 +32,7 @@ import { weatherOperations } from "./operations/weather.ts";
 /** Every operation below `/api`, once, an area a file. The paths, the role checks, the OpenAPI document and the handlers' types follow from this list. */
 export const operations = {
   ...sessionOperations,
+  ...accountsOperations,
   ...dayOperations,
   ...diaryOperations,
   ...vehiclesOperations,

@@ -1,6 +1,7 @@
 import { ENGINE_VERSION } from "../../desk/version.ts";
 import type { Handlers } from "../call.ts";
 import { abroadHandlers } from "./abroad.ts";
+import { accountHandlers } from "./accounts.ts";
 import { afterHandlers } from "./after-return.ts";
 import { calendarHandlers } from "./calendar.ts";
 import { calibrationHandlers } from "./calibration.ts";
@@ -43,6 +44,7 @@ import { yardHandlers } from "./yard.ts";
 export const handlers: Handlers = {
   health: async () => ({ ok: true, version: ENGINE_VERSION }),
   ...sessionHandlers,
+  ...accountHandlers,
   ...setUpHandlers,
   ...termsHandlers,
   ...depotHandlers,

@@ -5,7 +5,7 @@ import { asDocument, type DepotDocument } from "../../desk/documents.ts";
 import { dateOf, localOf } from "../../desk/local-time.ts";
 import type { AccountRow, Store } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
-import { SESSION_COOKIE } from "../guard.ts";
+import { SESSION_COOKIE, setSessionCookie } from "../guard.ts";
 import { Refusal } from "../refusal.ts";
 
 async function sessionAnswer(context: AppContext, store: Store, account: AccountRow) {
@@ -40,13 +40,7 @@ export const sessionHandlers = {
   async signIn({ context, body, reply }) {
     const answer = await signIn(context.database, body.login, body.password, context.now());
     if (!answer.ok) throw new Refusal("wrongSignIn");
-    reply.setCookie(SESSION_COOKIE, answer.token, {
-      path: "/",
-      httpOnly: true,
-      sameSite: "lax",
-      secure: context.secure,
-      expires: new Date(answer.session.expiresAt),
-    });
+    setSessionCookie(context, reply, answer);
     return sessionAnswer(context, context.database.storeFor(answer.session.scope), answer.session.account);
   },
 

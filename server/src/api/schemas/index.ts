@@ -1,4 +1,5 @@
 export * from "./abroad.ts";
+export * from "./accounts.ts";
 export * from "./after.ts";
 export * from "./calendar.ts";
 export * from "./calibration.ts";
