@@ -33,6 +33,8 @@ const MessagesPage = lazy(() => import("./messages/messages-page.tsx"));
 const WritePage = lazy(() => import("./messages/write-page.tsx"));
 const OutcomesPage = lazy(() => import("./outcomes/outcomes-page.tsx"));
 const ImportPage = lazy(() => import("./import/import-page.tsx"));
+const AccountsPage = lazy(() => import("./accounts/accounts-page.tsx"));
+const OwnPage = lazy(() => import("./accounts/own-page.tsx"));
 const MorePage = lazy(() => import("./more/more-page.tsx"));
 const VehiclePage = lazy(() => import("./fleet/vehicle-page.tsx"));
 
@@ -66,6 +68,8 @@ function Pages() {
       <Route path="/messages/hire/:id">{({ id }) => <WritePage key={id} id={id} />}</Route>
       <Route path="/outcomes" component={OutcomesPage} />
       <Route path="/import" component={ImportPage} />
+      <Route path="/accounts" component={AccountsPage} />
+      <Route path="/own" component={OwnPage} />
       <Route path="/more" component={MorePage} />
       <Route>
         <Problem title={t("desk.noSuchPage")} />

@@ -88,9 +88,9 @@ export function TopBar({ session }: { readonly session: Session }) {
       </nav>
       <span className="bar-who">
         {session.demo && <span className="bar-demo">{t("desk.demo")}</span>}
-        <span className="bar-person">
+        <Link href="/own" className="bar-link bar-person">
           {t("desk.who", { depot: session.depot.name, person: session.user.name })}
-        </span>
+        </Link>
         <Button look="quiet" onPress={() => signOut.mutate()}>
           {t("desk.signOut")}
         </Button>

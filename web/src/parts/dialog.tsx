@@ -12,13 +12,12 @@ export interface DialogProps {
   readonly children: ReactNode;
 }
 
-/** A dialog over the page; Escape and the closing button leave it. */
+/** A dialog over the page; Escape and the closing button leave it, a touch beside it does not: it may hold what was typed. */
 export function Dialog({ title, isOpen, onClose, wide = false, children }: DialogProps) {
   return (
     <ModalOverlay
       className="veil"
       isOpen={isOpen}
-      isDismissable
       onOpenChange={(open) => {
         if (!open) onClose();
       }}

@@ -11,6 +11,8 @@ export default function MorePage() {
   const pages = [
     { to: "/terms", act: "terms.see", title: t("rates.title"), text: t("rates.more") },
     { to: "/depot", act: "terms.see", title: t("depot.title"), text: t("depot.more") },
+    { to: "/accounts", act: "account.manage", title: t("accounts.title"), text: t("accounts.more") },
+    { to: "/own", act: "day.see", title: t("accounts.own"), text: t("accounts.ownMore") },
     { to: "/outcomes", act: "vehicle.see", title: t("outcomes.title"), text: t("outcomes.more") },
     { to: "/stock", act: "hire.see", title: t("stock.title"), text: t("stock.moreText") },
     { to: "/messages", act: "customer.see", title: t("messages.title"), text: t("import.moreMessages") },
