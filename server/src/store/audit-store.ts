@@ -1,5 +1,5 @@
 import { uuidv7 } from "uuidv7";
-import { fromText, readCursor, rowsOf, toText, writeCursor } from "./codec.ts";
+import { fromText, pageOf, readCursor, rowsOf, toText } from "./codec.ts";
 import type { Door } from "./door.ts";
 import type { AuditTable } from "./tables.ts";
 import type { AuditRow, JsonObject, Store } from "./types.ts";
@@ -39,12 +39,7 @@ export function auditStore(door: Door): Store["audit"] {
       if (page.about !== undefined) query = query.where("about", "=", page.about);
       if (page.after !== undefined) query = query.where("id", "<", readCursor(page.after)[1]);
       const rows = await query.execute();
-      const shown = rows.slice(0, limit).map(read);
-      const last = shown.at(-1);
-      return {
-        rows: shown,
-        next: rows.length > limit && last !== undefined ? writeCursor([last.at, last.id]) : null,
-      };
+      return pageOf(rows, limit, read, (last) => [last.at, last.id]);
     },
   };
 }

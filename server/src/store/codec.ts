@@ -1,5 +1,5 @@
 import { BadInput } from "@setfair/engine";
-import type { JsonObject, Page } from "./types.ts";
+import type { JsonObject, Page, Paged } from "./types.ts";
 
 /** A document as the tables hold it. */
 export const toText = (document: JsonObject): string => JSON.stringify(document);
@@ -37,7 +37,7 @@ export function rowsOf(page: Page): number {
 }
 
 /** Where a page ended, as an opaque word: the sort keys of its last row. */
-export function writeCursor(keys: readonly [string, string]): string {
+function writeCursor(keys: readonly [string, string]): string {
   return Buffer.from(JSON.stringify(keys)).toString("base64url");
 }
 
@@ -51,4 +51,19 @@ export function readCursor(cursor: string): [string, string] {
     // falls through: it was not one of ours
   }
   throw new BadInput([{ path: "after", expected: "what the page before gave as next" }]);
+}
+
+/** One page of rows asked for one beyond its limit; `keysOf` names the sort keys that the next page goes on from. */
+export function pageOf<Row, Read>(
+  rows: readonly Row[],
+  limit: number,
+  read: (row: Row) => Read,
+  keysOf: (last: Read) => readonly [string, string],
+): Paged<Read> {
+  const shown = rows.slice(0, limit).map(read);
+  const last = shown.at(-1);
+  return {
+    rows: shown,
+    next: rows.length > limit && last !== undefined ? writeCursor(keysOf(last)) : null,
+  };
 }

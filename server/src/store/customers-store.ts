@@ -1,6 +1,6 @@
 import { uuidv7 } from "uuidv7";
 import { writeAudit } from "./audit-store.ts";
-import { fromText, readCursor, rowsOf, toText, writeCursor } from "./codec.ts";
+import { fromText, pageOf, readCursor, rowsOf, toText } from "./codec.ts";
 import type { Door } from "./door.ts";
 import { rememberErasure } from "./erasures.ts";
 import { indexHire } from "./hires-store.ts";
@@ -154,12 +154,7 @@ export function customersStore(door: Door): Store["customers"] {
         .orderBy("id")
         .limit(limit + 1)
         .execute();
-      const shown = rows.slice(0, limit).map(read);
-      const last = shown.at(-1);
-      return {
-        rows: shown,
-        next: rows.length > limit && last !== undefined ? writeCursor([last.name, last.id]) : null,
-      };
+      return pageOf(rows, limit, read, (last) => [last.name, last.id]);
     },
     erase: (id, by) => door.within((inner) => eraseCustomer(inner, id, by)),
   };

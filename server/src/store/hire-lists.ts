@@ -1,5 +1,5 @@
 import { sql } from "kysely";
-import { readCursor, rowsOf, toInstantText, writeCursor } from "./codec.ts";
+import { pageOf, readCursor, rowsOf, toInstantText } from "./codec.ts";
 import type { Door } from "./door.ts";
 import type { HireTable } from "./tables.ts";
 import type { HireFilter, HireRow, HireSearch, HireStage, Paged } from "./types.ts";
@@ -27,7 +27,7 @@ export async function listHires(
   limit = rowsOf(filter),
 ): Promise<Paged<HireRow>> {
   const { stages, ...rest } = filter;
-  if (stages === undefined) return pageOf(await listed(door, rest, limit + 1).execute(), limit);
+  if (stages === undefined) return hirePage(await listed(door, rest, limit + 1).execute(), limit);
   const rows: HireTable[] = [];
   for (const stage of new Set(stages)) {
     rows.push(
@@ -38,7 +38,7 @@ export async function listHires(
   }
   const side = filter.order === "newest" ? -1 : 1;
   rows.sort((a, b) => side * (compare(a.from_at, b.from_at) || compare(a.id, b.id)));
-  return pageOf(rows, limit);
+  return hirePage(rows, limit);
 }
 
 /** How many rows of an unbounded answer come at once. */
@@ -145,14 +145,8 @@ export async function searchHires(door: Door, typed: string, filter: HireSearch)
     const found = wordsFrom(door, beginning).where("target_id", "=", sql.ref<string>("hire.id"));
     query = query.where(({ exists }) => exists(found));
   }
-  return pageOf(await query.execute(), limit);
+  return hirePage(await query.execute(), limit);
 }
 
-function pageOf(rows: readonly HireTable[], limit: number): Paged<HireRow> {
-  const shown = rows.slice(0, limit).map(readHire);
-  const last = shown.at(-1);
-  return {
-    rows: shown,
-    next: rows.length > limit && last !== undefined ? writeCursor([last.from, last.id]) : null,
-  };
-}
+const hirePage = (rows: readonly HireTable[], limit: number): Paged<HireRow> =>
+  pageOf(rows, limit, readHire, (last) => [last.from, last.id]);

@@ -1,5 +1,5 @@
 import { uuidv7 } from "uuidv7";
-import { fromText, readCursor, rowsOf, toInstantText, toText, writeCursor } from "./codec.ts";
+import { fromText, pageOf, readCursor, rowsOf, toInstantText, toText } from "./codec.ts";
 import type { Door } from "./door.ts";
 import { addJob } from "./jobs-store.ts";
 import type { MessageChange, MessageRow, MessagesStore, NewMessage } from "./message-types.ts";
@@ -105,12 +105,7 @@ function listMessages(door: Door): MessagesStore["list"] {
     if (filter.hireId !== undefined) query = query.where("hire_id", "=", filter.hireId);
     if (filter.after !== undefined) query = query.where("id", "<", readCursor(filter.after)[1]);
     const rows = await query.execute();
-    const shown = rows.slice(0, limit).map(read);
-    const last = shown.at(-1);
-    return {
-      rows: shown,
-      next: rows.length > limit && last !== undefined ? writeCursor([last.at, last.id]) : null,
-    };
+    return pageOf(rows, limit, read, (last) => [last.at, last.id]);
   };
 }
 

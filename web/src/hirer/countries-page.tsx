@@ -1,6 +1,6 @@
-import type { CardLine, CountryCard } from "@setfair/engine";
-import type { ReactNode } from "react";
+import type { CountryCard } from "@setfair/engine";
 import type { Guide } from "../offline/database.ts";
+import { CountryLines } from "../parts/country-lines.tsx";
 import { ScrollMain } from "../parts/scroll-main.tsx";
 import { dateText, figureText, t } from "../parts/words.ts";
 
@@ -37,118 +37,16 @@ function Country({ card, sources }: CountryProps) {
   );
 }
 
-function Rules({ card, sources }: CountryProps) {
-  return (
-    <>
-      <dl className="country-rules">
-        <Limits card={card} />
-        <Kit card={card} />
-        {card.zone !== null && (
-          <Line name={t("abroad.zones")} line={card.zone}>
-            {t("country.zone", { value: card.zone.value })}
-          </Line>
-        )}
-        {card.tolls.map((line) => (
-          <Line key={line.ruleId} name={t("abroad.tolls")} line={line}>
-            {t("country.toll", { value: line.value })}
-          </Line>
+const Rules = ({ card, sources }: CountryProps) => (
+  <>
+    <CountryLines card={card} figure={(figure) => <strong className="nowrap">{figureText(figure)}</strong>} />
+    <details>
+      <summary>{t("hirer.countries.sources")}</summary>
+      <ul className="country-sources">
+        {sources.map((source) => (
+          <li key={source}>{source}</li>
         ))}
-        {card.night !== null && (
-          <Line name={t("abroad.night")} line={card.night}>
-            {t("country.night", { value: card.night.value })}
-          </Line>
-        )}
-        {card.lpgFiller !== null && (
-          <Line name={t("abroad.filler")} line={card.lpgFiller}>
-            {card.lpgFiller.adaptors.map((adaptor) => t("country.adaptor", { adaptor })).join(", ")}
-          </Line>
-        )}
-        <Alcohol alcohol={card.alcohol} />
-      </dl>
-      <details>
-        <summary>{t("hirer.countries.sources")}</summary>
-        <ul className="country-sources">
-          {sources.map((source) => (
-            <li key={source}>{source}</li>
-          ))}
-        </ul>
-      </details>
-    </>
-  );
-}
-
-function Doubt({ line }: { readonly line: CardLine }) {
-  const said = [
-    ...(line.unsettled ? [t("abroad.unsettled")] : []),
-    ...(line.fromMemory ? [t("abroad.fromMemory")] : []),
-  ];
-  return said.length === 0 ? null : <em className="country-doubt">({said.join("; ")})</em>;
-}
-
-interface LineProps {
-  readonly name: string;
-  readonly line: CardLine;
-  readonly children: ReactNode;
-}
-
-const Line = ({ name, line, children }: LineProps) => (
-  <div>
-    <dt>{name}</dt>
-    <dd>
-      {children} <Doubt line={line} />
-    </dd>
-  </div>
+      </ul>
+    </details>
+  </>
 );
-
-const Limits = ({ card }: { readonly card: CountryCard }) => (
-  <div>
-    <dt>{t("abroad.limits")}</dt>
-    <dd>
-      {card.speeds.length === 0 ? (
-        t("country.signed")
-      ) : (
-        <ul>
-          {card.speeds.map(({ road, limit, line }) => (
-            <li key={road}>
-              {t("country.road", { road })}: <strong className="nowrap">{figureText(limit)}</strong>{" "}
-              <Doubt line={line} />
-            </li>
-          ))}
-        </ul>
-      )}
-    </dd>
-  </div>
-);
-
-function Kit({ card }: { readonly card: CountryCard }) {
-  if (card.kit.length === 0) return null;
-  return (
-    <div>
-      <dt>{t("abroad.kitOf")}</dt>
-      <dd>
-        <ul>
-          {card.kit.map((line) => (
-            <li key={line.ruleId}>
-              {t("country.thing", { thing: line.thing })}: {t("country.kit.value", { value: line.value })}
-              {line.aboard && `, ${t("abroad.aboard")}`} <Doubt line={line} />
-            </li>
-          ))}
-        </ul>
-      </dd>
-    </div>
-  );
-}
-
-function Alcohol({ alcohol }: { readonly alcohol: CountryCard["alcohol"] }) {
-  if (alcohol === null) return null;
-  const { limit, novice } = alcohol;
-  return (
-    <div>
-      <dt>{t("abroad.alcohol")}</dt>
-      <dd>
-        {figureText(limit)}
-        {novice !== null && `, ${t("abroad.novice")} ${figureText(novice)}`}
-      </dd>
-    </div>
-  );
-}

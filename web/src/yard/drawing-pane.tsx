@@ -76,31 +76,25 @@ const partOf = (target: EventTarget): string | null =>
 
 /** Marks known from before, those of this walk-round, and the one that is being placed. */
 function marksOf(job: YardJob, { walk, place }: WalkActs, view: View): readonly DrawnMark[] {
-  const known = job.knownMarks
-    .filter((mark) => mark.view === view)
+  const all = [
+    ...job.knownMarks.map((mark) => ({
+      mark,
+      title: t("yard.mark.known", { what: markWords(mark.markKind) }),
+      isNew: false,
+    })),
+    ...walk.marks.map((mark) => ({ mark, title: markWords(mark.markKind), isNew: true })),
+  ]
+    .filter(({ mark }) => mark.view === view)
     .map(
-      (mark): DrawnMark => ({
+      ({ mark, title, isNew }, index): DrawnMark => ({
         id: mark.recordId,
         x: mark.xShare,
         y: mark.yShare,
-        label: "",
-        title: t("yard.mark.known", { what: markWords(mark.markKind) }),
-        isNew: false,
+        label: String(index + 1),
+        title,
+        isNew,
       }),
     );
-  const fresh = walk.marks
-    .filter((mark) => mark.view === view)
-    .map(
-      (mark): DrawnMark => ({
-        id: mark.recordId,
-        x: mark.xShare,
-        y: mark.yShare,
-        label: "",
-        title: markWords(mark.markKind),
-        isNew: true,
-      }),
-    );
-  const all = [...known, ...fresh].map((mark, index) => ({ ...mark, label: String(index + 1) }));
   const draft = place.mark;
   return draft === null
     ? all

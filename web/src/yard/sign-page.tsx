@@ -50,6 +50,14 @@ export function SignPage({ job, acts, purpose, children, notYet = null }: SignPa
           ? t(late === null ? "yard.sign.needSignatures" : "yard.sheet.needYours")
           : null);
 
+  const hirerName = (
+    <NameField
+      label={t("yard.sign.hirer")}
+      value={names.hirer}
+      onChange={(name) => setNames({ ...names, hirer: name })}
+    />
+  );
+
   const sign = async () => {
     setWorking(true);
     const away = late === null ? absent : !signedSheet;
@@ -102,15 +110,7 @@ export function SignPage({ job, acts, purpose, children, notYet = null }: SignPa
         {late !== null && (
           <section className="card stack-tight">
             <p>{t("yard.sheet.late", { at: dateText(late.doneAt, "dayTime"), by: late.doneBy })}</p>
-            <label className="field">
-              <span className="field-label">{t("yard.sign.hirer")}</span>
-              <input
-                className="input"
-                value={names.hirer}
-                maxLength={120}
-                onChange={(event) => setNames({ ...names, hirer: event.currentTarget.value })}
-              />
-            </label>
+            {hirerName}
             <label className="yard-tick">
               <input
                 type="checkbox"
@@ -123,28 +123,16 @@ export function SignPage({ job, acts, purpose, children, notYet = null }: SignPa
         )}
         {late === null && !absent && (
           <section className="card stack-tight">
-            <label className="field">
-              <span className="field-label">{t("yard.sign.hirer")}</span>
-              <input
-                className="input"
-                value={names.hirer}
-                maxLength={120}
-                onChange={(event) => setNames({ ...names, hirer: event.currentTarget.value })}
-              />
-            </label>
+            {hirerName}
             <SignatureField label={t("yard.sign.hirer")} onChange={setHirer} />
           </section>
         )}
         <section className="card stack-tight">
-          <label className="field">
-            <span className="field-label">{t("yard.sign.staff")}</span>
-            <input
-              className="input"
-              value={staffName}
-              maxLength={120}
-              onChange={(event) => setNames({ ...names, staff: event.currentTarget.value })}
-            />
-          </label>
+          <NameField
+            label={t("yard.sign.staff")}
+            value={staffName}
+            onChange={(name) => setNames({ ...names, staff: name })}
+          />
           <SignatureField label={t("yard.sign.staff")} onChange={setStaff} />
         </section>
         {waits !== null && <p role="status">{waits}</p>}
@@ -158,6 +146,24 @@ export function SignPage({ job, acts, purpose, children, notYet = null }: SignPa
     </>
   );
 }
+
+interface NameFieldProps {
+  readonly label: string;
+  readonly value: string;
+  readonly onChange: (name: string) => void;
+}
+
+const NameField = ({ label, value, onChange }: NameFieldProps) => (
+  <label className="field">
+    <span className="field-label">{label}</span>
+    <input
+      className="input"
+      value={value}
+      maxLength={120}
+      onChange={(event) => onChange(event.currentTarget.value)}
+    />
+  </label>
+);
 
 /** Everything that this device recorded of the walk-round, less the signatures; for the briefing, what was shown. */
 async function coveredRecords(job: YardJob, purpose: Purpose) {

@@ -1,4 +1,5 @@
 import { BadInput, type InputProblem, parseWith } from "../../base/bad-input.ts";
+import { repeatedIds } from "../../base/repeated-ids.ts";
 import { Temporal } from "../../base/time.ts";
 import { type AllocationInput, allocationInputSchema, type Period } from "./allocation-types.ts";
 
@@ -7,8 +8,8 @@ export function parseAllocation(value: unknown): AllocationInput {
   const input = parseWith(allocationInputSchema, value);
   const known = new Set(input.vehicles.map(({ id }) => id));
   const problems = [
-    ...repeated("vehicles", input.vehicles),
-    ...repeated("hires", input.hires),
+    ...repeatedIds("vehicles", input.vehicles),
+    ...repeatedIds("hires", input.hires),
     ...input.vehicles.flatMap(({ unavailable }, k) =>
       unavailable.flatMap((period, at) => reversed(`vehicles.${k}.unavailable.${at}`, period)),
     ),
@@ -19,17 +20,6 @@ export function parseAllocation(value: unknown): AllocationInput {
   ];
   if (problems.length > 0) throw new BadInput(problems);
   return input;
-}
-
-function repeated(list: string, items: readonly { readonly id: string }[]): InputProblem[] {
-  const first = new Map<string, number>();
-  return items.flatMap(({ id }, k) => {
-    const before = first.get(id);
-    first.set(id, before ?? k);
-    return before === undefined
-      ? []
-      : [{ path: `${list}.${k}.id`, expected: `expected an id of its own, "${id}" is ${list}.${before}` }];
-  });
 }
 
 function reversed(path: string, { from, to }: Period): InputProblem[] {

@@ -1,4 +1,5 @@
 import { BadInput, type InputProblem, parseWith } from "../../base/bad-input.ts";
+import { repeatedIds } from "../../base/repeated-ids.ts";
 import { type ScheduleInput, scheduleInputSchema } from "./types.ts";
 
 type Job = ScheduleInput["jobs"][number];
@@ -12,8 +13,8 @@ export function parseSchedule(value: unknown): ScheduleInput {
   const most = new Map(input.resources.map(({ id, capacity }) => [id, mostAtOnce(capacity)]));
   const known = new Set(input.jobs.map(({ id }) => id));
   const problems = [
-    ...repeated("resources", input.resources),
-    ...repeated("jobs", input.jobs),
+    ...repeatedIds("resources", input.resources),
+    ...repeatedIds("jobs", input.jobs),
     ...input.resources.flatMap(({ capacity }, k) =>
       typeof capacity === "number"
         ? []
@@ -29,17 +30,6 @@ export function parseSchedule(value: unknown): ScheduleInput {
   const ring = findRing(input.jobs);
   if (ring.length > 0) throw new BadInput(ring);
   return input;
-}
-
-function repeated(list: string, items: readonly { readonly id: string }[]): InputProblem[] {
-  const first = new Map<string, number>();
-  return items.flatMap(({ id }, k) => {
-    const before = first.get(id);
-    first.set(id, before ?? k);
-    return before === undefined
-      ? []
-      : [{ path: `${list}.${k}.id`, expected: `expected an id of its own, "${id}" is ${list}.${before}` }];
-  });
 }
 
 /** The most units that a resource has at any moment. */

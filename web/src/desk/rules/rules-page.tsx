@@ -1,3 +1,4 @@
+import { MISSING_KINDS } from "@setfair/engine";
 import { useQuery } from "@tanstack/react-query";
 import { useDeferredValue, useState } from "react";
 import { client, type Schemas } from "../../api/client.ts";
@@ -31,15 +32,6 @@ import "../hires/hires.css";
 import "./rules.css";
 
 const ALL = "all";
-const MISSING = [
-  "gateNotChecked",
-  "findingNotChecked",
-  "countryNotInData",
-  "topicNotInData",
-  "ruleUnsettled",
-  "ruleFromMemory",
-  "ruleSwitchedOff",
-] as const;
 
 interface Asked {
   readonly q: string;
@@ -258,7 +250,7 @@ function NotChecked() {
       <summary className="fold">{t("missing.about")}</summary>
       <p>{t("missing.kinds")}</p>
       <ul className="rules-kinds">
-        {MISSING.map((kind) => (
+        {MISSING_KINDS.map((kind) => (
           <li key={kind}>{t(`missing.kind.${kind}`)}</li>
         ))}
       </ul>

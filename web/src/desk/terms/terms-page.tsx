@@ -2,17 +2,10 @@ import { useMutation, useQuery } from "@tanstack/react-query";
 import { useDeferredValue } from "react";
 import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
-import {
-  Button,
-  DateField,
-  Empty,
-  FindingsList,
-  findingWords,
-  Loading,
-  PlainPill,
-} from "../../parts/index.ts";
+import { DateField, Empty, FindingsList, findingWords, Loading, PlainPill } from "../../parts/index.ts";
 import { dateText, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
+import { KeepRow } from "../keep-row.tsx";
 import { queries } from "../query-client.ts";
 import { useSignedIn } from "../session.ts";
 import { useDraft } from "../use-draft.ts";
@@ -103,21 +96,12 @@ function RateCard({ now }: { readonly now: TermsDraft }) {
             <p className="quiet">{t("rates.tariffStays")}</p>
             {refused && <p className="strip-say-trouble">{t("rates.mendFirst")}</p>}
             <FailureNote failure={save.error} />
-            <div className="row">
-              <Button
-                look="main"
-                onPress={() => save.mutate()}
-                isPending={save.isPending}
-                isDisabled={refused || !draft.isDirty || value.validFrom === ""}
-              >
-                {t("rates.keep")}
-              </Button>
-              {draft.isDirty && (
-                <Button look="quiet" onPress={draft.done}>
-                  {t("desk.dropChanges")}
-                </Button>
-              )}
-            </div>
+            <KeepRow
+              label={t("rates.keep")}
+              save={save}
+              draft={draft}
+              isUnfit={refused || value.validFrom === ""}
+            />
           </section>
         </>
       ) : (

@@ -1,9 +1,10 @@
 import { COUNTRIES_KNOWN, type CountriesResult } from "@setfair/engine";
 import { client } from "../../../api/client.ts";
 import { problemAt, take } from "../../../api/failure.ts";
-import { Button, DateField, NumberField, TickField } from "../../../parts/index.ts";
+import { DateField, NumberField, TickField } from "../../../parts/index.ts";
 import { dateText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
+import { KeepRow } from "../../keep-row.tsx";
 import { useDraft } from "../../use-draft.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import type { Abroad, AbroadFormProps, AbroadState } from "./abroad-form.ts";
@@ -42,21 +43,7 @@ export function GotTogether({ page, state, countries }: GotTogetherProps) {
         </>
       )}
       <FailureNote failure={save.error} />
-      <div className="row">
-        <Button
-          look="main"
-          onPress={() => save.mutate()}
-          isPending={save.isPending}
-          isDisabled={!draft.isDirty}
-        >
-          {t(save.isPending ? "desk.sending" : "abroad.save")}
-        </Button>
-        {draft.isDirty && (
-          <Button look="quiet" onPress={draft.done}>
-            {t("desk.dropChanges")}
-          </Button>
-        )}
-      </div>
+      <KeepRow label={t("abroad.save")} save={save} draft={draft} />
     </section>
   );
 }

@@ -3,6 +3,7 @@ import { take } from "../../../api/failure.ts";
 import { Button } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
+import { KeepRow } from "../../keep-row.tsx";
 import { useSignedIn } from "../../session.ts";
 import { useDraft } from "../../use-draft.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
@@ -66,21 +67,7 @@ export function DriversForm({ page }: PartProps) {
         </Button>
       </div>
       <FailureNote failure={save.error} />
-      <div className="row">
-        <Button
-          look="main"
-          onPress={() => save.mutate()}
-          isPending={save.isPending}
-          isDisabled={!draft.isDirty}
-        >
-          {t(save.isPending ? "desk.sending" : "people.saveDrivers")}
-        </Button>
-        {draft.isDirty && (
-          <Button look="quiet" onPress={draft.done}>
-            {t("desk.dropChanges")}
-          </Button>
-        )}
-      </div>
+      <KeepRow label={t("people.saveDrivers")} save={save} draft={draft} />
     </section>
   );
 }

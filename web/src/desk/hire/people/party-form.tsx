@@ -3,6 +3,7 @@ import { problemAt, take } from "../../../api/failure.ts";
 import { Button, ChoiceField, NumberField, TextField } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
+import { KeepRow } from "../../keep-row.tsx";
 import { useDraft } from "../../use-draft.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 
@@ -67,21 +68,7 @@ export function PartyForm({ page }: PartProps) {
         />
       </div>
       <FailureNote failure={save.error} />
-      <div className="row">
-        <Button
-          look="main"
-          onPress={() => save.mutate()}
-          isPending={save.isPending}
-          isDisabled={!draft.isDirty}
-        >
-          {t(save.isPending ? "desk.sending" : "people.saveParty")}
-        </Button>
-        {draft.isDirty && (
-          <Button look="quiet" onPress={draft.done}>
-            {t("desk.dropChanges")}
-          </Button>
-        )}
-      </div>
+      <KeepRow label={t("people.saveParty")} save={save} draft={draft} />
     </section>
   );
 }
