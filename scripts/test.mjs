@@ -105,7 +105,7 @@ const steps = {
       "bench",
       "e2e",
     ]),
-  unused: () => run(binary("knip"), []),
+  unused: () => run(binary("knip"), []) || run(process.execPath, ["scripts/check-unused.mjs"]),
   layout: () => run(process.execPath, ["scripts/check-layout.mjs"]),
   unit: unitTests,
   browser: browserTests,
