@@ -54,15 +54,15 @@ export async function build() {
   mkdirSync(join(root, "cli", "dist"), { recursive: true });
   await bundle({
     ...common,
-    // the planner's own thread stands beside what starts it
+    // what a thread runs stands beside what starts it
     entryPoints: {
       setfair: "cli/src/main.ts",
-      "allocation-worker": "server/src/planner/allocation-worker.ts",
+      "run-task": "server/src/threads/run-task.ts",
     },
     outdir: "cli/dist",
     splitting: true,
     platform: "node",
-    external: ["better-sqlite3", "sharp", "@node-rs/argon2", "pg-native", "pdfmake"],
+    external: ["piscina", "better-sqlite3", "sharp", "@node-rs/argon2", "pg-native", "pdfmake"],
     // bundled CommonJS packages ask for these
     banner: {
       js: "import { createRequire as __createRequire } from 'node:module';import { fileURLToPath as __toPath } from 'node:url';import { dirname as __dirnameOf } from 'node:path';const require = __createRequire(import.meta.url);const __filename = __toPath(import.meta.url);const __dirname = __dirnameOf(__filename);",

@@ -1,7 +1,6 @@
 import type { PhotographFiles } from "./files/types.ts";
 import type { MailServer } from "./mail/mail-server.ts";
 import type { PaymentProvider } from "./money/payment-provider.ts";
-import type { Planner } from "./planner/planner.ts";
 import type { Database } from "./store/types.ts";
 import type { WeatherService } from "./weather/weather-service.ts";
 
@@ -18,8 +17,6 @@ export interface AppContext {
   readonly weather?: WeatherService | null;
   /** who moves money; a person, by hand, where nobody is named */
   readonly payments?: PaymentProvider;
-  /** who seats hires on vehicles; in this thread where none is named */
-  readonly planner?: Planner;
   /** origin of links, without a slash at the end, e.g. `https://hire.example.org` */
   readonly publicUrl: string;
   /** cookies only over TLS */

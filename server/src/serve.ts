@@ -11,10 +11,10 @@ import { startJobs, storeJobs } from "./jobs/index.ts";
 import { messageSender } from "./mail/send-message.ts";
 import { openMailServer } from "./mail/smtp-mail-server.ts";
 import { startMail } from "./mail/start-mail.ts";
-import { openPlanner } from "./planner/open-planner.ts";
 import { SEND_MESSAGE } from "./store/messages-store.ts";
 import { openDatabase } from "./store/open-database.ts";
 import type { Database } from "./store/types.ts";
+import { openThreads } from "./threads/in-thread.ts";
 import { openWeatherService } from "./weather/http-weather-service.ts";
 import type { WeatherService } from "./weather/weather-service.ts";
 import { findWebFolder } from "./web-pages.ts";
@@ -119,6 +119,24 @@ const named = <Name extends string>(name: Name, value: string | undefined) =>
 export async function serve(options: ServeOptions = {}): Promise<Served> {
   const { dataDir = "./data", now = () => new Date() } = options;
   const https = readCertificate(options);
+  const closeThreads = await openThreads();
+  try {
+    const served = await serveFolder({ ...options, dataDir, now }, https);
+    const close = async () => {
+      await served.close();
+      await closeThreads();
+    };
+    return { ...served, close };
+  } catch (error) {
+    await closeThreads();
+    throw error;
+  }
+}
+
+type Opened = ServeOptions & { readonly dataDir: string; readonly now: () => Date };
+
+async function serveFolder(options: Opened, https: Certificate | undefined): Promise<Served> {
+  const { dataDir, now } = options;
   const database = await openDatabase({
     dataFolder: dataDir,
     now,
@@ -126,7 +144,7 @@ export async function serve(options: ServeOptions = {}): Promise<Served> {
     ...(options.sealKey === undefined ? {} : { key: options.sealKey }),
   });
   try {
-    return await serveStore(database, { ...options, dataDir, now }, https);
+    return await serveStore(database, options, https);
   } catch (error) {
     await database.close();
     throw error;
@@ -148,7 +166,7 @@ type Certificate = { readonly cert: string; readonly key: string };
 
 async function serveStore(
   database: Database,
-  options: ServeOptions & { readonly dataDir: string; readonly now: () => Date },
+  options: Opened,
   https: Certificate | undefined,
 ): Promise<Served> {
   const { port = 4600, host = "127.0.0.1", dataDir, now } = options;
@@ -166,7 +184,6 @@ async function serveStore(
     mailServer,
     readsBounces: options.bounceFolder !== undefined,
     weather: openWeather(options),
-    planner: openPlanner(),
     publicUrl: given ?? "",
     secure: https !== undefined || given?.startsWith("https:") === true,
     demo: await isDemo(database),

@@ -1,14 +1,7 @@
-import {
-  forecastTrip,
-  type Reading,
-  type RoomAnswer,
-  reforecastTrip,
-  type Trip,
-  type TripForecast,
-  type TripInput,
-} from "@setfair/engine";
+import type { Reading, RoomAnswer, Trip, TripForecast, TripInput } from "@setfair/engine";
 import { hashJson } from "@setfair/records";
 import type { Store } from "../store/types.ts";
+import { inThread } from "../threads/in-thread.ts";
 import { type ForecastDocument, toJson } from "./documents.ts";
 import { type HireData, partOf } from "./hire-data.ts";
 import { panelReadings } from "./record-facts.ts";
@@ -65,7 +58,7 @@ export async function forecastOf(store: Store, data: HireData): Promise<Forecast
     inputHash,
     engineVersion: ENGINE_VERSION,
     at: data.now,
-    answer: live(input, readings),
+    answer: await liveOnce(inputHash, input, readings),
   };
   // a cache: where someone else kept one meanwhile, theirs is as good
   await store.hires.putPart(
@@ -78,6 +71,17 @@ export async function forecastOf(store: Store, data: HireData): Promise<Forecast
   return { ...document, cached: false };
 }
 
-function live(input: TripInput, readings: readonly Reading[]): RoomAnswer<TripForecast> {
-  return readings.length === 0 ? forecastTrip(input) : reforecastTrip(input, readings);
+const lived = new Map<string, Promise<RoomAnswer<TripForecast>>>();
+
+/** A trip that several ask for at the same time is lived once. */
+function liveOnce(
+  inputHash: string,
+  input: TripInput,
+  readings: readonly Reading[],
+): Promise<RoomAnswer<TripForecast>> {
+  const under = lived.get(inputHash);
+  if (under !== undefined) return under;
+  const begun = inThread("forecast", input, readings).finally(() => lived.delete(inputHash));
+  lived.set(inputHash, begun);
+  return begun;
 }

@@ -12,18 +12,12 @@ export const quiet = (text: string): Content => ({ text, style: "quiet" });
 export const paragraphs = (text: string): Content[] =>
   text.split("\n\n").map((part) => ({ text: part, margin: [0, 0, 0, 6] }));
 
-const lines = {
-  hLineWidth: () => 0.5,
-  vLineWidth: () => 0,
-  hLineColor: () => "#9aa5af",
-  paddingLeft: () => 0,
-  paddingTop: () => 4,
-  paddingBottom: () => 3,
-};
+/** Layout of every table: a thin line between rows, none between columns. */
+export const RULED = "ruled";
 
 /** Names on the left, what they are on the right. */
 export const facts = (rows: readonly (readonly [string, string])[]): Content => ({
-  layout: lines,
+  layout: RULED,
   table: {
     widths: [150, "*"],
     body: rows.map(([name, value]): TableCell[] => [{ text: name, style: "strong" }, { text: value }]),
@@ -44,7 +38,7 @@ export const table = (
     ...(amounts && k === head.length - 1 ? { alignment: "right" as const } : {}),
   });
   return {
-    layout: lines,
+    layout: RULED,
     margin: [0, 2, 0, 6],
     table: {
       headerRows: 1,

@@ -1,74 +1,9 @@
-import { createRequire } from "node:module";
-import { dirname, join } from "node:path";
 import type { Words } from "@setfair/words";
-import pdfmake from "pdfmake";
-import type { Content, TDocumentDefinitions } from "pdfmake/interfaces";
-import { FOOT_PT, writeStructure } from "./tag-structure.ts";
+import { inThread } from "../threads/in-thread.ts";
+import type { Paper } from "./draw-pdf.ts";
 
-const folder = dirname(
-  createRequire(import.meta.url).resolve("@expo-google-fonts/atkinson-hyperlegible-next/package.json"),
-);
-const font = (weight: string) => join(folder, weight, `AtkinsonHyperlegibleNext_${weight}.ttf`);
-pdfmake.setFonts({
-  hyperlegible: {
-    normal: font("400Regular"),
-    bold: font("700Bold"),
-    italics: font("400Regular_Italic"),
-    bolditalics: font("700Bold_Italic"),
-  },
-});
-writeStructure();
-interface Policies {
-  setUrlAccessPolicy(may: (address: string) => boolean): void;
-  setLocalAccessPolicy(may: (path: string) => boolean): void;
-}
-// the published types lack both: a document takes nothing from outside but its own font files
-const policies = pdfmake as typeof pdfmake & Policies;
-policies.setUrlAccessPolicy(() => false);
-policies.setLocalAccessPolicy((path: string) => path.startsWith(folder));
-
-/** One document for a customer or the yard, before it is drawn. */
-export interface Paper {
-  readonly title: string;
-  /** name of the firm, and how to reach it */
-  readonly from: string;
-  /** reference and date, for the foot of every page */
-  readonly reference: string;
-  readonly content: readonly Content[];
-}
-
-/** Draws a paper as a tagged PDF, A4, in the language of `words`, with its page numbers. */
+/** Draws a paper as a tagged PDF, A4, in the language of `words`, with its page numbers, while others are answered. */
 export async function renderPdf(paper: Paper, words: Words): Promise<Buffer> {
-  const definition: TDocumentDefinitions = {
-    pageSize: "A4",
-    pageMargins: [48, 56, 48, FOOT_PT],
-    // pdfmake hands both to its writer: structure tags and the language for a screen reader
-    ...({ tagged: true, language: words.locale, displayTitle: true } as object),
-    info: { title: paper.title, author: paper.from },
-    defaultStyle: { font: "hyperlegible", fontSize: 10.5, lineHeight: 1.25 },
-    styles: {
-      title: { fontSize: 20, bold: true, margin: [0, 0, 0, 4] },
-      heading: { fontSize: 13, bold: true, margin: [0, 14, 0, 4] },
-      quiet: { color: "#4a5560", fontSize: 9.5 },
-      strong: { bold: true },
-    },
-    footer: (page: number, pages: number) => ({
-      margin: [48, 16, 48, 0],
-      columns: [
-        { text: `${paper.from} · ${paper.reference}`, style: "quiet" },
-        {
-          text: words.t("papers.page", { page, pages }),
-          style: "quiet",
-          alignment: "right",
-          width: 90,
-        },
-      ],
-    }),
-    content: [
-      { text: paper.title, style: "title" },
-      { text: paper.from, style: "quiet", margin: [0, 0, 0, 10] },
-      ...paper.content,
-    ],
-  };
-  return pdfmake.createPdf(definition).getBuffer();
+  const pdf = await inThread("drawPdf", paper, words.locale);
+  return Buffer.from(pdf.buffer, pdf.byteOffset, pdf.byteLength);
 }

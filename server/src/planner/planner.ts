@@ -1,10 +1,14 @@
-import { type Allocation, type AllocationInput, proposeAllocation, type RoomAnswer } from "@setfair/engine";
+import type { Allocation, AllocationInput, RoomAnswer } from "@setfair/engine";
+import { inThread } from "../threads/in-thread.ts";
 
 /** Seats hires on vehicles for so many seconds at most. */
 export type Planner = (input: AllocationInput, seconds: number) => Promise<RoomAnswer<Allocation>>;
 
-/** The engine's own planner in this very thread: nothing else is answered meanwhile. */
-export function planHere(input: AllocationInput, seconds: number): RoomAnswer<Allocation> {
-  const begun = performance.now();
-  return proposeAllocation(input, { seconds, elapsedMs: () => performance.now() - begun });
-}
+let last: Promise<unknown> = Promise.resolve();
+
+/** One plan at a time: a second one waits, and does not take the processor from the first and from all else. */
+export const planInTurn: Planner = (input, seconds) => {
+  const mine = last.then(() => inThread("allocate", input, seconds));
+  last = mine.catch(() => undefined);
+  return mine;
+};

@@ -3,7 +3,7 @@ import { vehiclesFor } from "../../desk/can-take.ts";
 import { pinnedOf } from "../../desk/diary-page.ts";
 import { partOf } from "../../desk/hire-data.ts";
 import { proposeTidy } from "../../desk/tidy-diary.ts";
-import { openPlanner } from "../../planner/open-planner.ts";
+import { planInTurn } from "../../planner/planner.ts";
 import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
 import { changeHire } from "./change-hire.ts";
@@ -43,8 +43,7 @@ export const diaryMoveHandlers = {
     if (query.to > addDays(query.from, MOST_TIDIED_DAYS))
       throw badField("to", `expected at most ${MOST_TIDIED_DAYS} days after \`from\``);
     const span = diarySpan(query, depot.timeZone);
-    const plan = context.planner ?? openPlanner();
-    return proposeTidy({ store: signed.store, depot, now: context.now(), span, plan });
+    return proposeTidy({ store: signed.store, depot, now: context.now(), span, plan: planInTurn });
   },
 
   /** All vehicles are let go first, so that two hires may change places; then each is taken through the guard. */

@@ -1,7 +1,5 @@
-import { setImmediate as letOthersIn } from "node:timers/promises";
 import {
   BadInput,
-  calibrateRates,
   compareUse,
   type LeftOut,
   type ReturnedUse,
@@ -10,6 +8,7 @@ import {
   type UseComparison,
 } from "@setfair/engine";
 import type { Store, UseReturnRow } from "../../store/types.ts";
+import { inThread } from "../../threads/in-thread.ts";
 import { asDocument, toJson, type VehicleDocument } from "../documents.ts";
 import { SEED } from "../forecast.ts";
 import { type HireData, partOf } from "../hire-data.ts";
@@ -62,7 +61,6 @@ export async function learnFromReturns(store: Store, milliseconds: number): Prom
     if (row === undefined) break;
     await store.uses.setOutcome(row.id, toJson(await outcomeOf(store, row)), ENGINE_VERSION);
     isNew = true;
-    await letOthersIn();
     waiting = await store.uses.waiting(ENGINE_VERSION, AT_ONCE);
   }
   if (isNew && waiting.length === 0) await keepRates(store);
@@ -87,7 +85,7 @@ async function outcomeOf(store: Store, row: UseReturnRow): Promise<OutcomeDocume
   const { party, trip, measured } = asDocument<UseDocument>(row.document);
   const input: TripInput = { vehicle: description, party, trip, runs: RUNS, seed: SEED };
   try {
-    return compareUse({ trip: input, measured });
+    return await inThread("compareUse", { trip: input, measured });
   } catch (error) {
     // a description that has changed since may not fit what was read: that return teaches nothing
     if (error instanceof BadInput) return { comparisons: [], leftOut: [] };
@@ -117,7 +115,7 @@ export async function returnedUses(store: Store) {
 
 async function keepRates(store: Store): Promise<void> {
   const uses = (await returnedUses(store)).flatMap((row) => row.uses);
-  const calibration = calibrateRates(uses);
+  const calibration = await inThread("calibrateRates", uses);
   const of = (vehicleId: string) => ({ vehicleId, document: toJson(ratesOf(calibration, vehicleId)) });
   await store.uses.putRates([ANY_VEHICLE, ...calibration.vehicles.map(({ vehicle }) => vehicle)].map(of));
 }
