@@ -157,6 +157,15 @@ export interface StoreShare {
 /** How the hirer is told to set the system, chosen by the hire; keys are the system's own. */
 export type Setting = Readonly<Record<string, number | string | boolean>>;
 
+/** What the 230 V of a post leaves to one system. A stage is on or off; nobody turns it in between. */
+export interface PostShare {
+  /**
+   * Highest stage, W, that fits at a post of so many A beside all that comes first; 0 where none does. `isCold`: what
+   * is wanted only in the cold counts too. Infinite where the system draws nothing from a post.
+   */
+  stageW(postAmperes: number, isCold: boolean): number;
+}
+
 export interface PhysicsContext {
   readonly n: number;
   /** length of every step, h */
@@ -164,6 +173,13 @@ export interface PhysicsContext {
   /** people who live aboard */
   readonly people: number;
   readonly setting: Setting;
+  /** left out where nobody sized the post: every stage fits */
+  readonly post?: PostShare;
+  /**
+   * Of an appliance whose one set of electric elements serves two systems: what the one that prepares first takes of
+   * its energy in this step, Wh by life. That one fills it in every step, the other has the rest.
+   */
+  readonly elementWh?: Float64Array;
   /** specific to the vehicle, not to one system */
   readonly vehicle: { readonly floorAreaM2: number; readonly consumptionLPer100Km?: number };
 }
@@ -202,7 +218,7 @@ export interface MainsLoad {
   readonly wanted: "always" | "cold" | "hot";
   /** current of the first moment where a motor starts, A */
   readonly startA?: number;
-  /** kinds of systems whose own load is the same element as this one */
+  /** kinds of systems whose own load is the same element as this one; they come before it in a step, and it has what they leave of the stage */
   readonly sameAs?: readonly string[];
 }
 

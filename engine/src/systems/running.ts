@@ -1,7 +1,7 @@
 /** Small parts from which the physics of the systems are built; see the contract. */
 import { lpgEnergyKwh } from "../formulas/lpg.ts";
 import type { StoreId } from "../stores/stores.ts";
-import type { Mode, Running, StepView } from "./contract.ts";
+import type { Mode, PostShare, Running, StepView } from "./contract.ts";
 
 /** A mode with fresh arrays for its needs, gives and limit; the limit starts at 1. */
 export function createMode(
@@ -70,6 +70,45 @@ export function shareOfDay(windows: readonly Window[], clockH: number, dtH: numb
     if (overlap > 0) share += (window.share * overlap) / (window.toH - window.fromH);
   }
   return share;
+}
+
+/** Colder than this outside, °C, what is wanted only in the cold counts at a post: practice */
+export const COLD_OUTSIDE_C = 12;
+
+/** Whether a load of so many W may be on at a post of so many A, in the cold or not; any may where nobody sized the post. */
+export function fitsPost(
+  post: PostShare | undefined,
+  watts: number,
+  postAmperes: number,
+  isCold: boolean,
+): boolean {
+  return post === undefined || postAmperes <= 0 || post.stageW(postAmperes, isCold) >= watts;
+}
+
+/**
+ * Holds a mode of up to `mostW`, at activity 1 `fullW`, to what a post leaves it, life by life: less while things for
+ * the cold are on.
+ */
+export function postFiller(
+  post: PostShare | undefined,
+  mostW: number,
+  fullW: number,
+  limit: Float64Array,
+): (view: StepView) => void {
+  let filledAt = Number.NaN;
+  let [cold, warm] = [0, 0];
+  limit.fill(mostW / fullW);
+  return ({ postAmperes, outsideC }) => {
+    if (postAmperes === filledAt && cold === warm) return;
+    if (postAmperes !== filledAt) {
+      const stageW = (isCold: boolean) =>
+        post === undefined || postAmperes <= 0 ? mostW : post.stageW(postAmperes, isCold);
+      cold = Math.min(mostW, stageW(true)) / fullW;
+      warm = Math.min(mostW, stageW(false)) / fullW;
+    }
+    filledAt = postAmperes;
+    for (let i = 0; i < limit.length; i++) limit[i] = outsideC[i]! < COLD_OUTSIDE_C ? cold : warm;
+  };
 }
 
 /** A setting of the hire as a number, where it is one. */

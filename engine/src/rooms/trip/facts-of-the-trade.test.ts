@@ -54,19 +54,32 @@ describe("facts of the trade, common practice without a source", () => {
     expect(days).toBeLessThan(4.2);
   });
 
-  it("an electric heater of 2 kW holds a van on a 10 A post without gas on a mild night, and 1 kW takes half of it", () => {
-    const at = (electricW: number) => {
+  it("on a 16 A post electric stages of 1 and 2 kW both run; 2 kW hold a van without gas on a mild night, 1 kW nearly", () => {
+    const gasKg = (input: TripInput, electricW: number, settings: TripInput["trip"]["settings"] = {}) => {
       const systems = van.systems.map((system) =>
         system.id === "heater" ? { ...system, spec: { ...system.spec, electricW } } : system,
       );
-      const may = mayHighlands();
-      const stops = [stopAt("2026-05-09T18:00", "2026-05-16T06:00", true)];
-      const gas = storeOf({ ...may, vehicle: { ...van, systems }, trip: { ...may.trip, stops } }, "lpg");
+      const stops = input.trip.stops.map((stop) => ({
+        ...stop,
+        acts: ["plugIn" as const],
+        pitch: { ...stop.pitch, postAmperes: 16 },
+      }));
+      const trip = { ...input.trip, stops, settings };
+      const gas = storeOf({ ...input, vehicle: { ...van, systems }, trip }, "lpg");
       return gas.draws.find(({ kind }) => kind === "heating")?.amount.value ?? 0;
     };
-    expect(at(2000)).toBeLessThan(0.1);
-    expect(at(1000)).toBeGreaterThan(at(2000) - 1e-9);
-    expect(at(1000)).toBeLessThan(at(0.1));
+    const stay = stopAt("2026-05-09T18:00", "2026-05-16T06:00", true);
+    const may = { ...mayHighlands(), trip: { ...mayHighlands().trip, stops: [stay] } };
+    const winter = newYearMountains();
+    const burner = gasKg(may, 2000, { heater: { source: "gas" } });
+    expect(burner).toBeGreaterThan(2);
+    expect(gasKg(may, 2000)).toBeLessThan(0.05 * burner);
+    expect(gasKg(may, 1000)).toBeLessThan(0.2 * burner);
+    // told to run at half of its 2 kW it is a heater of 1 kW, and each stage saves gas in a winter night
+    const lower = gasKg(winter, 2000, { heater: { electricW: 1000 } });
+    expect(lower).toBeCloseTo(gasKg(winter, 1000), 6);
+    expect(lower).toBeGreaterThan(2 * gasKg(winter, 2000));
+    expect(gasKg(winter, 2000, { heater: { source: "gas" } })).toBeGreaterThan(lower + 2);
   });
 
   it("hot water near 40 °C, the economical setting, takes about two thirds of the gas of 60 °C", () => {

@@ -3,12 +3,12 @@ import type { Finding, Mend, Severity } from "../../base/finding.ts";
 import { boilingPointC } from "../../formulas/lpg.ts";
 import { shownChancePct } from "../../formulas/trip.ts";
 import type { StoreId } from "../../stores/stores.ts";
+import { COLD_OUTSIDE_C } from "../../systems/running.ts";
 import { isOffered } from "./do-acts.ts";
 import { driveLow } from "./drive-low.ts";
 import { findLowNotes } from "./find-low-notes.ts";
 import type { TripPlan } from "./plan-trip.ts";
 import { findWeakPost } from "./posts/find-weak-post.ts";
-import { COLD_NIGHT_C } from "./posts/list-loads.ts";
 import type { TripRecorder } from "./record-trip.ts";
 import type { StoreForecast, TripForecast } from "./types.ts";
 
@@ -158,7 +158,7 @@ function placeAt({ input, timeline }: TripPlan, at: string): string {
 
 /** Some night of the trip is cold enough for the heater to run. */
 function hasColdNight({ stops }: TripForecast): boolean {
-  return stops.some(({ coldestNightC }) => coldestNightC !== null && coldestNightC.p10 < COLD_NIGHT_C);
+  return stops.some(({ coldestNightC }) => coldestNightC !== null && coldestNightC.p10 < COLD_OUTSIDE_C);
 }
 
 const isOffPost = ({ stops }: TripPlan["input"]["trip"]) =>

@@ -38,7 +38,7 @@ export function fitSystems(
   vehicle: VehicleDescription,
   rated: RatedUse = { rates: {}, seed: 0, spread: false },
 ): readonly FittedPhysics[] {
-  return vehicle.systems
+  const all = vehicle.systems
     .map((fitted, index): FittedPhysics | null => {
       const spec = parseSpec(fitted.kind, fitted.spec, `vehicle.systems.${index}`);
       const { physics } = systemModule(fitted.kind);
@@ -52,10 +52,28 @@ export function fitSystems(
         rates: rated.rates,
       };
     })
-    .filter((fitted) => fitted !== null)
+    .filter((fitted) => fitted !== null);
+  // what shares the elements of another appliance comes just before it
+  const before = new Map<string, number>(
+    elementsOf(all).flatMap(({ kind, kinds }) =>
+      kinds.map((sister) => [sister, settlementRank(kind) - 0.5] as const),
+    ),
+  );
+  const rankOf = ({ kind }: FittedPhysics) => before.get(kind) ?? settlementRank(kind);
+  return all
     .map((fitted, place) => ({ fitted, place }))
-    .sort((a, b) => settlementRank(a.fitted.kind) - settlementRank(b.fitted.kind) || a.place - b.place)
+    .sort((a, b) => rankOf(a.fitted) - rankOf(b.fitted) || a.place - b.place)
     .map(({ fitted }) => fitted);
+}
+
+/** Systems whose electric elements serve others too, and the kinds of those. */
+export function elementsOf(
+  systems: readonly FittedPhysics[],
+): readonly (Pick<FittedPhysics, "id" | "kind"> & { readonly kinds: readonly string[] })[] {
+  return systems.flatMap(({ id, kind, spec, physics }) => {
+    const kinds = physics.mains?.(spec, {}).loads.flatMap(({ sameAs }) => sameAs ?? []) ?? [];
+    return kinds.length === 0 ? [] : [{ id, kind, kinds }];
+  });
 }
 
 export interface Started {

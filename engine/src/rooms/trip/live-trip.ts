@@ -10,6 +10,7 @@ import type { VehicleDescription } from "../../vehicle/description.ts";
 import type { Trip } from "../situation.ts";
 import { doActs, fillOnTheWay, type Restart, restartLevels } from "./do-acts.ts";
 import { type FittedPhysics, startSystem } from "./fit-systems.ts";
+import { shareElements, sharePosts, sharesDiffer } from "./posts/share-post.ts";
 import { isWarmth } from "./rate-use.ts";
 import { type AtWork, layOut, runStep, type Variant, withoutOf } from "./run-step.ts";
 import { SETTLES_AGAIN } from "./settlement-order.ts";
@@ -177,6 +178,8 @@ function setToWork(
       consumptionLPer100Km: vehicle.consumption.litresPer100Km,
     },
   };
+  const shares = sharePosts(systems, (id) => trip.settings[id] ?? {});
+  const elements = shareElements(systems, ensemble.n);
   const widened = new Set(restarts.map(({ store }) => store));
   const body: AtWork = {
     fitted: null,
@@ -190,7 +193,10 @@ function setToWork(
   return [
     body,
     ...systems.map((fitted): AtWork => {
-      const { running, keeping } = startSystem(fitted, context, trip.settings[fitted.id]);
+      const elementWh = elements.get(fitted.id);
+      const own = { ...context, ...(elementWh === undefined ? {} : { elementWh }) };
+      const atPost = { ...own, post: shares(fitted.id) };
+      const { running, keeping } = startSystem(fitted, atPost, trip.settings[fitted.id]);
       const touches = running.some(({ modes }) =>
         modes.some(({ needStores, giveStores }) =>
           [...needStores, ...giveStores].some((store) => widened.has(store)),
@@ -201,7 +207,7 @@ function setToWork(
         view: new SystemView(shared, fitted.id, (touches ? WIDENED : 1) * widthOf(fitted)),
         running: running.map((one) => compileRunning(one, ensemble)),
         keeping,
-        byStop: variantsOf(fitted, context, trip, ensemble),
+        byStop: variantsOf(fitted, systems, own, trip, ensemble),
         again: SETTLES_AGAIN.has(fitted.kind),
         lost: new Float64Array(ensemble.level.length),
       };
@@ -215,18 +221,25 @@ function widthOf({ shares, rates }: FittedPhysics): number {
   return Math.min(1, ...held.map((store) => rates[store]?.width ?? 1));
 }
 
-/** The same system once more for each stop where it is set otherwise; its draws are keyed by its id and stay the same. */
+/**
+ * The same system once more for each stop where it is set otherwise, or where others are so that a post leaves it
+ * another share; its draws are keyed by its id and stay the same.
+ */
 function variantsOf(
   fitted: FittedPhysics,
+  systems: readonly FittedPhysics[],
   context: Omit<PhysicsContext, "setting">,
   trip: Trip,
   ensemble: Ensemble,
 ): ReadonlyMap<number, Variant> {
   const found = new Map<number, Variant>();
   trip.stops.forEach(({ settings }, stop) => {
-    const here = settings?.[fitted.id];
-    if (here === undefined) return;
-    const { running, keeping } = startSystem(fitted, context, { ...trip.settings[fitted.id], ...here });
+    if (settings === undefined) return;
+    const here = settings[fitted.id];
+    if (here === undefined && !sharesDiffer(fitted, systems, trip, settings)) return;
+    const settingOf = (id: string) => ({ ...trip.settings[id], ...settings[id] });
+    const atPost = { ...context, post: sharePosts(systems, settingOf)(fitted.id) };
+    const { running, keeping } = startSystem(fitted, atPost, settingOf(fitted.id));
     found.set(stop, { running: running.map((one) => compileRunning(one, ensemble)), keeping });
   });
   return found;

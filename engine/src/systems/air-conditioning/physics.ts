@@ -1,5 +1,5 @@
 import type { MainsUse, PhysicsContext, Running, Setting, SystemPhysics } from "../contract.ts";
-import { createMode, createRunning, numberSetting } from "../running.ts";
+import { createMode, createRunning, fitsPost, numberSetting } from "../running.ts";
 import type { AirConditioningSpec } from "./spec.ts";
 
 /** what hirers leave it at: common practice, no source */
@@ -9,10 +9,10 @@ const FAR_K = 60;
 
 /**
  * Heat is taken out of the cabin and power out of the post, in proportion: a need of two stores. It runs while
- * parked at a post, until the cabin is at its setting (`coolC`, °C, or `source: "off"`). Its power and what it
+ * parked at a post that carries it, until the cabin is at its setting (`coolC`, °C, or `source: "off"`). Its power and what it
  * takes out are held constant; that both fall and rise with the outside air is left out, as is the moisture.
  */
-function startCooling(spec: AirConditioningSpec, { n, dtH, setting }: PhysicsContext): Running {
+function startCooling(spec: AirConditioningSpec, { n, dtH, setting, post }: PhysicsContext): Running {
   const mode = createMode("cool", n, ["mains230", "cabinHeat"], []);
   mode.needs[0]!.fill(spec.mainsW * dtH);
   mode.needs[1]!.fill(spec.coolingW * dtH);
@@ -21,6 +21,7 @@ function startCooling(spec: AirConditioningSpec, { n, dtH, setting }: PhysicsCon
   const [heatNear, heatFar] = [new Float64Array(n), new Float64Array(n)];
   return createRunning(n, [mode], (view, demand) => {
     if (setting.source === "off" || view.driving || view.postAmperes <= 0) return false;
+    if (!fitsPost(post, spec.mainsW, view.postAmperes, false)) return false;
     // the heat to reach a temperature rises in a straight line with it: below nothing it is heat to take out
     view.heatToReach(near, heatNear);
     view.heatToReach(far, heatFar);

@@ -1,6 +1,6 @@
 import { fillAll } from "../../stores/fill-all.ts";
 import type { MainsUse, Mode, PhysicsContext, Running, Setting, SystemPhysics } from "../contract.ts";
-import { createMode, createRunning, habitFactor } from "../running.ts";
+import { createMode, createRunning, fitsPost, habitFactor } from "../running.ts";
 import type { FridgeSpec } from "./spec.ts";
 
 /** share of the time the cooling runs in a cabin of 25 °C, and the least: from memory */
@@ -17,12 +17,13 @@ function sourceOf({ setting }: { readonly setting: Setting }): string {
 
 /** The fridge works against the cabin: the running share rises in proportion to cabin less inside temperature. */
 function startFridge(spec: FridgeSpec, context: PhysicsContext): Running {
-  const { n, dtH } = context;
+  const { n, dtH, post } = context;
   const source = sourceOf(context);
   const modes = spec.type === "absorption" ? absorptionModes(spec, n, dtH) : [compressorMode(spec, n, dtH)];
   const perKelvin = DUTY_AT_25C[spec.type] / (25 - INSIDE_C);
   const factor = habitFactor(n, "fridge", SPREAD_TRIP, SPREAD_DAY);
   let wasDriving: boolean | null = null;
+  let filledAt = Number.NaN;
   return createRunning(n, modes, (view, demand) => {
     if (source === "off") return false;
     const habit = factor(view);
@@ -30,9 +31,10 @@ function startFridge(spec: FridgeSpec, context: PhysicsContext): Running {
       const duty = perKelvin * (view.cabinC[i]! - INSIDE_C) * habit[i]!;
       demand[i] = duty < LEAST_DUTY ? LEAST_DUTY : Math.min(duty, 1);
     }
-    if (spec.type === "absorption" && view.driving !== wasDriving) {
+    if (spec.type === "absorption" && (view.driving !== wasDriving || view.postAmperes !== filledAt)) {
       wasDriving = view.driving;
-      setSources(modes, source, wasDriving);
+      filledAt = view.postAmperes;
+      setSources(modes, source, wasDriving, fitsPost(post, spec.mainsW, filledAt, false));
     }
     return true;
   });
@@ -48,9 +50,9 @@ function absorptionModes(spec: FridgeSpec, n: number, dtH: number) {
   return [mains, engine, gas];
 }
 
-function setSources(modes: readonly Mode[], source: string, driving: boolean): void {
+function setSources(modes: readonly Mode[], source: string, driving: boolean, hasPost: boolean): void {
   const wanted = (id: string) => source === "auto" || source === id;
-  fillAll(modes[0]!.limit, wanted("mains") ? 1 : 0);
+  fillAll(modes[0]!.limit, wanted("mains") && hasPost ? 1 : 0);
   fillAll(modes[1]!.limit, wanted("engine") && driving ? 1 : 0);
   fillAll(modes[2]!.limit, wanted("gas") && !driving ? 1 : 0);
 }
@@ -69,7 +71,7 @@ function mainsOf({ type, mainsW }: FridgeSpec, setting: Setting): MainsUse {
   return { loads: [{ stagesW: [mainsW], lasts: "hours", instead: "gas", wanted: "always" }] };
 }
 
-/** Absorption: 230 V, then 12 V with the engine running, then gas when parked. Compressor: always 12 V. */
+/** Absorption: 230 V where the post carries it, then 12 V with the engine running, then gas when parked. Compressor: always 12 V. */
 export const physics: SystemPhysics<FridgeSpec> = {
   stores: () => [],
   start: (spec, context) => [startFridge(spec, context)],

@@ -14,6 +14,7 @@ import {
   DIESEL_NET_KWH_L,
   easedShare,
   easeInto,
+  fitsPost,
   LPG_NET_KWH_KG,
   numberSetting,
 } from "../running.ts";
@@ -29,7 +30,7 @@ const LOWEST_STAGE = 0.25;
 /** how differently people set a thermostat, K: common practice, no source */
 const SET_SD_K = 0.8;
 
-/** Settings of the hire: `on` (true), `electricW` (the electric stage it is set to, W; all of it), `source` (`auto`, `gas`, `diesel`, `electric`, `mix`), `dayC` (19), `nightC` (14). */
+/** Settings of the hire: `on` (true), `electricW` (the electric stage it is set to, W; the highest that fits the post), `source` (`auto`, `gas`, `diesel`, `electric`, `mix`), `dayC` (19), `nightC` (14). */
 interface HeatingSetting {
   readonly on: boolean;
   readonly source: string;
@@ -69,13 +70,9 @@ function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
   electric.needs[0]!.fill(full);
   burner.needs[0]!.fill(full / (kwhPerUnit * 1000 * spec.efficiency));
   for (const mode of [electric, burner]) mode.gives[0]!.fill(full);
-  const electricShare =
-    set.source === "gas" || set.source === "diesel"
-      ? 0
-      : (Math.min(electricW(spec), set.electricW) * dtH) / full;
   const burns = spec.source !== "electric" && set.source !== "electric";
   const burnerShare = burns ? (spec.gasKw * 1000 * dtH) / full : 0;
-  electric.limit.fill(electricShare);
+  const fillStage = stageFiller(stagesOf(spec, set), context, full, electric.limit);
   burner.limit.fill(burnerShare);
   const eased = easedShare(dtH);
   const holding = new Float64Array(n);
@@ -89,6 +86,7 @@ function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
     const setC = isNight(view.clockH) || view.people < people ? set.nightC : set.dayC;
     if (setC !== filledFor) fillTarget(view, setC, targetC);
     filledFor = setC;
+    fillStage(view);
     if (fuel === "fuel") fillPipeLimit(view, burner, burnerShare);
     view.heatToReach(targetC, wanted);
     view.heatToHold(targetC, holding);
@@ -105,6 +103,30 @@ function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
     }
     return isCold;
   });
+}
+
+/**
+ * Holds the electric mode to the highest of the stages that fits the post (behind an inverter, without a post, to the
+ * highest of all), less what hot water out of the same elements takes of it first. `full`: Wh at activity 1.
+ */
+function stageFiller(
+  stagesW: readonly number[],
+  { dtH, post, elementWh }: PhysicsContext,
+  full: number,
+  limit: Float64Array,
+): (view: StepView) => void {
+  let filledAt = Number.NaN;
+  let stageWh = (stagesW.at(-1) ?? 0) * dtH;
+  limit.fill(stageWh / full);
+  return ({ postAmperes }) => {
+    if (postAmperes !== filledAt) {
+      stageWh = (stagesW.findLast((watts) => fitsPost(post, watts, postAmperes, true)) ?? 0) * dtH;
+      fillAll(limit, stageWh / full);
+    }
+    filledAt = postAmperes;
+    if (elementWh === undefined) return;
+    for (let i = 0; i < limit.length; i++) limit[i] = Math.max(0, stageWh - elementWh[i]!) / full;
+  };
 }
 
 /** A diesel heater burns only what lies above the end of its pipe. */
@@ -149,33 +171,29 @@ function startStandby(spec: HeatingSpec, context: PhysicsContext): Running {
   });
 }
 
-/** The electric stages: all, and half of it as is usual; with hot water in one appliance its element serves both. */
-function mainsOf(spec: HeatingSpec, setting: Setting): MainsUse {
-  const { on, source, electricW: told } = readSetting({ setting });
+/** The electric stages that it may run at as it is set, W, rising: all, and half of it as is usual; none above the one it is told. */
+function stagesOf(spec: HeatingSpec, { source, electricW: told }: HeatingSetting): readonly number[] {
   const most = electricW(spec);
-  const fullW = Math.min(most, told);
-  if (!on || fullW < 1 || source === "gas" || source === "diesel") return { loads: [] };
-  const instead = source === "electric" || spec.source === "electric" ? "waits" : fuelOf(spec);
+  if (most < 1 || source === "gas" || source === "diesel") return [];
+  return [most / 2, most].filter((watts) => watts <= told);
+}
+
+/** With hot water in one appliance its elements serve both. */
+function mainsOf(spec: HeatingSpec, setting: Setting): MainsUse {
+  const set = readSetting({ setting });
+  const stagesW = stagesOf(spec, set);
+  if (!set.on || stagesW.length === 0) return { loads: [] };
+  const instead = set.source === "electric" || spec.source === "electric" ? "waits" : fuelOf(spec);
   const sameAs = spec.withHotWater ? ["hotWater"] : [];
-  return {
-    loads: [
-      {
-        stagesW: told < most ? [fullW] : [fullW / 2, fullW],
-        lasts: "hours",
-        instead,
-        wanted: "cold",
-        sameAs,
-      },
-    ],
-  };
+  return { loads: [{ stagesW, lasts: "hours", instead, wanted: "cold", sameAs }] };
 }
 
 const fuelOf = ({ source }: HeatingSpec) =>
   source.startsWith("diesel") ? ("fuel" as const) : ("gas" as const);
 
 /**
- * The heater of the living part: electric stage first where the pitch gives it and the hire allows it, then
- * gas or diesel; every mode also needs 12 V for fan and control and stops without it. Off while driving: the
+ * The heater of the living part: the highest electric stage that fits first, where the pitch gives it and the hire
+ * allows it (on for a share of the step, to hold the temperature), then gas or diesel; every mode also needs 12 V for fan and control and stops without it. Off while driving: the
  * cab's own heater serves then and the gas is shut off.
  */
 export const physics: SystemPhysics<HeatingSpec> = {

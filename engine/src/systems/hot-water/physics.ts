@@ -9,6 +9,7 @@ import {
   habitFactor,
   LPG_NET_KWH_KG,
   numberSetting,
+  postFiller,
   shareOfDay,
   type Window,
 } from "../running.ts";
@@ -36,7 +37,7 @@ const HEAT: readonly Window[] = [
   { fromH: 17.5, toH: 21, share: 1 },
 ];
 
-function startHeating(spec: HotWaterSpec, { n, dtH, setting }: PhysicsContext): Running {
+function startHeating(spec: HotWaterSpec, { n, dtH, setting, post, elementWh }: PhysicsContext): Running {
   const setC = numberSetting(setting.setC, 50);
   const source = typeof setting.source === "string" ? setting.source : "auto";
   const hasElectric = spec.source !== "gas" && spec.source !== "diesel";
@@ -50,21 +51,23 @@ function startHeating(spec: HotWaterSpec, { n, dtH, setting }: PhysicsContext): 
   burner.needs[0]!.fill(full / (kwhPerUnit * 1000 * EFFICIENCY));
   electric.gives[0]!.fill(full);
   burner.gives[0]!.fill(full);
-  electric.limit.fill(
-    hasElectric && source !== "gas" && source !== "diesel" ? (spec.electricW * dtH) / full : 0,
-  );
+  const electricW = hasElectric && source !== "gas" && source !== "diesel" ? spec.electricW : 0;
+  const fillPost = postFiller(post, electricW, full / dtH, electric.limit);
   burner.limit.fill(burns && source !== "electric" ? (spec.gasKw * 1000 * dtH) / full : 0);
   const eased = easedShare(dtH);
   const target = setC * WATER_WH_L_K * spec.litres;
   const on = setting.on !== false;
   return createRunning(n, [electric, burner], (view, demand) => {
+    if (elementWh !== undefined) fillAll(elementWh, 0);
     if (!on || view.driving || shareOfDay(HEAT, view.clockH, dtH) === 0) return false;
+    fillPost(view);
     const level = view.level("hotWaterHeat");
     let isCold = false;
     for (let i = 0; i < n; i++) {
       const missing = easeInto(0, target - level[i]!, eased) / full;
       demand[i] = missing > 0 ? Math.min(missing, 1) : 0;
       if (missing > 0) isCold = true;
+      if (elementWh !== undefined) elementWh[i] = Math.min(demand[i]!, electric.limit[i]!) * full;
     }
     return isCold;
   });

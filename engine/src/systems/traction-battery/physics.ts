@@ -1,7 +1,7 @@
 import { fillAll } from "../../stores/fill-all.ts";
 import type { MainsUse, PhysicsContext, Running, Setting, SystemPhysics } from "../contract.ts";
 import { readTank } from "../read-level.ts";
-import { createMode, createRunning, habitFactor } from "../running.ts";
+import { createMode, createRunning, habitFactor, postFiller } from "../running.ts";
 import type { TractionBatterySpec } from "./spec.ts";
 
 const POST_V = 230;
@@ -76,27 +76,39 @@ function startConverter(spec: TractionBatterySpec, { n, dtH }: PhysicsContext): 
   });
 }
 
-function startPost(spec: TractionBatterySpec, { n, dtH, setting }: PhysicsContext): Running {
+/** currents that a charging lead can be set to, A: from 6 A (IEC 61851-1, from memory) by the usual steps (practice) */
+const LEAD_A = [6, 8, 10, 13, 16, 20, 25] as const;
+
+/** What it may draw from a post, W, rising. */
+function stagesOf({ postChargeA }: TractionBatterySpec): number[] {
+  return [...LEAD_A.filter((amperes) => amperes < postChargeA), postChargeA].map(
+    (amperes) => amperes * POST_V,
+  );
+}
+
+function startPost(spec: TractionBatterySpec, { n, dtH, setting, post }: PhysicsContext): Running {
   const mode = createMode("post", n, ["mains230"], ["tractionBattery"]);
   const fromPostWh = spec.postChargeA * POST_V * dtH;
   mode.needs[0]!.fill(fromPostWh);
   mode.gives[0]!.fill(fromPostWh * CHARGER_EFFICIENCY);
   const on = setting.chargeAtPost !== false && fromPostWh > 0;
+  const fillPost = postFiller(post, spec.postChargeA * POST_V, spec.postChargeA * POST_V, mode.limit);
   return createRunning(n, [mode], (view, demand) => {
     if (!on || view.postAmperes <= 0) return false;
+    fillPost(view);
     fillAll(demand, 1);
     return true;
   });
 }
 
-function mainsOf({ postChargeA }: TractionBatterySpec, setting: Setting): MainsUse {
-  if (postChargeA === 0 || setting.chargeAtPost === false) return { loads: [] };
-  return { loads: [{ stagesW: [postChargeA * POST_V], lasts: "hours", instead: "waits", wanted: "always" }] };
+function mainsOf(spec: TractionBatterySpec, setting: Setting): MainsUse {
+  if (spec.postChargeA === 0 || setting.chargeAtPost === false) return { loads: [] };
+  return { loads: [{ stagesW: stagesOf(spec), lasts: "hours", instead: "waits", wanted: "always" }] };
 }
 
 /**
  * The battery that drives the vehicle: usable energy, drawn by the road (more in the cold), by the converter to 12 V
- * and by an inverter behind it; charged at charge points on the way and, with what is left, at the post of a pitch.
+ * and by an inverter behind it; charged at charge points on the way and, at the current that fits beside all else, at the post of a pitch.
  * Settings of the hire: `chargeOnTheWay` (true), `chargeAtPost` (true).
  */
 export const physics: SystemPhysics<TractionBatterySpec> = {

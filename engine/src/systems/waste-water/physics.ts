@@ -1,6 +1,6 @@
 import type { MainsUse, PhysicsContext, Running, Setting, SystemPhysics } from "../contract.ts";
 import { readTank } from "../read-level.ts";
-import { createMode, createRunning } from "../running.ts";
+import { createMode, createRunning, fitsPost } from "../running.ts";
 import type { WasteWaterSpec } from "./spec.ts";
 
 /** The heater of the tank comes on below this outside temperature and runs without a break at the other: from memory. */
@@ -12,13 +12,14 @@ export function heaterDuty(outsideC: number): number {
   return Math.min(1, Math.max(0, (ON_BELOW_C - outsideC) / (ON_BELOW_C - FULL_AT_C)));
 }
 
-function startHeater(spec: WasteWaterSpec, { n, dtH, setting }: PhysicsContext): Running {
+function startHeater(spec: WasteWaterSpec, { n, dtH, setting, post }: PhysicsContext): Running {
   const store = spec.heatedFrom === "mains" ? "mains230" : "battery12";
   const mode = createMode("frost", n, [store], []);
   mode.needs[0]!.fill(spec.heaterW * dtH);
   const on = setting.on !== false;
   return createRunning(n, [mode], (view, demand) => {
     if (!on) return false;
+    if (store === "mains230" && !fitsPost(post, spec.heaterW, view.postAmperes, true)) return false;
     const { outsideC } = view;
     for (let i = 0; i < n; i++) demand[i] = heaterDuty(outsideC[i]!);
     return true;

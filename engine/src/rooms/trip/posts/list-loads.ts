@@ -1,4 +1,5 @@
 import type { MainsInlet, MainsLoad, Setting } from "../../../systems/contract.ts";
+import { COLD_OUTSIDE_C } from "../../../systems/running.ts";
 import type { FittedPhysics } from "../fit-systems.ts";
 import { settlementRank } from "../settlement-order.ts";
 import type { LoadName } from "./types.ts";
@@ -13,8 +14,6 @@ export interface MainsOfVehicle {
   readonly loads: readonly FittedLoad[];
 }
 
-/** Colder than this some night of a stop, °C, the heater counts: practice. */
-export const COLD_NIGHT_C = 12;
 /** hotter than this some day, °C, the air conditioner counts: practice */
 const HOT_DAY_C = 24;
 
@@ -50,7 +49,7 @@ function rankOf({ kind }: FittedLoad): number {
 
 /** Whether what is wanted only in the cold, or only in the heat, counts; what is not known counts. */
 export const countsThen = ({ coldC, hotC }: Outside) => ({
-  cold: coldC === null || coldC < COLD_NIGHT_C,
+  cold: coldC === null || coldC < COLD_OUTSIDE_C,
   hot: hotC === null || hotC > HOT_DAY_C,
 });
 

@@ -32,7 +32,7 @@ interface On {
 export function sizePost(postA: number, { inlet, loads }: MainsOfVehicle): PostSize | null {
   if (inlet === null || postA <= 0) return null;
   const powerW = inlet.powerW(postA);
-  const limitA = Math.min(postA, inlet.maxA, inlet.isOnDrum ? mainsCurrentA(powerW, POST_V) : postA);
+  const limitA = limitOf(postA, inlet);
   const kept = keepTogether(loads, limitA);
   return {
     post: figure(postA, "A", "-", {}, "declared"),
@@ -109,6 +109,16 @@ function aloneOf(name: LoadName, leastW: number, mostW: number, ratedA: number):
         ? null
         : figure(latestMin, "min", "mains.breaker", { currentA, ratedA }, "from memory", "en-60898"),
   };
+}
+
+/** The lesser of post and inlet, A; what a lead on its drum may carry, where that is less. */
+function limitOf(postA: number, { maxA, isOnDrum, powerW }: MainsInlet): number {
+  return Math.min(postA, maxA, isOnDrum ? mainsCurrentA(powerW(postA), POST_V) : postA);
+}
+
+/** What may stay on for hours at a post of `postA`, and at which stage; nothing without an inlet. */
+export function stagesTogether(postA: number, { inlet, loads }: MainsOfVehicle): readonly On[] {
+  return inlet === null || postA <= 0 ? [] : keepTogether(loads, limitOf(postA, inlet));
 }
 
 /** In the order of the forecast's own settlement each takes the highest stage that still fits. */
