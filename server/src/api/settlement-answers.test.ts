@@ -1,0 +1,151 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { makeJpeg, sendPhotograph } from "./lived-hire-for-tests.ts";
+import {
+  type Asked,
+  cost,
+  decide,
+  must,
+  note,
+  path,
+  problem,
+  STORES,
+  tornAwning,
+} from "./settlement-for-tests.ts";
+
+// What is held while its cost is not known, and what hirer and desk say of a line.
+
+describe.each(STORES)("what is disputed, held and answered, on $kind", ({ kind }) => {
+  let asked: Asked;
+  let token = "";
+  beforeAll(async () => {
+    asked = await tornAwning(true, kind);
+    await decide(asked);
+    token = (await must(asked.depot.call("desk", "POST", `/hires/${asked.id}/hirer-link`))).token;
+  });
+  afterAll(() => asked.depot.close());
+
+  const say = (answer: "accept" | "dispute", text: string) =>
+    asked.depot.call(null, "POST", `/guide/${token}/statement`, { lineId: asked.mark, answer, text });
+  const reply = (answer: "reply" | "withdraw", text: string, lineId = asked.mark) =>
+    asked.depot.call("desk", "POST", path(asked, "/replies"), { lineId, answer, text });
+
+  it("holds a stated sum while the cost is not known, and charges nothing of it", async () => {
+    const awaiting = {
+      kind: "awaiting",
+      differenceId: asked.mark,
+      mostPence: 40_000,
+      reason: "Estimate asked for",
+    };
+    expect(await problem(note(asked, { ...awaiting, differenceId: "mark:none" }))).toEqual([
+      400,
+      "differenceId",
+    ]);
+    const state = await must(note(asked, awaiting));
+    expect(state).toMatchObject({ total: { pence: 0 }, result: { depositWithheld: { pence: 40_000 } } });
+    await must(asked.depot.call("desk", "POST", path(asked)));
+  });
+
+  it("gives nothing back without a promised day, then all but what is held, and reminds of the day", async () => {
+    const { depot, id } = asked;
+    const release = () => depot.call("desk", "POST", `/hires/${id}/deposit-release`);
+    expect(await problem(release())).toEqual([409, "promisedOn"]);
+    const hold = (promisedOn: string) =>
+      depot.call("desk", "POST", path(asked, "/hold"), { promisedOn, reason: "Workshop has not answered" });
+    expect(await problem(hold("2026-07-05"))).toEqual([400, "promisedOn"]);
+    expect((await must(hold("2026-07-10"))).promisedOn).toBe("2026-07-10");
+    const page = await must(release());
+    expect(page.money.depositHeld.pence).toBe(40_000);
+    expect(page.waits).toMatchObject([{ code: "answerHeld", facts: { promisedOn: "2026-07-10" } }]);
+    expect((await must(depot.call("desk", "GET", `/hires/${id}/notes`))).notes).toMatchObject([
+      { kind: "promise", on: "2026-07-10", text: expect.stringContaining("Workshop has not answered") },
+    ]);
+    expect(await problem(depot.call("desk", "POST", `/hires/${id}/close`))).toEqual([409, "deposit"]);
+    depot.at("2026-07-11T08:00:00.000Z");
+    expect((await must(depot.call("desk", "GET", `/hires/${id}`))).waits[0].code).toBe("answerLate");
+  });
+
+  it("keeps every word of hirer and desk on a line, and the charge once it is taken back stays at nothing", async () => {
+    const { depot, id } = asked;
+    const invoiced = await cost(asked, "invoice", 0, 25_000);
+    expect(invoiced.total.pence).toBe(25_000);
+    expect((await must(say("dispute", "The wind tore it while we slept."))).result.disputed.pence).toBe(
+      25_000,
+    );
+    await must(reply("reply", "The handover says: in at night. Signed by you."));
+    expect(await problem(reply("reply", "…", "no such line"))).toEqual([400, "lineId"]);
+    const withdrawn = await must(reply("withdraw", "As goodwill."));
+    expect(withdrawn).toMatchObject({ total: { pence: 0 }, toGiveBack: { pence: 40_000 } });
+    const kinds = withdrawn.entries.map(({ kind, by }: { kind: string; by: string | null }) => [kind, by]);
+    expect(kinds.slice(-3)).toEqual([
+      ["dispute", null],
+      ["reply", "Dee Desk"],
+      ["withdraw", "Dee Desk"],
+    ]);
+    const page = await must(depot.call("desk", "POST", `/hires/${id}/deposit-release`));
+    expect(page.money).toMatchObject({ depositHeld: { pence: 0 }, owed: { pence: 0 } });
+    expect(await depot.call("desk", "POST", `/hires/${id}/deposit-release`)).toMatchObject({ status: 409 });
+  });
+
+  it("writes lost property down with what became of it", async () => {
+    const { depot, id } = asked;
+    const lost = { what: "Child's rucksack", where: "Overcab bed", now: "kept", costPence: 0, note: "" };
+    const send = (body: object) => depot.call("desk", "POST", `/hires/${id}/lost-property`, body);
+    expect(await problem(send({ ...lost, costPence: -1 }))).toEqual([400, "costPence"]);
+    await must(send(lost));
+    const { entries } = await must(send({ ...lost, now: "posted", costPence: 495 }));
+    const kept = entries.filter(({ kind }: { kind: string }) => kind === "lost");
+    expect(kept.map(({ document }: { document: { now: string } }) => document.now)).toEqual([
+      "kept",
+      "posted",
+    ]);
+  });
+
+  it("passes a fine on only for a time with this hirer, at most at the stated fee, and once", async () => {
+    const { depot, id } = asked;
+    const copy = [await sendPhotograph(depot, id, await makeJpeg())];
+    const fine = {
+      kind: "notice",
+      id: "notice-1",
+      what: "fine",
+      issuer: "Invented Council",
+      reference: "PCN 1",
+      at: "2026-07-04T15:00",
+      where: "Harbour car park, invented",
+      pence: 3500,
+      feePence: 1500,
+      photographs: copy,
+    };
+    expect(await problem(note(asked, { ...fine, at: "2026-07-06T11:00" }))).toEqual([400, "at"]);
+    expect(await problem(note(asked, { ...fine, feePence: 1501 }))).toEqual([400, "feePence"]);
+    expect(await problem(note(asked, { ...fine, photographs: [] }))).toEqual([400, "photographs"]);
+    await must(note(asked, fine));
+    await must(note(asked, fine));
+    // the hirer sees it with its notice, and no other photograph of the depot's
+    const statement = await must(depot.call(null, "GET", `/guide/${token}/statement`));
+    const shown = statement.entries.find(({ kind }: { kind: string }) => kind === "notice");
+    expect(shown.document).toMatchObject({ reference: "PCN 1", pence: 3500 });
+    const seen = (sha256: string | undefined) =>
+      depot.app.inject({ method: "GET", url: `/api/guide/${token}/photos/${sha256}?size=small` });
+    expect((await seen(copy[0])).statusCode).toBe(200);
+    const other = await sendPhotograph(depot, id, await makeJpeg());
+    expect((await seen(other)).statusCode).toBe(404);
+    const lineId = `notice:${shown.id}`;
+    const told = (answer: string, text: string, about = lineId) =>
+      depot.call(null, "POST", `/guide/${token}/statement`, { lineId: about, answer, text });
+    expect(await problem(told("dispute", "", lineId))).toEqual([400, "text"]);
+    expect(await problem(told("dispute", "Not me.", "notice:none"))).toEqual([400, "lineId"]);
+    await must(told("dispute", "I had paid at the machine."));
+    expect(await problem(reply("withdraw", "As goodwill.", lineId))).toEqual([400, "answer"]);
+    const answered = await must(reply("reply", "Send us the ticket, and we pass it on.", lineId));
+    expect(answered.entries.slice(-2)).toMatchObject([
+      { kind: "dispute", about: lineId, by: null, document: { text: "I had paid at the machine." } },
+      { kind: "reply", about: lineId, by: "Dee Desk" },
+    ]);
+    expect((await must(told("accept", ""))).entries.at(-1)).toMatchObject({ kind: "accept", about: lineId });
+    const charges = (await depot.store.payments.ofHire(id)).filter(({ kind }) => kind === "charge");
+    expect(charges.map(({ document, pence }) => [document.line, pence])).toEqual([
+      ["fine", 3500],
+      ["administration", 1500],
+    ]);
+  });
+});
