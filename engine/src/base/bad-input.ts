@@ -1,8 +1,9 @@
 import * as z from "zod/mini";
 import en from "zod/v4/locales/en.js";
+import { plainIssue } from "./plain-issue.ts";
 
-// the mini build carries no messages of its own; only English is bundled
-z.config(en());
+// the mini build carries no messages of its own; only English is bundled, and our own words come before it
+z.config({ ...en(), customError: plainIssue });
 
 /** What was wrong with an input: the path of the field and what was expected there. */
 export interface InputProblem {

@@ -12,7 +12,7 @@ const isTimeZone = (zone: string) => {
     return false;
   }
 };
-const clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, "expected a time HH:MM");
+const clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, "a time as HH:MM, such as 09:00");
 
 /** What the one-time link asks for: firm, depot, hours, terms, first manager. */
 export const setUpSchema = z.strictObject({

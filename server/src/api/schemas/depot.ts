@@ -3,7 +3,7 @@ import { CREW_SKILLS } from "./changes.ts";
 import { dateSchema, textSchema } from "./common.ts";
 import { named } from "./named.ts";
 
-const clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, "expected a time HH:MM");
+const clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, "a time as HH:MM, such as 09:00");
 /** people of a skill on a usual day */
 const people = z.int().min(0).max(50);
 

@@ -4,6 +4,8 @@ import { ROLES } from "../../auth/roles.ts";
 import { dateSchema, idSchema, textSchema } from "./common.ts";
 import { named } from "./named.ts";
 
+const clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, "a time as HH:MM, such as 09:00");
+
 export const roleSchema = z.enum(ROLES);
 
 export const signInSchema = named(
@@ -47,8 +49,8 @@ export const setupSchema = named(
       latitudeDeg: z.number().min(34).max(72),
       longitudeDeg: z.number().min(-25).max(40),
       /** opening hours, `HH:MM` */
-      opens: z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/),
-      closes: z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/),
+      opens: clock,
+      closes: clock,
     }),
     /** hire terms and the insurer's criteria as data; a plain set is proposed where left out */
     terms: z.optional(termsSchema),
