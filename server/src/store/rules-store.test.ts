@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { addDepot, makePlace, type TestPlace, testedStores } from "./stores-for-tests.ts";
+import { type TestPlace, testedStores, twoDepots } from "./stores-for-tests.ts";
 import type { Store } from "./types.ts";
 
 describe.each(testedStores())("a depot's changes to the rules on $kind", ({ kind }) => {
@@ -7,10 +7,7 @@ describe.each(testedStores())("a depot's changes to the rules on $kind", ({ kind
   let here: Store;
   let there: Store;
   beforeAll(async () => {
-    place = await makePlace(kind);
-    const database = await place.open();
-    here = database.storeFor(await addDepot(database, "manager@example.org"));
-    there = database.storeFor(await addDepot(database, "other@example.org"));
+    ({ place, here, there } = await twoDepots(kind));
   });
   afterAll(() => place.remove());
 

@@ -5,7 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import pg from "pg";
 import { openDatabase } from "./open-database.ts";
-import type { Database, FirstFirm, OpenOptions, Scope } from "./types.ts";
+import type { Database, FirstFirm, OpenOptions, Scope, Store } from "./types.ts";
 
 export const TEST_DATABASE_URL = process.env.SETFAIR_TEST_DATABASE_URL ?? "";
 
@@ -93,4 +93,24 @@ export function inventedFirm(login = "manager@example.org"): FirstFirm {
 
 export async function addDepot(database: Database, login: string): Promise<Scope> {
   return (await database.system.createFirm(inventedFirm(login))).scope;
+}
+
+export interface TwoDepots {
+  readonly place: TestPlace;
+  readonly database: Database;
+  readonly here: Store;
+  readonly scopeHere: Scope;
+  /** a depot of another firm, which must see nothing of the first */
+  readonly there: Store;
+}
+
+export async function twoDepots(
+  kind: "sqlite" | "postgres",
+  options: Partial<OpenOptions> = {},
+): Promise<TwoDepots> {
+  const place = await makePlace(kind);
+  const database = await place.open(options);
+  const scopeHere = await addDepot(database, "here@example.org");
+  const there = database.storeFor(await addDepot(database, "there@example.org"));
+  return { place, database, here: database.storeFor(scopeHere), scopeHere, there };
 }

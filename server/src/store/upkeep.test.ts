@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { addDepot, makePlace, type TestPlace, testedStores } from "./stores-for-tests.ts";
+import { type TestPlace, testedStores, twoDepots } from "./stores-for-tests.ts";
 import type { Store } from "./types.ts";
 
 describe.each(testedStores())("upkeep on $kind", ({ kind }) => {
@@ -7,10 +7,7 @@ describe.each(testedStores())("upkeep on $kind", ({ kind }) => {
   let store: Store;
   let other: Store;
   beforeAll(async () => {
-    place = await makePlace(kind);
-    const database = await place.open();
-    store = database.storeFor(await addDepot(database, "manager@example.org"));
-    other = database.storeFor(await addDepot(database, "other@example.org"));
+    ({ place, here: store, there: other } = await twoDepots(kind));
   });
   afterAll(() => place.remove());
 

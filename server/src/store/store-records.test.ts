@@ -1,0 +1,132 @@
+import { makeRecord, verifyRecords } from "@setfair/records";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { type TestPlace, testedStores, twoDepots } from "./stores-for-tests.ts";
+import type { Store } from "./types.ts";
+
+const FROM = "2026-07-04T14:00:00.000Z";
+const TO = "2026-07-11T09:00:00.000Z";
+
+describe.each(testedStores())("records in a store on $kind", ({ kind }) => {
+  let place: TestPlace;
+  let here: Store;
+  let there: Store;
+
+  beforeAll(async () => {
+    ({ place, here, there } = await twoDepots(kind, { now: () => new Date("2026-07-01T08:00:00Z") }));
+  });
+  afterAll(() => place.remove());
+
+  const newHire = (store: Store, extra = {}) => store.hires.create({ from: FROM, to: TO, ...extra });
+
+  const record = (hireId: string, after: Parameters<typeof makeRecord>[1], extra = {}) =>
+    makeRecord(
+      {
+        deviceId: "tablet",
+        deviceTime: "2026-07-04T14:05:00Z",
+        kind: "reading",
+        refs: { hireId },
+        chain: `walk-${hireId}`,
+        content: { about: "odometer", value: 41_234, unit: "km" },
+        ...extra,
+      },
+      after,
+    );
+
+  test("records come once, in order, and the depot's chain holds", async () => {
+    const hire = await newHire(here);
+    const first = record(hire.id, null);
+    const second = record(hire.id, first);
+    const third = record(hire.id, second);
+    expect(await here.records.append([third])).toMatchObject([{ ok: false, why: "gap", expectedSeq: 1 }]);
+    expect(await here.records.append([first, second])).toMatchObject([
+      { ok: true, again: false },
+      { ok: true, again: false },
+    ]);
+    expect(await here.records.append([first, third])).toMatchObject([
+      { ok: true, again: true },
+      { ok: true, again: false },
+    ]);
+    expect(await here.records.append([record(hire.id, first)])).toMatchObject([
+      { ok: false, why: "fork", expectedSeq: 4 },
+    ]);
+    expect(
+      await here.records.append([{ ...second, content: { about: "odometer", value: 1 } }, "text", null]),
+    ).toMatchObject([
+      { ok: false, why: "broken", problems: [{ path: "hash" }] },
+      { ok: false, why: "broken" },
+      { ok: false, why: "broken" },
+    ]);
+    expect((await here.records.list({ hireId: hire.id })).map(({ record: { id } }) => id)).toEqual([
+      first.id,
+      second.id,
+      third.id,
+    ]);
+    const all = await here.records.export();
+    expect(verifyRecords(all)).toMatchObject({ ok: true, head: (await here.records.head())?.hash });
+    expect(await there.records.list({ hireId: hire.id })).toEqual([]);
+  });
+
+  test("many devices at once make one chain", async () => {
+    const hire = await newHire(there);
+    await Promise.all(
+      Array.from({ length: 6 }, async (_, device) => {
+        let end: Parameters<typeof makeRecord>[1] = null;
+        for (let n = 0; n < 4; n++) {
+          const next = record(hire.id, end, { deviceId: `tablet-${device}` });
+          expect(await there.records.append([next])).toMatchObject([{ ok: true }]);
+          end = next;
+        }
+      }),
+    );
+    const verified = verifyRecords(await there.records.export());
+    expect(verified).toMatchObject({ ok: true, checked: 24 });
+  });
+
+  test("what was shown is frozen under its hash; notes, overrides and photographs stay with their hire", async () => {
+    const hire = await newHire(here);
+    const frozen = await here.frozen.add({
+      hireId: hire.id,
+      room: "load",
+      document: { rearKg: 1_900 },
+      by: "desk",
+    });
+    expect(frozen.hash).toMatch(/^[0-9a-f]{64}$/);
+    expect(await here.frozen.ofHire(hire.id)).toEqual([frozen]);
+    const note = await here.notes.add({
+      hireId: hire.id,
+      kind: "promise",
+      text: "ring back",
+      moment: "counter",
+      owner: "desk",
+      dueAt: TO,
+      by: "desk",
+    });
+    expect((await here.notes.open()).map(({ id }) => id)).toContain(note.id);
+    expect(await here.notes.done(note.id, "desk")).toBe(true);
+    expect(await here.notes.done(note.id, "manager")).toBe(false);
+    expect(await here.notes.get(note.id)).toMatchObject({ moment: "counter", owner: "desk", doneBy: "desk" });
+    expect(await there.notes.get(note.id)).toBeNull();
+    expect(await there.notes.reopen(note.id)).toBe(false);
+    expect(await here.notes.reopen(note.id)).toBe(true);
+    expect((await here.notes.open()).map(({ id }) => id)).toContain(note.id);
+    await here.overrides.add({
+      hireId: hire.id,
+      findingCode: "resources.lpgShort",
+      about: "lpg",
+      basis: "policy",
+      reason: "has a spare",
+      by: "manager",
+    });
+    expect(await here.overrides.ofHire(hire.id)).toMatchObject([{ reason: "has a spare" }]);
+    const photograph = {
+      sha256: "a".repeat(64),
+      bytes: 10,
+      widthPx: 1,
+      heightPx: 1,
+      hireId: hire.id,
+      takenAt: null,
+    };
+    expect(await here.photographs.add(photograph)).toEqual(await here.photographs.add(photograph));
+    expect(await there.photographs.get(photograph.sha256)).toBeNull();
+  });
+});
