@@ -3,11 +3,11 @@ import { describe, expect, it } from "vitest";
 import { planTrip } from "../plan-trip.ts";
 import { mayHighlands, newYearMountains, panelVan, stopAt } from "../try-trips.ts";
 import type { TripInput } from "../types.ts";
-import { applyDecisions } from "./apply-decisions.ts";
+import { applyDecisions, isAsked } from "./apply-decisions.ts";
 import { type Decision, listDecisions } from "./decisions.ts";
 import { TripLiver } from "./live-chances.ts";
 import { planStops } from "./plan-stops.ts";
-import { effortOf, searchPlan } from "./search-plan.ts";
+import { effortOf, searchPlan, totalOf } from "./search-plan.ts";
 
 const LIVES = 12;
 
@@ -48,6 +48,17 @@ const small = fc
       runs: LIVES,
     };
   });
+
+/** One stop without a post for longer than any battery lasts, then one with it: nothing that is offered helps. */
+function sixWinterNights(): TripInput {
+  const cold = newYearMountains();
+  const bare = stopAt("2026-12-10T16:00", "2026-12-16T10:00", false);
+  const stops = [bare, stopAt("2026-12-16T14:00", "2026-12-18T10:00", true)];
+  return {
+    ...cold,
+    trip: { ...cold.trip, depart: "2026-12-10T12:00", return: "2026-12-18T15:00", stops, departWith: {} },
+  };
+}
 
 function exhaustive(liver: TripLiver, input: ReturnType<typeof planTrip>["input"], all: readonly Decision[]) {
   let best = Number.POSITIVE_INFINITY;
@@ -90,9 +101,41 @@ describe("the stop plan", () => {
   it("never lasts less often than the trip as asked, and drives with less water", () => {
     const { result } = planStops({ ...mayHighlands(), runs: 100 });
     expect(result.lastsShownPct.withPlan).toBeGreaterThanOrEqual(result.lastsShownPct.asAsked - 5);
-    expect(result.departWithWater!.value).toBeLessThan(95);
+    expect(result.cards[0]!.leaveWithWater!.value).toBeLessThan(95);
     expect(result.objective.withPlan.value).toBeLessThan(result.objective.asAsked.value);
     expect(result.otherPitches).toEqual([]);
+  });
+
+  it("states the objective of the very plan that it shows, and none that is dearer than the trip as asked", () => {
+    for (const input of [mayHighlands(), newYearMountains(), sixWinterNights()]) {
+      const { result } = planStops({ ...input, runs: 60 });
+      const plan = planTrip({ ...input, runs: 60, trip: result.trip });
+      const decisions = listDecisions(plan, false);
+      const chosen = new Set(decisions.filter((one) => isAsked(result.trip, one)));
+      const total = totalOf(new TripLiver(plan, result.search.lives), { trip: result.trip, chosen });
+      const { asAsked, withPlan } = result.objective;
+      expect(withPlan.value).toBe(Math.round(total));
+      expect(withPlan.inputs.effort).toBe(effortOf(chosen));
+      expect(withPlan.value).toBeLessThanOrEqual(asAsked.value);
+    }
+  });
+
+  it("decides anew what a plan that was taken had decided, and finds the same", () => {
+    const input = { ...mayHighlands(), runs: 60 };
+    const first = planStops(input).result;
+    const again = planStops({ ...input, trip: first.trip }).result;
+    expect(again.objective.withPlan.value).toBe(first.objective.withPlan.value);
+    expect(again.trip).toEqual(first.trip);
+    expect(again.cards.flatMap(({ added, dropped }) => [...added, ...dropped])).toEqual([]);
+  });
+
+  it("takes no water away that some life of the forecast needs", () => {
+    const oneNight = mayHighlands();
+    const stop = { ...oneNight.trip.stops[0]!, leave: "2026-05-10T10:00" };
+    const trip = { ...oneNight.trip, stops: [stop], return: "2026-05-10T15:00" };
+    const { result } = planStops({ ...oneNight, trip, runs: 300 });
+    expect(result.departWithWater!.value).toBeLessThan(95);
+    expect(result.chances.find(({ store }) => store === "freshWater")!.withPlan).toBe(0);
   });
 
   it("gives the same plan for the same input", () => {

@@ -6,11 +6,13 @@ import { liveTrip, storesAtStart } from "../live-trip.ts";
 import { planTrip, type TripPlan } from "../plan-trip.ts";
 import { markPosts } from "../timeline.ts";
 import type { TripForecast, TripInput } from "../types.ts";
-import { applyDecisions } from "./apply-decisions.ts";
-import { type Decision, type Group, groupOf, listDecisions } from "./decisions.ts";
+import { applyDecisions, isAsked, withoutPlan } from "./apply-decisions.ts";
+import { type Decision, listDecisions } from "./decisions.ts";
+import { dropWhatDoesNotPay, keepServing } from "./keep-serving.ts";
+import { findLeastChange } from "./least-change.ts";
 import { TripLiver } from "./live-chances.ts";
-import { effortOf, type Found, isAsked, searchPlan, WITHIN } from "./search-plan.ts";
-import type { Act, OtherPitch, StopCard, StopPlan } from "./types.ts";
+import { type Candidate, effortOf, searchPlan, totalOf, WITHIN } from "./search-plan.ts";
+import type { Act, StopCard, StopPlan } from "./types.ts";
 import { ENOUGH_FOR, type WaterByLeg, WaterRecorder, waterByLeg } from "./water-by-leg.ts";
 
 /** lives in the search; the answer itself is lived as often as the forecast */
@@ -21,8 +23,6 @@ const LONG_STEPS = 1400;
 const MOST_WORK = 3_000_000;
 const STEP_WORK = 12;
 const LEAST_RUNS = 20;
-/** a store that is in trouble more often than this calls for other pitches */
-const WORKS_BELOW = 0.2;
 /** chance that the trip lasts which a plan may give away for less effort */
 const TOLERATED = 0.03;
 
@@ -34,130 +34,111 @@ const TOLERATED = 0.03;
  */
 export function planStops(raw: TripInput): RoomAnswer<StopPlan> {
   const asked = planTrip(raw);
-  const ready = withFullStores(asked);
+  const ready = readyToPlan(asked);
   const lives = Math.min(asked.timeline.steps > LONG_STEPS ? LIVES_LONG : LIVES, raw.runs ?? LIVES);
   const liver = new TripLiver(ready, lives);
   const most = Math.max(LEAST_RUNS, Math.floor(MOST_WORK / (asked.timeline.steps * (lives + STEP_WORK))));
   const decisions = listDecisions(ready, false);
-  const before = liver.live(asked.input.trip);
-  const found = keepServing(
-    liver,
-    ready,
-    asked.input.trip,
-    decisions,
-    searchPlan(liver, ready.input.trip, decisions, most),
-  );
-  const water = leastWater(ready, found.trip, lives);
-  const carried = water === null ? found.trip : carrying(liver, ready, found.trip, water);
-  const otherPitches = findLeastChange(liver, ready, decisions, found, most);
-  const first = forecastTrip({ ...raw, trip: asked.input.trip });
-  // a plan may save effort, but never at the price of a trip that lasts less often than as asked
-  const candidates = [
-    carried,
-    found.trip,
-    withAllAsked(ready.input.trip, asked.input.trip, decisions, found),
-  ];
-  const { trip, answer: second } = firstGoodEnough(raw, candidates, first.result.lastsChance - TOLERATED);
-  const askedEffort = effortOf(decisions.filter((one) => isAsked(asked.input.trip, one)));
-  const askedTotal = askedEffort + [...before.trouble.values()].reduce((a, b) => a + b, 0);
-  const pence = (value: number) => figure(Math.round(value), "p", "-", { lives }, "computed");
+  const asAsked = { trip: asked.input.trip, chosen: askedOf(asked.input.trip, decisions) };
+  const found = searchPlan(liver, ready.input.trip, decisions, most);
+  const first = forecastTrip({ ...raw, trip: asAsked.trip });
+  const { plan, answer } = choosePlan(raw, liver, ready, decisions, { found, asAsked, first: first.result });
+  const { trip } = plan;
+  const pence = (one: Candidate) =>
+    figure(Math.round(totalOf(liver, one)), "p", "-", { lives, effort: effortOf(one.chosen) }, "computed");
   const litres = (value: number | undefined) =>
-    value === undefined ? null : figure(value, "L", "-", { enoughFor: ENOUGH_FOR, lives }, "computed");
+    value === undefined ? null : figure(value, "L", "-", { enoughFor: ENOUGH_FOR }, "computed");
   return {
     result: {
-      objective: { asAsked: pence(askedTotal), withPlan: pence(found.total) },
+      objective: { asAsked: pence(asAsked), withPlan: pence(plan) },
       cards: trip.stops.map((stop, k) => cardOf(asked.input.trip, trip, k, litres(stop.leaveWithWaterL))),
       departWith: trip.departWith,
-      departWithWater: water === null ? null : litres(water.atDeparture),
-      chances: chancesOf(first.result, second.result),
-      lastsShownPct: { asAsked: first.result.lastsShownPct, withPlan: second.result.lastsShownPct },
+      departWithWater: litres(plan.water?.atDeparture),
+      chances: chancesOf(first.result, answer.result),
+      lastsShownPct: { asAsked: first.result.lastsShownPct, withPlan: answer.result.lastsShownPct },
       trip,
-      forecast: second.result,
-      otherPitches,
+      forecast: answer.result,
+      otherPitches: findLeastChange(liver, ready, decisions, plan, most),
       search: { lives, evaluations: liver.evaluations, proven: found.proven, within: WITHIN },
     },
-    findings: second.findings,
+    findings: answer.findings,
   };
 }
 
-/** Groups of the stores that are in trouble too often whatever the plan does. */
-function hopelessGroups(liver: TripLiver, trip: Trip): ReadonlySet<Group> {
-  const { byStore } = liver.live(trip);
-  return new Set([...byStore].filter(([, chance]) => chance >= WORKS_BELOW).map(([id]) => groupOf(id)));
-}
+const askedOf = (trip: Trip, decisions: readonly Decision[]): ReadonlySet<Decision> =>
+  new Set(decisions.filter((one) => isAsked(trip, one)));
 
-/** these are served at every stop that offers it, once their first trouble cannot be averted */
-const SERVED: ReadonlySet<Group> = new Set<Group>(["water", "waste", "cassette"]);
+interface Choice {
+  readonly found: Candidate;
+  readonly asAsked: Candidate;
+  readonly first: TripForecast;
+}
+interface Planned extends Candidate {
+  readonly water: WaterByLeg | null;
+}
 
 /**
- * A search that pays for the first trouble only sees no use in what comes after it. Where that trouble stays, what
- * was asked for that store stays too, and tanks are still filled and emptied wherever the pitch offers it.
+ * A plan may save effort, but never at the price of a trip that lasts less often than as asked: the first that lasts
+ * often enough. Where even that costs more than to stay with what was asked, it stays.
  */
-function keepServing(
+function choosePlan(
+  raw: TripInput,
   liver: TripLiver,
   ready: TripPlan,
-  asked: Trip,
   decisions: readonly Decision[],
-  found: Found,
-): Found {
-  const hopeless = hopelessGroups(liver, found.trip);
-  const more = decisions.filter(
-    (one) =>
-      hopeless.has(one.group) &&
-      !found.chosen.has(one) &&
-      (isAsked(asked, one) || (one.kind === "act" && SERVED.has(one.group))),
-  );
-  if (more.length === 0) return found;
-  const chosen = new Set([...found.chosen, ...more]);
-  const trip = applyDecisions(ready.input.trip, decisions, chosen);
-  const served = { ...found, chosen, trip, total: found.total + effortOf(more) };
-  // water that is filled again may fill the waste tank in turn
-  return keepServing(liver, ready, asked, decisions, served);
-}
-
-/** The first that lasts often enough; else the last. */
-function firstGoodEnough(raw: TripInput, candidates: readonly Trip[], least: number) {
-  let lived = { trip: candidates[0]!, answer: forecastTrip({ ...raw, trip: candidates[0]! }) };
-  for (const trip of candidates.slice(1)) {
-    if (lived.answer.result.lastsChance >= least) break;
-    lived = { trip, answer: forecastTrip({ ...raw, trip }) };
+  { found, asAsked, first }: Choice,
+): { readonly plan: Planned; readonly answer: RoomAnswer<TripForecast> } {
+  const served = keepServing(liver, ready.input.trip, asAsked.trip, decisions, found);
+  const paying = dropWhatDoesNotPay(liver, ready.input.trip, asAsked.trip, decisions, served, found);
+  const with_ = (chosen: ReadonlySet<Decision>): Candidate => ({
+    chosen,
+    trip: applyDecisions(ready.input.trip, decisions, chosen),
+  });
+  const stay = keepServing(liver, ready.input.trip, asAsked.trip, decisions, with_(asAsked.chosen));
+  const isDearer = totalOf(liver, paying) > totalOf(liver, stay);
+  const starts = [isDearer ? stay : paying, with_(new Set([...found.chosen, ...asAsked.chosen]))];
+  const candidates = starts.flatMap((one) => [
+    () => carrying(liver, ready, one),
+    () => ({ ...one, water: null }),
+  ]);
+  let best: { plan: Planned; answer: RoomAnswer<TripForecast> } | null = null;
+  for (const candidate of candidates) {
+    const plan = candidate();
+    const answer = forecastTrip({ ...raw, trip: plan.trip });
+    best = { plan, answer };
+    if (answer.result.lastsChance >= first.lastsChance - TOLERATED) break;
   }
-  return lived;
+  return best!;
 }
 
-function withAllAsked(ready: Trip, asked: Trip, decisions: readonly Decision[], { chosen }: Found): Trip {
-  return applyDecisions(
-    ready,
-    decisions,
-    new Set(decisions.filter((one) => chosen.has(one) || isAsked(asked, one))),
-  );
-}
-
-/** What the depot sends off full or empty anyway; gas and fuel stay as asked. */
-function withFullStores(plan: TripPlan): TripPlan {
-  const { input, tracked } = plan;
+/** What the depot sends off full or empty anyway, and nothing of a plan that was taken before; gas and fuel stay as asked. */
+function readyToPlan(plan: TripPlan): TripPlan {
+  const { input, tracked, systems } = plan;
   const want = { battery12: 1, freshWater: 1, wasteWater: 0, cassette: 0 } as const;
   const departWith = { ...input.trip.departWith };
   for (const [store, share] of Object.entries(want) as [keyof typeof want, number][])
     if (tracked.includes(store)) departWith[store] = share;
-  return { ...plan, input: { ...input, trip: { ...input.trip, departWith } } };
+  const trip = withoutPlan({ ...input.trip, departWith }, systems.find(({ kind }) => kind === "heating")?.id);
+  return { ...plan, input: { ...input, trip } };
 }
 
-/** Null where there is no water tank. */
-function leastWater(plan: TripPlan, trip: Trip, lives: number): WaterByLeg | null {
+/** Null where there is no water tank. As many lives as the forecast has, so that it is enough in each of them. */
+function leastWater(plan: TripPlan, trip: Trip): WaterByLeg | null {
   const { input, systems, timeline, people } = plan;
   const tank = storesAtStart(input.vehicle, systems, trip).get("freshWater");
   if (tank === undefined) return null;
   const recorder = new WaterRecorder(timeline);
-  const { seed, spread } = input;
-  const options = { runs: lives, people, seed, spread, restarts: [] };
+  const { seed, spread, runs } = input;
+  const options = { runs, people, seed, spread, restarts: [] };
   const posts = { ...timeline, postAmperes: markPosts(trip, timeline.stops, timeline.steps) };
   liveTrip(input.vehicle, systems, trip, posts, options, recorder);
   return waterByLeg(trip, timeline, recorder, tank.capacity);
 }
 
 /** The trip with no more water aboard than needed, unless that brings the tank into trouble. */
-function carrying(liver: TripLiver, plan: TripPlan, trip: Trip, water: WaterByLeg): Trip {
+function carrying(liver: TripLiver, plan: TripPlan, { trip, chosen }: Candidate): Planned {
+  const water = leastWater(plan, trip);
+  if (water === null) return { trip, chosen, water };
   const tank = storesAtStart(plan.input.vehicle, plan.systems, trip).get("freshWater")!.capacity;
   const lighter: Trip = {
     ...trip,
@@ -165,28 +146,9 @@ function carrying(liver: TripLiver, plan: TripPlan, trip: Trip, water: WaterByLe
     stops: trip.stops.map((stop, k) => ({ ...stop, leaveWithWaterL: water.onLeaving[k]! })),
   };
   const chance = (one: Trip) => liver.live(one).byStore.get("freshWater") ?? 0;
-  return chance(lighter) <= chance(trip) + 0.03 ? lighter : trip;
-}
-
-function findLeastChange(
-  liver: TripLiver,
-  plan: TripPlan,
-  decisions: readonly Decision[],
-  found: Found,
-  most: number,
-): readonly OtherPitch[] {
-  const groups = hopelessGroups(liver, found.trip);
-  if (groups.size === 0) return [];
-  const rest = decisions.filter(({ group }) => !groups.has(group));
-  const start = applyDecisions(plan.input.trip, rest, new Set(rest.filter((one) => found.chosen.has(one))));
-  const open = listDecisions(plan, true).filter(({ group }) => groups.has(group));
-  const other = searchPlan(liver, start, open, most);
-  return plan.input.trip.stops.flatMap(({ place }, stop): OtherPitch[] => {
-    const needs = [...other.chosen].flatMap((one) =>
-      one.kind === "act" && one.stop === stop && one.missing !== null ? [one.missing] : [],
-    );
-    return needs.length === 0 ? [] : [{ stop, name: place.name, needs }];
-  });
+  return chance(lighter) <= chance(trip) + TOLERATED
+    ? { trip: lighter, chosen, water }
+    : { trip, chosen, water: null };
 }
 
 function cardOf(

@@ -1,5 +1,5 @@
 import type { Trip } from "../../situation.ts";
-import { applyDecisions } from "./apply-decisions.ts";
+import { applyDecisions, isAsked } from "./apply-decisions.ts";
 import { type Decision, GROUPS, type Group } from "./decisions.ts";
 import type { TripLiver } from "./live-chances.ts";
 import { type GroupResult, searchGroup } from "./search-group.ts";
@@ -7,9 +7,13 @@ import { type GroupResult, searchGroup } from "./search-group.ts";
 /** The best found may cost this share more than the best there is, as long as the groups do not touch each other. */
 export const WITHIN = 0.02;
 
-export interface Found {
+/** A trip with what was decided for it. */
+export interface Candidate {
   readonly chosen: ReadonlySet<Decision>;
   readonly trip: Trip;
+}
+
+interface Found extends Candidate {
   readonly total: number;
   readonly proven: boolean;
 }
@@ -81,34 +85,34 @@ function improve(
   { chosen: start, proven }: Pick<Found, "chosen" | "proven">,
   until: number,
 ): Found {
-  const totalOf = (chosen: ReadonlySet<Decision>) => {
-    const with_ = applyDecisions(trip, decisions, chosen);
-    const { trouble } = liver.live(with_);
-    return { trip: with_, total: effortOf([...chosen]) + [...trouble.values()].reduce((a, b) => a + b, 0) };
+  const lived = (chosen: ReadonlySet<Decision>) => {
+    const candidate = { chosen, trip: applyDecisions(trip, decisions, chosen) };
+    return { ...candidate, total: totalOf(liver, candidate) };
   };
-  let best = { chosen: start, ...totalOf(start) };
+  let best = lived(start);
   const order = decisions.toReversed();
   for (let k = 0, sinceMoved = 0; sinceMoved < order.length && liver.runs < until; k++, sinceMoved++) {
     const one = order[k % order.length]!;
     // nothing that costs more effort than all the trouble that is left can help
-    if (!best.chosen.has(one) && one.effort >= best.total - effortOf([...best.chosen])) continue;
+    if (!best.chosen.has(one) && one.effort >= best.total - effortOf(best.chosen)) continue;
     const chosen = new Set(best.chosen);
     if (!chosen.delete(one)) chosen.add(one);
-    const tried = totalOf(chosen);
+    const tried = lived(chosen);
     if (tried.total >= best.total) continue;
-    best = { chosen, ...tried };
+    best = tried;
     sinceMoved = -1;
   }
   return { ...best, proven };
 }
 
-export function effortOf(decisions: readonly Decision[]): number {
-  return decisions.reduce((sum, { effort }) => sum + effort, 0);
+/** Effort of what is decided, pence. */
+export function effortOf(decisions: Iterable<Decision>): number {
+  return [...decisions].reduce((sum, { effort }) => sum + effort, 0);
 }
 
-/** Whether the trip as asked already does what would be decided. */
-export function isAsked(trip: Trip, one: Decision): boolean {
-  return one.kind === "act" && one.missing === null && trip.stops[one.stop]!.acts.includes(one.act);
+/** Effort + cost × chance of trouble of a trip with what was decided for it, pence. */
+export function totalOf(liver: TripLiver, { trip, chosen }: Candidate): number {
+  return effortOf(chosen) + [...liver.live(trip).trouble.values()].reduce((a, b) => a + b, 0);
 }
 
 function maskOf(decisions: readonly Decision[], test: (one: Decision) => boolean): number {

@@ -18,7 +18,7 @@ export interface StopCard {
   readonly dropped: readonly Act[];
   /** settings by the id of the fitted system, where they are other than on the rest of the trip */
   readonly settings: Stop["settings"] | null;
-  /** fresh water to leave with, the least that reaches the next tap in all lives of the search, and a quarter more; null without a tank */
+  /** fresh water to leave with, the least that reaches the next tap in all lives of the forecast, and a tenth more; null without a tank */
   readonly leaveWithWater: Figure | null;
 }
 
@@ -37,7 +37,7 @@ export interface OtherPitch {
 }
 
 export interface StopPlan {
-  /** effort + cost × chance: what the search makes least */
+  /** effort + cost × chance: what the search makes least; of this the effort is an input of the figure */
   readonly objective: { readonly asAsked: Figure; readonly withPlan: Figure };
   readonly cards: readonly StopCard[];
   /** what to leave the depot with */

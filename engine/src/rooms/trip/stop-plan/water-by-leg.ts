@@ -6,7 +6,7 @@ import type { LiveState, Recorder } from "../live-trip.ts";
 import type { Timeline } from "../timeline.ts";
 
 /** water beyond what the thirstiest life uses until the next tap, and the least that is carried: practice */
-const MARGIN = 1.25;
+const MARGIN = 1.1;
 const LEAST_L = 10;
 export const ENOUGH_FOR = 1;
 
