@@ -1,6 +1,6 @@
 import { listCounterOffers, type MovableHire, type OfferStep, type Party } from "@setfair/engine";
 import type { z } from "zod";
-import type { availabilitySchema } from "../api/schemas/hires.ts";
+import type { availabilitySchema } from "../api/schemas/availability.ts";
 import type { DepotRow, Store } from "../store/types.ts";
 import type { Fleet } from "./can-take.ts";
 import { pinnedOf } from "./diary-page.ts";

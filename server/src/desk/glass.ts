@@ -9,7 +9,7 @@ import {
   withRules,
 } from "@setfair/engine";
 import type { z } from "zod";
-import type { glassSchema } from "../api/schemas/hires.ts";
+import type { glassSchema } from "../api/schemas/glass.ts";
 import type { OverrideRow, Store } from "../store/types.ts";
 import { NO_READINESS, type ReadinessDocument, toJson } from "./documents.ts";
 import { readGates } from "./gates.ts";

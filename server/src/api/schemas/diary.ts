@@ -1,7 +1,8 @@
 import { BLOCK_KINDS, DUE_KINDS } from "@setfair/engine";
 import * as z from "zod";
+import { availabilitySchema } from "./availability.ts";
 import { dateSchema, findingSchema, idSchema, localSchema, moneySchema } from "./common.ts";
-import { availabilitySchema, stageSchema } from "./hires.ts";
+import { stageSchema } from "./hires.ts";
 import { named } from "./named.ts";
 
 export const diaryQuerySchema = z.object({

@@ -1,20 +1,11 @@
-import {
-  driverSchema,
-  GATE_STATES,
-  GLASS_STATES,
-  loadPlanSchema,
-  partySchema,
-  tripSchema,
-} from "@setfair/engine";
+import { driverSchema, loadPlanSchema, partySchema, tripSchema } from "@setfair/engine";
 import * as z from "zod";
 import { HIRE_STAGES } from "../../store/types.ts";
 import { differenceSchema, settlementStateSchema } from "./after.ts";
 import {
   dateSchema,
   factsSchema,
-  figureSchema,
   findingSchema,
-  gateSchema,
   hashSchema,
   idSchema,
   instantSchema,
@@ -23,10 +14,10 @@ import {
   roomResultSchema,
   textSchema,
 } from "./common.ts";
-import { discountSchema, endingPreviewSchema, lostReasonSchema } from "./enquiries.ts";
+import { discountSchema, endingPreviewSchema } from "./enquiries.ts";
+import { glassSchema, glassStateSchema } from "./glass.ts";
 import { paymentSchema } from "./money.ts";
 import { named } from "./named.ts";
-import { stockShortSchema } from "./stock.ts";
 
 named("Party", partySchema);
 named("Driver", driverSchema);
@@ -71,46 +62,6 @@ export const newHireSchema = named(
     wishes: z.string().max(2000).optional(),
     vehicleId: idSchema.optional(),
     asked: askedSchema.optional(),
-  }),
-);
-
-export const glassStateSchema = named("GlassState", z.enum(GLASS_STATES));
-
-/** One finding on the glass, and whether someone may let it pass. */
-export const gateFindingSchema = named(
-  "GateFinding",
-  z.object({
-    finding: findingSchema,
-    /** never (law, safety), only on the insurer's recorded acceptance, or by a named person with a reason */
-    overridable: z.enum(["never", "insurer", "person"]),
-    override: z
-      .object({ by: z.string(), role: z.string(), at: instantSchema, reason: z.string() })
-      .nullable(),
-  }),
-);
-
-/** One of the thirteen gates as the glass reads it; states are the engine's. */
-export const gateOnGlassSchema = named(
-  "GateOnGlass",
-  z.object({
-    gate: gateSchema,
-    state: z.enum(GATE_STATES),
-    dueAt: instantSchema,
-    isDue: z.boolean(),
-    checkedAt: instantSchema.nullable(),
-    findings: z.array(gateFindingSchema),
-  }),
-);
-
-export const glassSchema = named(
-  "Glass",
-  z.object({
-    state: glassStateSchema,
-    /** the glass as it stood before the last change, for the set-hand; null the first time */
-    before: z.object({ state: glassStateSchema, at: instantSchema }).nullable(),
-    gates: z.array(gateOnGlassSchema).length(13),
-    /** what makes the state what it is */
-    because: z.array(z.object({ gate: gateSchema, code: z.string(), about: z.string().optional() })),
   }),
 );
 
@@ -307,130 +258,4 @@ export const hirePageSchema = named(
       }),
     ),
   }),
-);
-
-export const availabilityQuerySchema = named(
-  "AvailabilityQuery",
-  z.strictObject({
-    party: partySchema,
-    from: localSchema,
-    to: localSchema,
-    asked: askedSchema.optional(),
-  }),
-);
-const counterOfferSchema = named(
-  "CounterOffer",
-  z.object({
-    vehicleId: idSchema,
-    vehicleName: z.string(),
-    /** all of them together */
-    steps: z.array(
-      z.discriminatedUnion("kind", [
-        z.object({ kind: z.literal("shift"), from: localSchema, to: localSchema, hours: z.number() }),
-        z.object({ kind: z.literal("otherCrossing") }),
-        z.object({
-          kind: z.literal("moveHire"),
-          hireId: idSchema,
-          reference: z.string(),
-          customer: z.string(),
-          /** where that hire would go */
-          vehicleName: z.string(),
-        }),
-        z.object({ kind: z.literal("decideOnDogs"), dogs: z.int() }),
-        z.object({ kind: z.literal("secondVehicle"), people: z.int(), vehicleName: z.string() }),
-      ]),
-    ),
-    /** what it costs those concerned, by one table of practice */
-    trouble: figureSchema,
-  }),
-);
-export const availabilitySchema = named(
-  "Availability",
-  z.object({
-    /** where none can take it as asked: the ways in which it could be taken all the same, the least trouble first */
-    offers: z.array(counterOfferSchema).optional(),
-    vehicles: z.array(
-      z.object({
-        id: idSchema,
-        name: z.string(),
-        registration: z.string(),
-        possible: z.boolean(),
-        findings: z.array(findingSchema),
-        /** what would have to change for it to do */
-        nearestChanges: z.array(
-          z.object({
-            kind: z.enum([
-              "shift",
-              "smallerParty",
-              "renewDue",
-              "waivePets",
-              "otherLength",
-              "fewerExtras",
-              "otherVehicle",
-            ]),
-            from: localSchema.optional(),
-            to: localSchema.optional(),
-            shiftHours: z.number().optional(),
-            people: z.number().optional(),
-            /** of an extra of which there is not enough */
-            extra: z.string().optional(),
-            count: z.int().optional(),
-            /** one that can do it as asked, the nearest in price */
-            vehicleId: z.string().optional(),
-            vehicleName: z.string().optional(),
-          }),
-        ),
-        /** price as it would be quoted; null where it cannot be priced */
-        price: moneySchema.nullable(),
-      }),
-    ),
-    /** of which thing asked for there is not enough, who has the others and when one is back */
-    short: stockShortSchema.optional(),
-  }),
-);
-
-export const setVehicleSchema = named("SetVehicle", z.strictObject({ vehicleId: idSchema }));
-export const setDriversSchema = named(
-  "SetDrivers",
-  z.strictObject({ drivers: z.array(driverSchema).max(6) }),
-);
-export const quoteRequestSchema = named(
-  "QuoteRequest",
-  z.strictObject({
-    /** extras by the id in the terms, with the number wanted */
-    extras: z
-      .array(z.strictObject({ id: idSchema, count: z.int().min(1).max(20) }))
-      .max(30)
-      .default([]),
-    /** within what the terms let this role give; recorded with its reason */
-    discount: z.optional(discountSchema),
-    /** the customer accepted the quote as shown */
-    accept: z.boolean().default(false),
-  }),
-);
-export const overrideSchema = named(
-  "OverrideRequest",
-  z.strictObject({
-    gate: gateSchema,
-    /** code and about of the finding, as on the glass */
-    code: textSchema(120),
-    about: z.string().max(120).optional(),
-    reason: z.string().trim().min(3).max(500),
-    /** for findings about cover: what the insurer said, and who said it */
-    insurer: z
-      .strictObject({ reference: textSchema(60), acceptedBy: textSchema(80), on: dateSchema })
-      .optional(),
-  }),
-);
-export const endSchema = named(
-  "EndHire",
-  z.strictObject({
-    as: z.enum(["lost", "cancelled", "noShow"]),
-    reason: textSchema(500),
-    code: lostReasonSchema.optional(),
-  }),
-);
-export const hirerLinkSchema = named(
-  "HirerLink",
-  z.object({ url: z.string(), token: z.string(), expires: instantSchema }),
 );
