@@ -4,6 +4,8 @@ import { createRoot } from "react-dom/client";
 import { registerWorker } from "../offline/register-worker.ts";
 import "../parts/styles.ts";
 import "./guide.css";
+import "./faults.css";
+import "./after/after.css";
 import { GuideApp } from "./app.tsx";
 
 const token = /^\/g\/([^/?#]+)/.exec(location.pathname)?.[1] ?? "";

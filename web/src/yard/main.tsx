@@ -4,6 +4,8 @@ import { createRoot } from "react-dom/client";
 import { registerWorker } from "../offline/register-worker.ts";
 import "../parts/styles.ts";
 import "./yard.css";
+import "./walk.css";
+import "./viewfinder.css";
 import { YardApp } from "./app.tsx";
 
 registerWorker("yard");
