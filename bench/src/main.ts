@@ -8,6 +8,7 @@ import { benchGuideSize } from "./guide-size.ts";
 import { benchHireWalk } from "./hire-walk.ts";
 import { benchKernel } from "./kernel.ts";
 import type { Line, Part } from "./line.ts";
+import { benchPauses } from "./pauses.ts";
 import { benchPhoneForecast } from "./phone-forecast.ts";
 import { benchPlanners } from "./planners.ts";
 import { ROOT } from "./root.ts";
@@ -28,6 +29,7 @@ const PARTS: Readonly<Record<string, Part>> = {
   climate: benchClimate,
   planners: benchPlanners,
   tidy: benchTidy,
+  pauses: benchPauses,
   diary: benchDiary,
 };
 

@@ -2,27 +2,14 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
-import { DEMO_SIGN_INS } from "@setfair/demo";
 import { addDays } from "@setfair/engine";
 import { startBuilt } from "./built-server.ts";
 import { fillLargeDiary } from "./large-diary.ts";
 import { type Line, lineOf, median } from "./line.ts";
+import { signIn } from "./sign-in.ts";
 
 const DAYS = 120;
 const BETWEEN_MS = 50;
-
-async function signIn(url: string): Promise<string> {
-  const { login, password } = DEMO_SIGN_INS[0];
-  const answer = await fetch(`${url}/api/session`, {
-    method: "POST",
-    headers: { "content-type": "application/json", origin: url },
-    body: JSON.stringify({ login, password }),
-  });
-  return answer.headers
-    .getSetCookie()
-    .map((one) => one.split(";")[0])
-    .join("; ");
-}
 
 /** How long others wait while the diary of a large fleet is tidied. */
 export async function benchTidy(): Promise<readonly Line[]> {

@@ -3,7 +3,7 @@ import { hashJson } from "@setfair/records";
 import type { Store } from "../store/types.ts";
 import { inThread } from "../threads/in-thread.ts";
 import { type ForecastDocument, toJson } from "./documents.ts";
-import { type HireData, partOf } from "./hire-data.ts";
+import { type HireData, partOf, readHireData } from "./hire-data.ts";
 import { panelReadings } from "./record-facts.ts";
 import { ENGINE_VERSION } from "./version.ts";
 
@@ -69,6 +69,14 @@ export async function forecastOf(store: Store, data: HireData): Promise<Forecast
     "system",
   );
   return { ...document, cached: false };
+}
+
+/**
+ * Has the forecast of a hire at hand before a transaction asks for it: on SQLite nobody else reads while one is open.
+ * Refused as not found where the depot has no such hire.
+ */
+export async function liveAhead(store: Store, hireId: string, now: Date): Promise<void> {
+  await forecastOf(store, await readHireData(store, hireId, now));
 }
 
 const lived = new Map<string, Promise<RoomAnswer<TripForecast>>>();

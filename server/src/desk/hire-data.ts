@@ -16,6 +16,7 @@ import type {
   Store,
   StoredRecord,
 } from "../store/types.ts";
+import { breathe } from "../threads/breathe.ts";
 import {
   asDocument,
   type DepotDocument,
@@ -105,7 +106,10 @@ export async function readRows(
   for (let start = 0; start < rows.length; start += AT_ONCE) {
     const some = rows.slice(start, start + AT_ONCE);
     const own = await readOwn(store, some, brief);
-    for (const row of some) data.push(await assemble(store, row, { depot, now, today, shared, own }));
+    for (const row of some) {
+      data.push(await assemble(store, row, { depot, now, today, shared, own }));
+      await breathe();
+    }
   }
   return data;
 }

@@ -1,4 +1,5 @@
 import type { DepotRow, HireRow, Store } from "../store/types.ts";
+import { breathe } from "../threads/breathe.ts";
 import { forecastOf, keptForecast } from "./forecast.ts";
 import { glassOf, isBeforeKeys } from "./glass.ts";
 import { readRows } from "./hire-data.ts";
@@ -24,9 +25,12 @@ export async function listSummaries(
     const mayLive = performance.now() - started < LIVING_MS;
     const forecast = mayLive ? await forecastOf(store, data) : keptForecast(data);
     lines.set(data.row.id, summaryOf(data, glassOf(data, forecast?.answer ?? null)));
+    await breathe();
   }
   const over = rows.filter((row) => !isInHand(row));
-  for (const data of await readRows(store, over, place, now, true))
+  for (const data of await readRows(store, over, place, now, true)) {
     lines.set(data.row.id, summaryOf(data, null));
+    await breathe();
+  }
   return rows.flatMap(({ id }) => lines.get(id) ?? []);
 }

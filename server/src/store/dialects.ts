@@ -12,6 +12,7 @@ import {
   SqliteDriver,
 } from "kysely";
 import pg from "pg";
+import { breathe } from "../threads/breathe.ts";
 
 export type StoreKind = "sqlite" | "postgres";
 
@@ -48,6 +49,7 @@ class ImmediateSqliteDriver extends SqliteDriver {
 
   override async acquireConnection(): Promise<DatabaseConnection> {
     refuseSecond(this.#inTransaction);
+    await breathe();
     return super.acquireConnection();
   }
 

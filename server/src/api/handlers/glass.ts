@@ -1,6 +1,6 @@
 import { mayOverride } from "@setfair/engine";
 import { may } from "../../auth/roles.ts";
-import { forecastOf } from "../../desk/forecast.ts";
+import { forecastOf, liveAhead } from "../../desk/forecast.ts";
 import { glassOf } from "../../desk/glass.ts";
 import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
@@ -9,8 +9,9 @@ import { OPEN_STAGES } from "./hires.ts";
 
 export const glassHandlers = {
   /** By its basis: law and safety never; cover only on the insurer's word; the rest by a named person with a reason. */
-  override: (call) =>
-    changeHire(call, OPEN_STAGES, async (hire) => {
+  async override(call) {
+    await liveAhead(call.signed.store, call.params.id, call.context.now());
+    return changeHire(call, OPEN_STAGES, async (hire) => {
       const { gate, code, about, reason, insurer } = call.body;
       const forecast = await forecastOf(hire.store, hire.data);
       const reading = glassOf(hire.data, forecast?.answer ?? null);
@@ -37,5 +38,6 @@ export const glassHandlers = {
         by: hire.by,
       });
       await hire.audit("hire.overridden", { gate, code, about: about ?? null, basis: finding.basis, reason });
-    }),
+    });
+  },
 } satisfies Partial<Handlers>;

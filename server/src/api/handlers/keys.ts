@@ -1,6 +1,6 @@
 import { briefingFor } from "../../desk/briefing.ts";
 import { NO_READINESS, toJson } from "../../desk/documents.ts";
-import { forecastOf } from "../../desk/forecast.ts";
+import { forecastOf, liveAhead } from "../../desk/forecast.ts";
 import { freeze } from "../../desk/freeze.ts";
 import { loadAnswer } from "../../desk/gates.ts";
 import { glassOf } from "../../desk/glass.ts";
@@ -31,8 +31,9 @@ function freezeHere(hire: OpenHire, room: string, document: object) {
 }
 
 export const keyHandlers = {
-  handOver: (call) =>
-    changeHire(call, ["booked"], async (hire) => {
+  async handOver(call) {
+    await liveAhead(call.signed.store, call.params.id, call.context.now());
+    return changeHire(call, ["booked"], async (hire) => {
       const { data } = hire;
       const forecast = await forecastOf(hire.store, data);
       const glass = glassOf(data, forecast?.answer ?? null, data.now);
@@ -72,7 +73,8 @@ export const keyHandlers = {
       await hire.audit("hire.keysOut", { glass: glass.state });
       await hire.update({ stage: "onHire" });
       await hire.audit("hire.onHire");
-    }),
+    });
+  },
 
   takeBack: (call) =>
     changeHire(call, ["handedOver", "onHire"], async (hire) => {
