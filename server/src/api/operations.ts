@@ -4,6 +4,7 @@ import { afterHireOperations } from "./operations/after-hire.ts";
 import { calendarOperations } from "./operations/calendar.ts";
 import { calibrationOperations } from "./operations/calibration.ts";
 import { changesOperations } from "./operations/changes.ts";
+import { customersOperations } from "./operations/customers.ts";
 import { dayOperations } from "./operations/day.ts";
 import { depotOperations } from "./operations/depot.ts";
 import { diaryOperations } from "./operations/diary.ts";
@@ -50,6 +51,7 @@ export const operations = {
   ...rulesOperations,
   ...notesOperations,
   ...driversOperations,
+  ...customersOperations,
   ...changesOperations,
   ...messagesOperations,
   ...calendarOperations,

@@ -132,6 +132,11 @@ export const NOTHING_ABROAD: AbroadDocument = {
   plateShowsUk: false,
 };
 
+/** Of drivers, by id: where they live, and whether a licence number was given; the number itself lies sealed elsewhere. */
+export interface ParticularsDocument {
+  readonly drivers: Readonly<Record<string, { readonly address?: string; readonly hasNumber: boolean }>>;
+}
+
 export interface PayerDocument {
   readonly name: string;
   readonly email: string;
@@ -196,6 +201,7 @@ export interface PartDocuments {
   /** who pays, where it is not the hirer */
   readonly payer: { readonly payer: PayerDocument | null };
   readonly licenceChecks: LicenceChecksDocument;
+  readonly particulars: ParticularsDocument;
 }
 export type PartName = keyof PartDocuments & HirePartName;
 

@@ -4,6 +4,7 @@ import type { driverChecksSchema } from "../api/schemas/drivers.ts";
 import type { LicenceChecksDocument } from "./documents.ts";
 import { countriesOf } from "./gates.ts";
 import { driversOf, type HireData, partOf } from "./hire-data.ts";
+import { numbersGoneOn, particularsOf } from "./particulars.ts";
 
 const NO_CHECKS: LicenceChecksDocument = { codes: {}, checks: [] };
 export const checksOf = (data: HireData): LicenceChecksDocument => partOf(data, "licenceChecks") ?? NO_CHECKS;
@@ -29,6 +30,7 @@ export function driverChecks(
   const { codes, checks } = checksOf(data);
   const days = codeDays(data);
   const entitled = entitlements(data);
+  const given = particularsOf(data).drivers;
   return {
     drivers: driversOf(data).map((driver) => {
       const code = codes[driver.id];
@@ -39,6 +41,8 @@ export function driverChecks(
         mayDrive: entitled.get(driver.id) ?? null,
         askFrom: askFrom(data),
         hasCode: hasCode(data, driver),
+        address: given[driver.id]?.address ?? null,
+        numberUntil: given[driver.id]?.hasNumber === true ? numbersGoneOn(data) : null,
         code: code === undefined ? null : { madeOn: code.madeOn, lastDay, isUsable: data.today <= lastDay },
         checks: checks
           .filter(({ driverId }) => driverId === driver.id)

@@ -33,7 +33,7 @@ const AFTER: readonly string[] = ["returned", "settled", "closed"];
 /** The whole hire as one answer. Everything unsigned is computed now; what was frozen stays as shown. */
 export async function hirePage(store: Store, id: string, now: Date): Promise<HirePage> {
   const data = await readHireData(store, id, now);
-  const party = partOf(data, "party");
+  const party = partOf(data, "party") ?? partyOfNobody(data);
   if (party === null) throw new Refusal("notFound");
   const forecast = await forecastOf(store, data);
   const glass = glassOf(data, forecast?.answer ?? null);
@@ -77,6 +77,12 @@ export async function pageAfterChange(store: Store, id: string, now: Date, by: s
   await keepGlass(store, data, glassOf(data, forecast?.answer ?? null), by);
   return hirePage(store, id, now);
 }
+
+/** Of a hire whose hirer was erased its money and papers are still to be read; who travelled is not known any more. */
+const partyOfNobody = ({ customer }: HireData): HirePage["party"] | null =>
+  customer !== null && customer.erasedAt !== null
+    ? { travellers: [{ id: "t1", kind: "adult" }], dogs: 0, experience: "first" }
+    : null;
 
 /** Who gave it stands in the history, by name. */
 const discountAnswer = ({ by: _, role: __, ...discount }: NonNullable<QuoteDocument["discount"]>) => discount;

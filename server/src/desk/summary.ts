@@ -1,10 +1,13 @@
 import type { GlassReading } from "@setfair/engine";
+import { createWords } from "@setfair/words";
 import type { z } from "zod";
 import type { hireSummarySchema } from "../api/schemas/hires.ts";
 import { type FindingAnswer, isBeforeKeys, plainFinding } from "./glass.ts";
 import { openHelp } from "./help.ts";
 import { type HireData, partOf } from "./hire-data.ts";
 import { moneyOfHire } from "./money-of-hire.ts";
+
+const words = createWords();
 
 export type HireSummary = z.input<typeof hireSummarySchema>;
 
@@ -19,7 +22,7 @@ export function summaryOf(data: HireData, glass: GlassReading | null): HireSumma
     id: data.row.id,
     reference: data.row.number,
     stage: data.row.stage,
-    customer: data.row.customerName,
+    customer: data.row.customerName === "" ? words.t("hirerCard.erased") : data.row.customerName,
     people: party?.travellers.length ?? 0,
     dogs: party?.dogs ?? 0,
     from: data.from,

@@ -5,6 +5,7 @@ import { asDocument } from "../desk/documents.ts";
 import { forecastOf } from "../desk/forecast.ts";
 import { glassOf, isBeforeKeys } from "../desk/glass.ts";
 import { driversOf, partOf } from "../desk/hire-data.ts";
+import { driverParticulars } from "../desk/particulars.ts";
 import { signaturesOf } from "../desk/record-facts.ts";
 import { hireFacts, type PaperCall, vehicleLine } from "./paper-call.ts";
 import { facts, findingList, heading, paragraphs, quiet, signLines, table } from "./pieces.ts";
@@ -25,6 +26,7 @@ export async function agreementPaper(call: PaperCall): Promise<Content[]> {
   const vehicle = vehicleLine(call);
   const liability = words.t("paper.liability.text", {
     hirer: data.row.customerName,
+    address: asDocument<{ address?: string }>(data.customer?.document ?? {}).address ?? "none",
     reference: data.row.number,
     vehicle,
     from: words.dateText(data.from, "fullTime"),
@@ -33,7 +35,7 @@ export async function agreementPaper(call: PaperCall): Promise<Content[]> {
   return [
     facts(hireFacts(call)),
     heading(words.t("papers.drivers")),
-    driverTable(call),
+    await driverTable(call),
     heading(words.t("quote.title")),
     priceTable(quote, words),
     facts([
@@ -51,15 +53,28 @@ export async function agreementPaper(call: PaperCall): Promise<Content[]> {
   ];
 }
 
-function driverTable({ data, words }: PaperCall): Content {
-  const rows = driversOf(data).map(({ name, born, licence }) => [
-    name,
-    words.dateText(born, "short"),
-    words.t("papers.licenceFrom", { from: licence.issuedBy }),
-  ]);
+/** The main driver is the hirer where no other address is given. */
+async function driverTable({ data, words, store }: PaperCall): Promise<Content> {
+  const given = await driverParticulars(store, data);
+  const { address: home } = asDocument<{ address?: string }>(data.customer?.document ?? {});
+  const rows = driversOf(data).map(({ id, name, born, licence, main }) => {
+    const { address, licenceNumber } = given.get(id) ?? { address: null, licenceNumber: null };
+    return [
+      name,
+      words.dateText(born, "short"),
+      [
+        words.t("papers.licenceFrom", { from: licence.issuedBy }),
+        licenceNumber ?? words.t("hirerCard.noNumber"),
+      ].join("\n"),
+      address ?? (main ? home : undefined) ?? words.t("hirerCard.noAddress"),
+    ];
+  });
+  const head = (["papers.name", "papers.born", "papers.licence", "papers.address"] as const).map((id) =>
+    words.t(id),
+  );
   return rows.length === 0
     ? { text: words.t("papers.noDriver") }
-    : table([words.t("papers.name"), words.t("papers.born"), words.t("papers.licence")], rows);
+    : table(head, rows, { widths: ["*", "auto", "auto", "*"] });
 }
 
 /** As printed when the keys went; before that, as they stand now. */

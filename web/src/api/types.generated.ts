@@ -1363,6 +1363,74 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/hires/{id}/customer": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        /** Name, telephone, mail and postal address of the hirer; what was signed keeps what it named */
+        readonly put: operations["setCustomer"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/customer/erasure": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Erase the hirer as a person, once every hire of theirs is over; money and findings stay, unnamed */
+        readonly post: operations["eraseCustomer"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/drivers/{driverId}/particulars": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        /** Address and licence number of a driver, which a notice of a fine asks for */
+        readonly put: operations["setDriverParticulars"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/hires/{id}/drivers/{driverId}/licence-number/reading": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly get?: never;
+        readonly put?: never;
+        /** Show a driver's licence number; written to the audit */
+        readonly post: operations["readLicenceNumber"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/hires/{id}/changes": {
         readonly parameters: {
             readonly query?: never;
@@ -2601,6 +2669,913 @@ export interface components {
         readonly ReturnRequestInput: {
             readonly at: string;
         };
+        readonly DiscountInput: {
+            readonly kind: string;
+            readonly percent?: number;
+            readonly pence?: number;
+            readonly reason: string;
+        };
+        readonly WaitingInput: {
+            readonly hireId: string;
+            readonly reference: string;
+            readonly customer: string;
+            readonly telephone: string;
+            readonly people: number;
+            readonly from: string;
+            readonly to: string;
+            readonly since: string;
+            readonly classes: readonly string[];
+            readonly flexDays: number;
+            readonly could: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+                readonly from: string;
+                readonly to: string;
+                readonly price: components["schemas"]["MoneyInput"] | null;
+            }[];
+        };
+        readonly EndingInput: {
+            readonly hireId: string;
+            readonly reference: string;
+            readonly customer: string;
+            readonly telephone: string;
+            readonly people: number;
+            readonly from: string;
+            readonly to: string;
+            /** @enum {string} */
+            readonly as: "lost" | "cancelled" | "noShow";
+            readonly code: ("price" | "datesTaken" | "tooSmall" | "licence" | "insurance" | "pets" | "elsewhere" | "noAnswer" | "plansChanged" | "illness" | "other") | null;
+            readonly reason: string;
+            readonly at: string;
+            readonly keep: components["schemas"]["MoneyInput"] | null;
+            readonly refund: components["schemas"]["MoneyInput"] | null;
+        };
+        readonly EnquiriesInput: {
+            readonly waiting: readonly components["schemas"]["WaitingInput"][];
+            readonly classes: readonly string[];
+            readonly ended: readonly components["schemas"]["EndingInput"][];
+            readonly reasons: readonly {
+                readonly as: string;
+                readonly code: string;
+                readonly count: number;
+            }[];
+        };
+        readonly WaitForInput: {
+            readonly classes: readonly string[];
+            readonly flexDays: number;
+        };
+        readonly TakeHireInput: {
+            readonly vehicleId: string;
+            readonly extras?: readonly {
+                readonly id: string;
+                readonly count: number;
+            }[];
+            readonly from?: string;
+            readonly to?: string;
+        };
+        readonly EndingPreviewInput: {
+            readonly charge: {
+                readonly daysBefore: components["schemas"]["FigureInput"];
+                readonly keepPercent: components["schemas"]["FigureInput"];
+                readonly step: {
+                    readonly atLeastDaysBefore: number;
+                    readonly keepPercent: number;
+                } | null;
+                readonly keep: components["schemas"]["MoneyInput"];
+                readonly paid: components["schemas"]["MoneyInput"];
+                readonly refund: components["schemas"]["MoneyInput"];
+                readonly owed: components["schemas"]["MoneyInput"];
+            } | null;
+            readonly termsId: string | null;
+            readonly nextInLine: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+            }[];
+        };
+        /** @enum {string} */
+        readonly GlassStateInput: "cannotGo" | "notYet" | "goesWithConditions" | "readyWithNotes" | "ready";
+        readonly GateFindingInput: {
+            readonly finding: components["schemas"]["FindingInput"];
+            /** @enum {string} */
+            readonly overridable: "never" | "insurer" | "person";
+            readonly override: {
+                readonly by: string;
+                readonly role: string;
+                readonly at: string;
+                readonly reason: string;
+            } | null;
+        };
+        readonly GateOnGlassInput: {
+            /** @enum {string} */
+            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+            /** @enum {string} */
+            readonly state: "refused" | "referred" | "notCheckedYet" | "conditions" | "overridden" | "notes" | "clear" | "later";
+            readonly dueAt: string;
+            readonly isDue: boolean;
+            readonly checkedAt: string | null;
+            readonly findings: readonly components["schemas"]["GateFindingInput"][];
+        };
+        readonly GlassInput: {
+            readonly state: components["schemas"]["GlassStateInput"];
+            readonly before: {
+                readonly state: components["schemas"]["GlassStateInput"];
+                readonly at: string;
+            } | null;
+            readonly gates: readonly components["schemas"]["GateOnGlassInput"][];
+            readonly because: readonly {
+                /** @enum {string} */
+                readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+                readonly code: string;
+                readonly about?: string;
+            }[];
+        };
+        readonly OverrideRequestInput: {
+            /** @enum {string} */
+            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+            readonly code: string;
+            readonly about?: string;
+            readonly reason: string;
+            readonly insurer?: {
+                readonly reference: string;
+                readonly acceptedBy: string;
+                /** Format: date */
+                readonly on: string;
+            };
+        };
+        readonly NewPaymentInput: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "payment" | "depositHeld" | "depositReleased" | "depositCharged" | "refund";
+            readonly pence: number;
+            /** Format: date */
+            readonly on: string;
+            /** @enum {string} */
+            readonly method: "card" | "transfer" | "cash" | "cardHold";
+            readonly of?: string;
+            readonly note?: string;
+        };
+        readonly PaymentInput: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "payment" | "refund" | "depositHeld" | "depositReleased" | "depositCharged" | "charge" | "credit" | "failed" | "correction";
+            readonly amount: components["schemas"]["MoneyInput"];
+            /** Format: date */
+            readonly on: string;
+            readonly method: string;
+            readonly of: string | null;
+            readonly undoneBy: string | null;
+            readonly note: string | null;
+            readonly by: string;
+            readonly at: string;
+        };
+        readonly PaymentPartsInput: {
+            readonly agreed: readonly {
+                /** Format: date */
+                readonly dueOn: string;
+                readonly pence: number;
+            }[];
+        };
+        readonly NewChargeInput: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "charge" | "credit";
+            /** @enum {string} */
+            readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
+            readonly pence: number;
+            /** Format: date */
+            readonly on: string;
+            readonly note: string;
+        };
+        readonly NewRefundInput: {
+            readonly id: string;
+            readonly of: string;
+            readonly pence: number;
+            /** Format: date */
+            readonly on: string;
+            readonly reason: string;
+        };
+        readonly UndoEntryInput: {
+            readonly id: string;
+            readonly entryId: string;
+            /** @enum {string} */
+            readonly kind: "failed" | "correction";
+            /** Format: date */
+            readonly on: string;
+            readonly reason: string;
+        };
+        readonly CreditInvoiceInput: {
+            readonly reason: string;
+        };
+        readonly InvoiceLineInput: {
+            readonly key: string;
+            /** @enum {string} */
+            readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
+            readonly text: string;
+            readonly facts: {
+                readonly [key: string]: string | number;
+            };
+            /** @enum {string} */
+            readonly vat: "standard" | "exempt" | "outsideScope";
+            readonly ratePercent: number;
+            readonly netPence: number;
+            readonly vatPence: number;
+            readonly grossPence: number;
+        };
+        readonly InvoiceDraftInput: {
+            /** @enum {string} */
+            readonly kind: "invoice" | "creditNote";
+            readonly lines: readonly components["schemas"]["InvoiceLineInput"][];
+            readonly net: components["schemas"]["MoneyInput"];
+            readonly vat: components["schemas"]["MoneyInput"];
+            readonly total: components["schemas"]["MoneyInput"];
+        };
+        readonly InvoiceInput: {
+            readonly id: string;
+            readonly number: string;
+            /** @enum {string} */
+            readonly kind: "invoice" | "creditNote";
+            /** Format: date */
+            readonly on: string;
+            readonly total: components["schemas"]["MoneyInput"];
+            readonly vat: components["schemas"]["MoneyInput"];
+            readonly of: string | null;
+            readonly creditedBy: string | null;
+            readonly reason: string | null;
+            readonly by: string;
+        };
+        readonly InstalmentInput: {
+            /** @enum {string} */
+            readonly what: "bookingDeposit" | "balance" | "part" | "charges";
+            /** Format: date */
+            readonly dueOn: string;
+            readonly amount: components["schemas"]["MoneyInput"];
+            readonly open: components["schemas"]["MoneyInput"];
+            readonly overdueDays: number;
+        };
+        readonly CardHoldInput: {
+            readonly id: string;
+            readonly amount: components["schemas"]["MoneyInput"];
+            /** Format: date */
+            readonly on: string;
+            /** Format: date */
+            readonly standsTo: string;
+            /** Format: date */
+            readonly neededTo: string;
+            /** @enum {string} */
+            readonly state: "stands" | "lapsesBefore" | "lapsed";
+            readonly daysLeft: number;
+        };
+        readonly HireMoneyInput: {
+            readonly price: components["schemas"]["MoneyInput"];
+            readonly due: components["schemas"]["MoneyInput"];
+            readonly settled: components["schemas"]["MoneyInput"];
+            readonly owed: components["schemas"]["MoneyInput"];
+            readonly depositDue: components["schemas"]["MoneyInput"];
+            readonly depositHeld: components["schemas"]["MoneyInput"];
+            readonly instalments: readonly components["schemas"]["InstalmentInput"][];
+            readonly agreed: readonly {
+                /** Format: date */
+                readonly dueOn: string;
+                readonly pence: number;
+            }[];
+            readonly holds: readonly components["schemas"]["CardHoldInput"][];
+            readonly refundable: readonly {
+                readonly id: string;
+                readonly method: string;
+                /** Format: date */
+                readonly on: string;
+                readonly amount: components["schemas"]["MoneyInput"];
+                readonly left: components["schemas"]["MoneyInput"];
+                readonly fromDeposit: boolean;
+            }[];
+            readonly entries: readonly components["schemas"]["PaymentInput"][];
+            readonly undoable: readonly {
+                readonly id: string;
+                readonly failed: boolean;
+            }[];
+            readonly toInvoice: components["schemas"]["InvoiceDraftInput"] | null;
+            readonly invoices: readonly components["schemas"]["InvoiceInput"][];
+        };
+        readonly FirmOnInvoicesInput: {
+            readonly name: string;
+            readonly address: string;
+            readonly vatNumber: string | null;
+        };
+        readonly MoneyPageInput: {
+            /** Format: date */
+            readonly today: string;
+            readonly held: {
+                readonly deposits: components["schemas"]["MoneyInput"];
+                readonly prepaid: components["schemas"]["MoneyInput"];
+                readonly total: components["schemas"]["MoneyInput"];
+                readonly onCards: components["schemas"]["MoneyInput"];
+                readonly hires: readonly {
+                    readonly hireId: string;
+                    readonly reference: string;
+                    readonly customer: string;
+                    readonly registration: string;
+                    readonly stage: string;
+                    readonly deposits: components["schemas"]["MoneyInput"];
+                    readonly prepaid: components["schemas"]["MoneyInput"];
+                    readonly onCards: components["schemas"]["MoneyInput"];
+                }[];
+            };
+            readonly overdue: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+                readonly stage: string;
+                /** @enum {string} */
+                readonly what: "bookingDeposit" | "balance" | "part" | "charges";
+                /** Format: date */
+                readonly dueOn: string;
+                readonly open: components["schemas"]["MoneyInput"];
+                readonly days: number;
+            }[];
+            readonly toPayBack: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+                readonly stage: string;
+                readonly amount: components["schemas"]["MoneyInput"];
+            }[];
+            readonly holds: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+                readonly stage: string;
+                readonly hold: components["schemas"]["CardHoldInput"];
+            }[];
+            readonly failed: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+                readonly stage: string;
+                readonly amount: components["schemas"]["MoneyInput"];
+                /** Format: date */
+                readonly on: string;
+                readonly note: string | null;
+                readonly owed: components["schemas"]["MoneyInput"];
+            }[];
+            readonly vat: readonly {
+                /** @enum {string} */
+                readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
+                /** @enum {string} */
+                readonly kind: "standard" | "exempt" | "outsideScope";
+                readonly ratePercent: number;
+                readonly source: string;
+                readonly isRead: boolean;
+                readonly toConfirm: string | null;
+            }[];
+            readonly firm: components["schemas"]["FirmOnInvoicesInput"] | null;
+            readonly accounts: readonly ("card" | "bank" | "cash" | "hirers" | "deposits" | "sales.standard" | "sales.exempt" | "sales.outsideScope" | "vat")[];
+        };
+        readonly PartyInput: {
+            readonly travellers: readonly {
+                readonly id: string;
+                readonly name?: string;
+                /** @enum {string} */
+                readonly kind: "adult" | "child";
+                readonly ageYears?: number;
+                readonly heightCm?: number;
+                readonly massKg?: number;
+            }[];
+            readonly sleepers?: number;
+            readonly dogs: number;
+            /** @enum {string} */
+            readonly experience: "first" | "some" | "knowsThisVehicle";
+        };
+        readonly DriverInput: {
+            readonly id: string;
+            readonly name: string;
+            /** Format: date */
+            readonly born: string;
+            readonly main: boolean;
+            readonly licence: {
+                /** @enum {string} */
+                readonly issuedBy: "GB" | "NI" | "EEA" | "other";
+                /** Format: date */
+                readonly firstCarEntitlement: string;
+                readonly categories: readonly {
+                    /** @enum {string} */
+                    readonly category: "B" | "BE" | "C1" | "C1E" | "C";
+                    /** Format: date */
+                    readonly from: string;
+                    /** Format: date */
+                    readonly to: string;
+                }[];
+                /** Format: date */
+                readonly photocardTo?: string;
+                readonly endorsements: readonly {
+                    readonly code: string;
+                    /** Format: date */
+                    readonly offence: string;
+                    readonly points: number;
+                }[];
+                /** Format: date */
+                readonly checkedOn?: string;
+                readonly otherEvidence?: {
+                    readonly seen: string;
+                    readonly by: string;
+                };
+                /** Format: date */
+                readonly visitingSince?: string;
+            };
+            readonly faultIncidents3y: number;
+            readonly disqualified3y: boolean;
+        };
+        readonly TripInput: {
+            readonly depot: {
+                readonly name: string;
+                readonly country: string;
+                readonly latitudeDeg: number;
+                readonly longitudeDeg: number;
+                readonly elevationM?: number;
+            };
+            readonly depart: string;
+            readonly return: string;
+            readonly returnDrive: {
+                readonly distanceKm: number;
+                readonly minutes: number;
+            };
+            readonly timeZone: string;
+            readonly stops: readonly {
+                readonly place: {
+                    readonly name: string;
+                    readonly country: string;
+                    readonly latitudeDeg: number;
+                    readonly longitudeDeg: number;
+                    readonly elevationM?: number;
+                };
+                readonly arrive: string;
+                readonly leave: string;
+                readonly drive: {
+                    readonly distanceKm: number;
+                    readonly minutes: number;
+                };
+                readonly pitch: {
+                    readonly postAmperes: number;
+                    readonly freshWater: boolean;
+                    readonly wasteDrain: boolean;
+                    readonly cassettePoint: boolean;
+                    readonly lpgExchange: boolean;
+                };
+                readonly acts: readonly ("plugIn" | "fillWater" | "emptyWaste" | "emptyCassette" | "exchangeLpg" | "fillFuel" | "fillDef")[];
+                readonly settings?: {
+                    readonly [key: string]: {
+                        readonly [key: string]: number | string | boolean;
+                    };
+                };
+                readonly leaveWithWaterL?: number;
+            }[];
+            readonly departWith: {
+                readonly [key: string]: number;
+            };
+            readonly settings: {
+                readonly [key: string]: {
+                    readonly [key: string]: number | string | boolean;
+                };
+            };
+            readonly weather?: {
+                readonly source: string;
+                readonly issued: string;
+                readonly days: readonly {
+                    /** Format: date */
+                    readonly date: string;
+                    readonly latitudeDeg: number;
+                    readonly longitudeDeg: number;
+                    readonly minC: number;
+                    readonly maxC: number;
+                    readonly sunKwhM2?: number;
+                }[];
+            };
+        };
+        readonly LoadPlanInput: {
+            readonly seats: readonly {
+                readonly travellerId: string;
+                readonly behindFrontAxleM: number;
+                /** @enum {string} */
+                readonly place?: "driver" | "passenger" | "rowTwo" | "rowThree" | "side";
+            }[];
+            readonly items: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly massKg: number;
+                readonly behindFrontAxleM: number;
+                readonly removable: boolean;
+                readonly sdKg?: number;
+                /** @enum {string} */
+                readonly kind?: "luggage" | "food" | "bedding" | "bike" | "bikeRack" | "awning" | "childSeat" | "extra" | "other";
+                /** @enum {string} */
+                readonly place?: "cab" | "floor" | "lockers" | "underBed" | "overCab" | "garage" | "roof" | "rack" | "wall";
+                readonly movable?: boolean;
+            }[];
+            readonly waterLitres: number;
+            readonly fuelShare: number;
+            readonly lpgCylinders: number;
+            readonly placeLimitsKg?: {
+                readonly [key: string]: number;
+            };
+        };
+        /** @enum {string} */
+        readonly StageInput: "enquiry" | "quote" | "booked" | "handedOver" | "onHire" | "returned" | "settled" | "closed" | "lost" | "cancelled" | "noShow";
+        readonly CustomerInput: {
+            readonly name: string;
+            readonly telephone: string;
+            /** Format: email */
+            readonly email: string;
+            readonly address?: string;
+        };
+        readonly AskedInput: {
+            readonly countries: readonly string[];
+            readonly extras: readonly {
+                readonly id: string;
+                readonly count: number;
+            }[];
+            readonly drivers: number;
+        };
+        readonly NewHireInput: {
+            readonly customer: components["schemas"]["CustomerInput"];
+            readonly party: components["schemas"]["PartyInput"];
+            readonly from: string;
+            readonly to: string;
+            readonly wishes?: string;
+            readonly vehicleId?: string;
+            readonly asked?: components["schemas"]["AskedInput"];
+        };
+        readonly HireSummaryInput: {
+            readonly id: string;
+            readonly reference: string;
+            readonly stage: components["schemas"]["StageInput"];
+            readonly customer: string;
+            readonly people: number;
+            readonly dogs: number;
+            readonly from: string;
+            readonly to: string;
+            readonly vehicle: {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+            } | null;
+            readonly glass: components["schemas"]["GlassStateInput"] | null;
+            readonly worst: components["schemas"]["FindingInput"] | null;
+            readonly late: ("out" | "back") | null;
+            readonly toActOn: number;
+            readonly owedPence: number;
+        };
+        readonly HireListInput: {
+            readonly hires: readonly components["schemas"]["HireSummaryInput"][];
+            readonly next: string | null;
+        };
+        readonly WaitInput: {
+            readonly code: string;
+            /** @enum {string} */
+            readonly whose: "desk" | "yard" | "hirer" | "manager" | "insurer" | "nobody";
+            readonly facts: {
+                readonly [key: string]: components["schemas"]["FigureInput"] | string | number;
+            };
+        };
+        readonly QuoteStateInput: {
+            readonly at: string;
+            readonly acceptedAt: string | null;
+            readonly discount?: components["schemas"]["DiscountInput"] | null;
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["FindingInput"][];
+            readonly total: components["schemas"]["MoneyInput"] | null;
+        };
+        readonly LoadStateInput: {
+            readonly plan: components["schemas"]["LoadPlanInput"] | null;
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["FindingInput"][];
+        };
+        readonly ForecastStateInput: {
+            readonly inputHash: string;
+            readonly engineVersion: string;
+            readonly seed: number;
+            readonly runs: number;
+            readonly cached: boolean;
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["FindingInput"][];
+        };
+        readonly BriefingStateInput: {
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["FindingInput"][];
+            readonly signed: readonly string[];
+        };
+        readonly HirePageInput: {
+            readonly hire: components["schemas"]["HireSummaryInput"];
+            readonly version: number;
+            readonly wishes: string | null;
+            readonly asked: components["schemas"]["AskedInput"] | null;
+            readonly waiting: {
+                readonly since: string;
+                readonly classes: readonly string[];
+                readonly flexDays: number;
+            } | null;
+            readonly ending: {
+                readonly as: string;
+                readonly code: string | null;
+                readonly at: string;
+                readonly charge: {
+                    readonly daysBefore: components["schemas"]["FigureInput"];
+                    readonly keepPercent: components["schemas"]["FigureInput"];
+                    readonly step: {
+                        readonly atLeastDaysBefore: number;
+                        readonly keepPercent: number;
+                    } | null;
+                    readonly keep: components["schemas"]["MoneyInput"];
+                    readonly paid: components["schemas"]["MoneyInput"];
+                    readonly refund: components["schemas"]["MoneyInput"];
+                    readonly owed: components["schemas"]["MoneyInput"];
+                } | null;
+                readonly termsId: string | null;
+            } | null;
+            readonly customer: {
+                readonly name: string;
+                readonly telephone: string;
+                readonly email: string;
+                readonly address?: string;
+            };
+            readonly party: components["schemas"]["PartyInput"];
+            readonly vehicle: {
+                readonly id: string;
+                readonly versionId: string;
+                /** @description engine: VehicleDescription */
+                readonly description: unknown;
+            } | null;
+            readonly drivers: readonly components["schemas"]["DriverInput"][];
+            readonly trip: components["schemas"]["TripInput"] | null;
+            readonly load: components["schemas"]["LoadStateInput"] | null;
+            readonly forecastHash: string | null;
+            readonly quote: components["schemas"]["QuoteStateInput"] | null;
+            readonly payments: readonly components["schemas"]["PaymentInput"][];
+            readonly money: {
+                readonly price: components["schemas"]["MoneyInput"];
+                readonly paid: components["schemas"]["MoneyInput"];
+                readonly owed: components["schemas"]["MoneyInput"];
+                readonly depositDue: components["schemas"]["MoneyInput"];
+                readonly depositHeld: components["schemas"]["MoneyInput"];
+            };
+            readonly glass: components["schemas"]["GlassInput"] | null;
+            readonly conditions: readonly components["schemas"]["FindingInput"][];
+            readonly records: {
+                readonly count: number;
+                readonly head: string | null;
+                readonly out: {
+                    readonly started: boolean;
+                    readonly marks: number;
+                    readonly photos: number;
+                    readonly readings: number;
+                    readonly signed: boolean;
+                };
+                readonly back: {
+                    readonly started: boolean;
+                    readonly marks: number;
+                    readonly photos: number;
+                    readonly readings: number;
+                    readonly signed: boolean;
+                };
+                readonly panelReadings: number;
+            };
+            readonly signaturesNeeded: readonly string[];
+            readonly signatures: readonly {
+                readonly what: string;
+                readonly by: string;
+                readonly at: string;
+                readonly recordId: string;
+                readonly covers: number;
+            }[];
+            readonly waits: readonly components["schemas"]["WaitInput"][];
+            readonly settlement: components["schemas"]["SettlementStateInput"] | null;
+            readonly differences: readonly components["schemas"]["DifferenceInput"][];
+            readonly hirerLink: {
+                readonly expires: string;
+            } | null;
+            readonly history: readonly {
+                readonly at: string;
+                readonly by: string;
+                readonly what: string;
+                readonly facts: {
+                    readonly [key: string]: unknown;
+                };
+            }[];
+        };
+        readonly NewStockItemInput: {
+            readonly kind: string;
+            readonly name: string;
+            readonly size?: string;
+            readonly count: number;
+            /** Format: date */
+            readonly validFrom?: string;
+            /** Format: date */
+            readonly expiresOn?: string;
+            /** Format: date */
+            readonly retiredOn?: string;
+            /** @default [] */
+            readonly puts: readonly string[];
+            readonly vehicleId?: string;
+            readonly note?: string;
+        };
+        readonly ChangeStockItemInput: {
+            readonly kind: string;
+            readonly name: string;
+            readonly size?: string;
+            readonly count: number;
+            /** Format: date */
+            readonly validFrom?: string;
+            /** Format: date */
+            readonly expiresOn?: string;
+            /** Format: date */
+            readonly retiredOn?: string;
+            /** @default [] */
+            readonly puts: readonly string[];
+            readonly vehicleId?: string;
+            readonly note?: string;
+            readonly version: number;
+            readonly reason: string;
+        };
+        readonly StockItemInput: {
+            readonly id: string;
+            readonly kind: string;
+            readonly name: string;
+            readonly size?: string;
+            readonly count: number;
+            /** Format: date */
+            readonly validFrom?: string;
+            /** Format: date */
+            readonly expiresOn?: string;
+            /** Format: date */
+            readonly retiredOn?: string;
+            readonly puts: readonly string[];
+            readonly vehicleId?: string;
+            readonly note?: string;
+            readonly version: number;
+            readonly byTerms: boolean;
+            /** @enum {string} */
+            readonly date: "good" | "soon" | "over" | "retired";
+            readonly freeNow: number;
+            readonly holds: readonly {
+                readonly id: string;
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly count: number;
+                readonly from: string;
+                readonly to: string;
+                readonly packedAt: string | null;
+            }[];
+        };
+        readonly StockListInput: {
+            /** Format: date */
+            readonly today: string;
+            readonly items: readonly components["schemas"]["StockItemInput"][];
+        };
+        readonly StockHistoryInput: {
+            readonly item: components["schemas"]["StockItemInput"];
+            readonly history: readonly {
+                readonly at: string;
+                readonly by: string;
+                readonly act: string;
+                readonly reference: string | null;
+                readonly note: string;
+            }[];
+            readonly past: readonly {
+                readonly id: string;
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly count: number;
+                readonly from: string;
+                readonly to: string;
+                readonly packedAt: string | null;
+            }[];
+        };
+        readonly HireStockInput: {
+            readonly asks: readonly {
+                readonly kind: string;
+                readonly size?: string;
+                readonly count: number;
+            }[];
+            readonly holds: readonly {
+                readonly id: string;
+                readonly itemId: string;
+                readonly kind: string;
+                readonly name: string;
+                readonly size: string | null;
+                readonly count: number;
+                readonly puts: readonly string[];
+                readonly expiresOn: string | null;
+                readonly packedAt: string | null;
+                readonly isBack: boolean;
+            }[];
+            readonly kinds: readonly {
+                readonly kind: string;
+                readonly sizes: readonly string[];
+            }[];
+            readonly findings: readonly components["schemas"]["FindingInput"][];
+            readonly short: readonly {
+                readonly kind: string;
+                readonly holders: readonly {
+                    readonly reference: string;
+                    readonly customer: string;
+                    readonly count: number;
+                    readonly from: string;
+                    readonly to: string;
+                }[];
+                readonly backAt: string | null;
+                readonly fitsFrom: string | null;
+            }[];
+        };
+        readonly SetHireStockInput: {
+            readonly asks: readonly {
+                readonly kind: string;
+                readonly size?: string;
+                readonly count: number;
+            }[];
+        };
+        readonly StockActInput: {
+            /** @enum {string} */
+            readonly act: "pack" | "unpack" | "back";
+            readonly note?: string;
+        };
+        readonly AvailabilityQueryInput: {
+            readonly party: components["schemas"]["PartyInput"];
+            readonly from: string;
+            readonly to: string;
+            readonly asked?: components["schemas"]["AskedInput"];
+        };
+        readonly CounterOfferInput: {
+            readonly vehicleId: string;
+            readonly vehicleName: string;
+            readonly steps: readonly ({
+                /** @constant */
+                readonly kind: "shift";
+                readonly from: string;
+                readonly to: string;
+                readonly hours: number;
+            } | {
+                /** @constant */
+                readonly kind: "otherCrossing";
+            } | {
+                /** @constant */
+                readonly kind: "moveHire";
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly vehicleName: string;
+            } | {
+                /** @constant */
+                readonly kind: "decideOnDogs";
+                readonly dogs: number;
+            } | {
+                /** @constant */
+                readonly kind: "secondVehicle";
+                readonly people: number;
+                readonly vehicleName: string;
+            })[];
+            readonly trouble: components["schemas"]["FigureInput"];
+        };
+        readonly AvailabilityInput: {
+            readonly offers?: readonly components["schemas"]["CounterOfferInput"][];
+            readonly vehicles: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+                readonly possible: boolean;
+                readonly findings: readonly components["schemas"]["FindingInput"][];
+                readonly nearestChanges: readonly {
+                    /** @enum {string} */
+                    readonly kind: "shift" | "smallerParty" | "renewDue" | "waivePets" | "otherLength" | "fewerExtras" | "otherVehicle";
+                    readonly from?: string;
+                    readonly to?: string;
+                    readonly shiftHours?: number;
+                    readonly people?: number;
+                    readonly extra?: string;
+                    readonly count?: number;
+                    readonly vehicleId?: string;
+                    readonly vehicleName?: string;
+                }[];
+                readonly price: components["schemas"]["MoneyInput"] | null;
+            }[];
+            readonly short?: readonly {
+                readonly kind: string;
+                readonly holders: readonly {
+                    readonly reference: string;
+                    readonly customer: string;
+                    readonly count: number;
+                    readonly from: string;
+                    readonly to: string;
+                }[];
+                readonly backAt: string | null;
+                readonly fitsFrom: string | null;
+            }[];
+        };
         readonly CalendarFeedInput: {
             readonly id: string;
             /** @enum {string} */
@@ -2937,6 +3912,13 @@ export interface components {
                 } | null;
             }[];
         };
+        readonly PutDriverParticularsInput: {
+            readonly address?: string;
+            readonly licenceNumber?: string;
+        };
+        readonly LicenceNumberInput: {
+            readonly licenceNumber: string;
+        };
         readonly DepotSettingsInput: {
             readonly name: string;
             readonly telephone: string;
@@ -2978,941 +3960,6 @@ export interface components {
                 readonly to: string;
             }[];
             readonly version: number;
-        };
-        readonly DiscountInput: {
-            readonly kind: string;
-            readonly percent?: number;
-            readonly pence?: number;
-            readonly reason: string;
-        };
-        readonly WaitingInput: {
-            readonly hireId: string;
-            readonly reference: string;
-            readonly customer: string;
-            readonly telephone: string;
-            readonly people: number;
-            readonly from: string;
-            readonly to: string;
-            readonly since: string;
-            readonly classes: readonly string[];
-            readonly flexDays: number;
-            readonly could: readonly {
-                readonly id: string;
-                readonly name: string;
-                readonly registration: string;
-                readonly from: string;
-                readonly to: string;
-                readonly price: components["schemas"]["MoneyInput"] | null;
-            }[];
-        };
-        readonly EndingInput: {
-            readonly hireId: string;
-            readonly reference: string;
-            readonly customer: string;
-            readonly telephone: string;
-            readonly people: number;
-            readonly from: string;
-            readonly to: string;
-            /** @enum {string} */
-            readonly as: "lost" | "cancelled" | "noShow";
-            readonly code: ("price" | "datesTaken" | "tooSmall" | "licence" | "insurance" | "pets" | "elsewhere" | "noAnswer" | "plansChanged" | "illness" | "other") | null;
-            readonly reason: string;
-            readonly at: string;
-            readonly keep: components["schemas"]["MoneyInput"] | null;
-            readonly refund: components["schemas"]["MoneyInput"] | null;
-        };
-        readonly EnquiriesInput: {
-            readonly waiting: readonly components["schemas"]["WaitingInput"][];
-            readonly classes: readonly string[];
-            readonly ended: readonly components["schemas"]["EndingInput"][];
-            readonly reasons: readonly {
-                readonly as: string;
-                readonly code: string;
-                readonly count: number;
-            }[];
-        };
-        readonly WaitForInput: {
-            readonly classes: readonly string[];
-            readonly flexDays: number;
-        };
-        readonly TakeHireInput: {
-            readonly vehicleId: string;
-            readonly extras?: readonly {
-                readonly id: string;
-                readonly count: number;
-            }[];
-            readonly from?: string;
-            readonly to?: string;
-        };
-        readonly EndingPreviewInput: {
-            readonly charge: {
-                readonly daysBefore: components["schemas"]["FigureInput"];
-                readonly keepPercent: components["schemas"]["FigureInput"];
-                readonly step: {
-                    readonly atLeastDaysBefore: number;
-                    readonly keepPercent: number;
-                } | null;
-                readonly keep: components["schemas"]["MoneyInput"];
-                readonly paid: components["schemas"]["MoneyInput"];
-                readonly refund: components["schemas"]["MoneyInput"];
-                readonly owed: components["schemas"]["MoneyInput"];
-            } | null;
-            readonly termsId: string | null;
-            readonly nextInLine: readonly {
-                readonly hireId: string;
-                readonly reference: string;
-                readonly customer: string;
-            }[];
-        };
-        readonly NewPaymentInput: {
-            readonly id: string;
-            /** @enum {string} */
-            readonly kind: "payment" | "depositHeld" | "depositReleased" | "depositCharged" | "refund";
-            readonly pence: number;
-            /** Format: date */
-            readonly on: string;
-            /** @enum {string} */
-            readonly method: "card" | "transfer" | "cash" | "cardHold";
-            readonly of?: string;
-            readonly note?: string;
-        };
-        readonly PaymentInput: {
-            readonly id: string;
-            /** @enum {string} */
-            readonly kind: "payment" | "refund" | "depositHeld" | "depositReleased" | "depositCharged" | "charge" | "credit" | "failed" | "correction";
-            readonly amount: components["schemas"]["MoneyInput"];
-            /** Format: date */
-            readonly on: string;
-            readonly method: string;
-            readonly of: string | null;
-            readonly undoneBy: string | null;
-            readonly note: string | null;
-            readonly by: string;
-            readonly at: string;
-        };
-        readonly PaymentPartsInput: {
-            readonly agreed: readonly {
-                /** Format: date */
-                readonly dueOn: string;
-                readonly pence: number;
-            }[];
-        };
-        readonly NewChargeInput: {
-            readonly id: string;
-            /** @enum {string} */
-            readonly kind: "charge" | "credit";
-            /** @enum {string} */
-            readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
-            readonly pence: number;
-            /** Format: date */
-            readonly on: string;
-            readonly note: string;
-        };
-        readonly NewRefundInput: {
-            readonly id: string;
-            readonly of: string;
-            readonly pence: number;
-            /** Format: date */
-            readonly on: string;
-            readonly reason: string;
-        };
-        readonly UndoEntryInput: {
-            readonly id: string;
-            readonly entryId: string;
-            /** @enum {string} */
-            readonly kind: "failed" | "correction";
-            /** Format: date */
-            readonly on: string;
-            readonly reason: string;
-        };
-        readonly CreditInvoiceInput: {
-            readonly reason: string;
-        };
-        readonly InvoiceLineInput: {
-            readonly key: string;
-            /** @enum {string} */
-            readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
-            readonly text: string;
-            readonly facts: {
-                readonly [key: string]: string | number;
-            };
-            /** @enum {string} */
-            readonly vat: "standard" | "exempt" | "outsideScope";
-            readonly ratePercent: number;
-            readonly netPence: number;
-            readonly vatPence: number;
-            readonly grossPence: number;
-        };
-        readonly InvoiceDraftInput: {
-            /** @enum {string} */
-            readonly kind: "invoice" | "creditNote";
-            readonly lines: readonly components["schemas"]["InvoiceLineInput"][];
-            readonly net: components["schemas"]["MoneyInput"];
-            readonly vat: components["schemas"]["MoneyInput"];
-            readonly total: components["schemas"]["MoneyInput"];
-        };
-        readonly InvoiceInput: {
-            readonly id: string;
-            readonly number: string;
-            /** @enum {string} */
-            readonly kind: "invoice" | "creditNote";
-            /** Format: date */
-            readonly on: string;
-            readonly total: components["schemas"]["MoneyInput"];
-            readonly vat: components["schemas"]["MoneyInput"];
-            readonly of: string | null;
-            readonly creditedBy: string | null;
-            readonly reason: string | null;
-            readonly by: string;
-        };
-        readonly InstalmentInput: {
-            /** @enum {string} */
-            readonly what: "bookingDeposit" | "balance" | "part" | "charges";
-            /** Format: date */
-            readonly dueOn: string;
-            readonly amount: components["schemas"]["MoneyInput"];
-            readonly open: components["schemas"]["MoneyInput"];
-            readonly overdueDays: number;
-        };
-        readonly CardHoldInput: {
-            readonly id: string;
-            readonly amount: components["schemas"]["MoneyInput"];
-            /** Format: date */
-            readonly on: string;
-            /** Format: date */
-            readonly standsTo: string;
-            /** Format: date */
-            readonly neededTo: string;
-            /** @enum {string} */
-            readonly state: "stands" | "lapsesBefore" | "lapsed";
-            readonly daysLeft: number;
-        };
-        readonly HireMoneyInput: {
-            readonly price: components["schemas"]["MoneyInput"];
-            readonly due: components["schemas"]["MoneyInput"];
-            readonly settled: components["schemas"]["MoneyInput"];
-            readonly owed: components["schemas"]["MoneyInput"];
-            readonly depositDue: components["schemas"]["MoneyInput"];
-            readonly depositHeld: components["schemas"]["MoneyInput"];
-            readonly instalments: readonly components["schemas"]["InstalmentInput"][];
-            readonly agreed: readonly {
-                /** Format: date */
-                readonly dueOn: string;
-                readonly pence: number;
-            }[];
-            readonly holds: readonly components["schemas"]["CardHoldInput"][];
-            readonly refundable: readonly {
-                readonly id: string;
-                readonly method: string;
-                /** Format: date */
-                readonly on: string;
-                readonly amount: components["schemas"]["MoneyInput"];
-                readonly left: components["schemas"]["MoneyInput"];
-                readonly fromDeposit: boolean;
-            }[];
-            readonly entries: readonly components["schemas"]["PaymentInput"][];
-            readonly undoable: readonly {
-                readonly id: string;
-                readonly failed: boolean;
-            }[];
-            readonly toInvoice: components["schemas"]["InvoiceDraftInput"] | null;
-            readonly invoices: readonly components["schemas"]["InvoiceInput"][];
-        };
-        readonly FirmOnInvoicesInput: {
-            readonly name: string;
-            readonly address: string;
-            readonly vatNumber: string | null;
-        };
-        readonly MoneyPageInput: {
-            /** Format: date */
-            readonly today: string;
-            readonly held: {
-                readonly deposits: components["schemas"]["MoneyInput"];
-                readonly prepaid: components["schemas"]["MoneyInput"];
-                readonly total: components["schemas"]["MoneyInput"];
-                readonly onCards: components["schemas"]["MoneyInput"];
-                readonly hires: readonly {
-                    readonly hireId: string;
-                    readonly reference: string;
-                    readonly customer: string;
-                    readonly registration: string;
-                    readonly stage: string;
-                    readonly deposits: components["schemas"]["MoneyInput"];
-                    readonly prepaid: components["schemas"]["MoneyInput"];
-                    readonly onCards: components["schemas"]["MoneyInput"];
-                }[];
-            };
-            readonly overdue: readonly {
-                readonly hireId: string;
-                readonly reference: string;
-                readonly customer: string;
-                readonly registration: string;
-                readonly stage: string;
-                /** @enum {string} */
-                readonly what: "bookingDeposit" | "balance" | "part" | "charges";
-                /** Format: date */
-                readonly dueOn: string;
-                readonly open: components["schemas"]["MoneyInput"];
-                readonly days: number;
-            }[];
-            readonly toPayBack: readonly {
-                readonly hireId: string;
-                readonly reference: string;
-                readonly customer: string;
-                readonly registration: string;
-                readonly stage: string;
-                readonly amount: components["schemas"]["MoneyInput"];
-            }[];
-            readonly holds: readonly {
-                readonly hireId: string;
-                readonly reference: string;
-                readonly customer: string;
-                readonly registration: string;
-                readonly stage: string;
-                readonly hold: components["schemas"]["CardHoldInput"];
-            }[];
-            readonly failed: readonly {
-                readonly hireId: string;
-                readonly reference: string;
-                readonly customer: string;
-                readonly registration: string;
-                readonly stage: string;
-                readonly amount: components["schemas"]["MoneyInput"];
-                /** Format: date */
-                readonly on: string;
-                readonly note: string | null;
-                readonly owed: components["schemas"]["MoneyInput"];
-            }[];
-            readonly vat: readonly {
-                /** @enum {string} */
-                readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
-                /** @enum {string} */
-                readonly kind: "standard" | "exempt" | "outsideScope";
-                readonly ratePercent: number;
-                readonly source: string;
-                readonly isRead: boolean;
-                readonly toConfirm: string | null;
-            }[];
-            readonly firm: components["schemas"]["FirmOnInvoicesInput"] | null;
-            readonly accounts: readonly ("card" | "bank" | "cash" | "hirers" | "deposits" | "sales.standard" | "sales.exempt" | "sales.outsideScope" | "vat")[];
-        };
-        readonly NewStockItemInput: {
-            readonly kind: string;
-            readonly name: string;
-            readonly size?: string;
-            readonly count: number;
-            /** Format: date */
-            readonly validFrom?: string;
-            /** Format: date */
-            readonly expiresOn?: string;
-            /** Format: date */
-            readonly retiredOn?: string;
-            /** @default [] */
-            readonly puts: readonly string[];
-            readonly vehicleId?: string;
-            readonly note?: string;
-        };
-        readonly ChangeStockItemInput: {
-            readonly kind: string;
-            readonly name: string;
-            readonly size?: string;
-            readonly count: number;
-            /** Format: date */
-            readonly validFrom?: string;
-            /** Format: date */
-            readonly expiresOn?: string;
-            /** Format: date */
-            readonly retiredOn?: string;
-            /** @default [] */
-            readonly puts: readonly string[];
-            readonly vehicleId?: string;
-            readonly note?: string;
-            readonly version: number;
-            readonly reason: string;
-        };
-        readonly StockItemInput: {
-            readonly id: string;
-            readonly kind: string;
-            readonly name: string;
-            readonly size?: string;
-            readonly count: number;
-            /** Format: date */
-            readonly validFrom?: string;
-            /** Format: date */
-            readonly expiresOn?: string;
-            /** Format: date */
-            readonly retiredOn?: string;
-            readonly puts: readonly string[];
-            readonly vehicleId?: string;
-            readonly note?: string;
-            readonly version: number;
-            readonly byTerms: boolean;
-            /** @enum {string} */
-            readonly date: "good" | "soon" | "over" | "retired";
-            readonly freeNow: number;
-            readonly holds: readonly {
-                readonly id: string;
-                readonly hireId: string;
-                readonly reference: string;
-                readonly customer: string;
-                readonly count: number;
-                readonly from: string;
-                readonly to: string;
-                readonly packedAt: string | null;
-            }[];
-        };
-        readonly StockListInput: {
-            /** Format: date */
-            readonly today: string;
-            readonly items: readonly components["schemas"]["StockItemInput"][];
-        };
-        readonly StockHistoryInput: {
-            readonly item: components["schemas"]["StockItemInput"];
-            readonly history: readonly {
-                readonly at: string;
-                readonly by: string;
-                readonly act: string;
-                readonly reference: string | null;
-                readonly note: string;
-            }[];
-            readonly past: readonly {
-                readonly id: string;
-                readonly hireId: string;
-                readonly reference: string;
-                readonly customer: string;
-                readonly count: number;
-                readonly from: string;
-                readonly to: string;
-                readonly packedAt: string | null;
-            }[];
-        };
-        readonly HireStockInput: {
-            readonly asks: readonly {
-                readonly kind: string;
-                readonly size?: string;
-                readonly count: number;
-            }[];
-            readonly holds: readonly {
-                readonly id: string;
-                readonly itemId: string;
-                readonly kind: string;
-                readonly name: string;
-                readonly size: string | null;
-                readonly count: number;
-                readonly puts: readonly string[];
-                readonly expiresOn: string | null;
-                readonly packedAt: string | null;
-                readonly isBack: boolean;
-            }[];
-            readonly kinds: readonly {
-                readonly kind: string;
-                readonly sizes: readonly string[];
-            }[];
-            readonly findings: readonly components["schemas"]["FindingInput"][];
-            readonly short: readonly {
-                readonly kind: string;
-                readonly holders: readonly {
-                    readonly reference: string;
-                    readonly customer: string;
-                    readonly count: number;
-                    readonly from: string;
-                    readonly to: string;
-                }[];
-                readonly backAt: string | null;
-                readonly fitsFrom: string | null;
-            }[];
-        };
-        readonly SetHireStockInput: {
-            readonly asks: readonly {
-                readonly kind: string;
-                readonly size?: string;
-                readonly count: number;
-            }[];
-        };
-        readonly StockActInput: {
-            /** @enum {string} */
-            readonly act: "pack" | "unpack" | "back";
-            readonly note?: string;
-        };
-        readonly PartyInput: {
-            readonly travellers: readonly {
-                readonly id: string;
-                readonly name?: string;
-                /** @enum {string} */
-                readonly kind: "adult" | "child";
-                readonly ageYears?: number;
-                readonly heightCm?: number;
-                readonly massKg?: number;
-            }[];
-            readonly sleepers?: number;
-            readonly dogs: number;
-            /** @enum {string} */
-            readonly experience: "first" | "some" | "knowsThisVehicle";
-        };
-        readonly DriverInput: {
-            readonly id: string;
-            readonly name: string;
-            /** Format: date */
-            readonly born: string;
-            readonly main: boolean;
-            readonly licence: {
-                /** @enum {string} */
-                readonly issuedBy: "GB" | "NI" | "EEA" | "other";
-                /** Format: date */
-                readonly firstCarEntitlement: string;
-                readonly categories: readonly {
-                    /** @enum {string} */
-                    readonly category: "B" | "BE" | "C1" | "C1E" | "C";
-                    /** Format: date */
-                    readonly from: string;
-                    /** Format: date */
-                    readonly to: string;
-                }[];
-                /** Format: date */
-                readonly photocardTo?: string;
-                readonly endorsements: readonly {
-                    readonly code: string;
-                    /** Format: date */
-                    readonly offence: string;
-                    readonly points: number;
-                }[];
-                /** Format: date */
-                readonly checkedOn?: string;
-                readonly otherEvidence?: {
-                    readonly seen: string;
-                    readonly by: string;
-                };
-                /** Format: date */
-                readonly visitingSince?: string;
-            };
-            readonly faultIncidents3y: number;
-            readonly disqualified3y: boolean;
-        };
-        readonly TripInput: {
-            readonly depot: {
-                readonly name: string;
-                readonly country: string;
-                readonly latitudeDeg: number;
-                readonly longitudeDeg: number;
-                readonly elevationM?: number;
-            };
-            readonly depart: string;
-            readonly return: string;
-            readonly returnDrive: {
-                readonly distanceKm: number;
-                readonly minutes: number;
-            };
-            readonly timeZone: string;
-            readonly stops: readonly {
-                readonly place: {
-                    readonly name: string;
-                    readonly country: string;
-                    readonly latitudeDeg: number;
-                    readonly longitudeDeg: number;
-                    readonly elevationM?: number;
-                };
-                readonly arrive: string;
-                readonly leave: string;
-                readonly drive: {
-                    readonly distanceKm: number;
-                    readonly minutes: number;
-                };
-                readonly pitch: {
-                    readonly postAmperes: number;
-                    readonly freshWater: boolean;
-                    readonly wasteDrain: boolean;
-                    readonly cassettePoint: boolean;
-                    readonly lpgExchange: boolean;
-                };
-                readonly acts: readonly ("plugIn" | "fillWater" | "emptyWaste" | "emptyCassette" | "exchangeLpg" | "fillFuel" | "fillDef")[];
-                readonly settings?: {
-                    readonly [key: string]: {
-                        readonly [key: string]: number | string | boolean;
-                    };
-                };
-                readonly leaveWithWaterL?: number;
-            }[];
-            readonly departWith: {
-                readonly [key: string]: number;
-            };
-            readonly settings: {
-                readonly [key: string]: {
-                    readonly [key: string]: number | string | boolean;
-                };
-            };
-            readonly weather?: {
-                readonly source: string;
-                readonly issued: string;
-                readonly days: readonly {
-                    /** Format: date */
-                    readonly date: string;
-                    readonly latitudeDeg: number;
-                    readonly longitudeDeg: number;
-                    readonly minC: number;
-                    readonly maxC: number;
-                    readonly sunKwhM2?: number;
-                }[];
-            };
-        };
-        readonly LoadPlanInput: {
-            readonly seats: readonly {
-                readonly travellerId: string;
-                readonly behindFrontAxleM: number;
-                /** @enum {string} */
-                readonly place?: "driver" | "passenger" | "rowTwo" | "rowThree" | "side";
-            }[];
-            readonly items: readonly {
-                readonly id: string;
-                readonly name: string;
-                readonly massKg: number;
-                readonly behindFrontAxleM: number;
-                readonly removable: boolean;
-                readonly sdKg?: number;
-                /** @enum {string} */
-                readonly kind?: "luggage" | "food" | "bedding" | "bike" | "bikeRack" | "awning" | "childSeat" | "extra" | "other";
-                /** @enum {string} */
-                readonly place?: "cab" | "floor" | "lockers" | "underBed" | "overCab" | "garage" | "roof" | "rack" | "wall";
-                readonly movable?: boolean;
-            }[];
-            readonly waterLitres: number;
-            readonly fuelShare: number;
-            readonly lpgCylinders: number;
-            readonly placeLimitsKg?: {
-                readonly [key: string]: number;
-            };
-        };
-        /** @enum {string} */
-        readonly StageInput: "enquiry" | "quote" | "booked" | "handedOver" | "onHire" | "returned" | "settled" | "closed" | "lost" | "cancelled" | "noShow";
-        readonly CustomerInput: {
-            readonly name: string;
-            readonly telephone: string;
-            /** Format: email */
-            readonly email: string;
-            readonly address?: string;
-        };
-        readonly AskedInput: {
-            readonly countries: readonly string[];
-            readonly extras: readonly {
-                readonly id: string;
-                readonly count: number;
-            }[];
-            readonly drivers: number;
-        };
-        readonly NewHireInput: {
-            readonly customer: components["schemas"]["CustomerInput"];
-            readonly party: components["schemas"]["PartyInput"];
-            readonly from: string;
-            readonly to: string;
-            readonly wishes?: string;
-            readonly vehicleId?: string;
-            readonly asked?: components["schemas"]["AskedInput"];
-        };
-        /** @enum {string} */
-        readonly GlassStateInput: "cannotGo" | "notYet" | "goesWithConditions" | "readyWithNotes" | "ready";
-        readonly GateFindingInput: {
-            readonly finding: components["schemas"]["FindingInput"];
-            /** @enum {string} */
-            readonly overridable: "never" | "insurer" | "person";
-            readonly override: {
-                readonly by: string;
-                readonly role: string;
-                readonly at: string;
-                readonly reason: string;
-            } | null;
-        };
-        readonly GateOnGlassInput: {
-            /** @enum {string} */
-            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
-            /** @enum {string} */
-            readonly state: "refused" | "referred" | "notCheckedYet" | "conditions" | "overridden" | "notes" | "clear" | "later";
-            readonly dueAt: string;
-            readonly isDue: boolean;
-            readonly checkedAt: string | null;
-            readonly findings: readonly components["schemas"]["GateFindingInput"][];
-        };
-        readonly GlassInput: {
-            readonly state: components["schemas"]["GlassStateInput"];
-            readonly before: {
-                readonly state: components["schemas"]["GlassStateInput"];
-                readonly at: string;
-            } | null;
-            readonly gates: readonly components["schemas"]["GateOnGlassInput"][];
-            readonly because: readonly {
-                /** @enum {string} */
-                readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
-                readonly code: string;
-                readonly about?: string;
-            }[];
-        };
-        readonly HireSummaryInput: {
-            readonly id: string;
-            readonly reference: string;
-            readonly stage: components["schemas"]["StageInput"];
-            readonly customer: string;
-            readonly people: number;
-            readonly dogs: number;
-            readonly from: string;
-            readonly to: string;
-            readonly vehicle: {
-                readonly id: string;
-                readonly name: string;
-                readonly registration: string;
-            } | null;
-            readonly glass: components["schemas"]["GlassStateInput"] | null;
-            readonly worst: components["schemas"]["FindingInput"] | null;
-            readonly late: ("out" | "back") | null;
-            readonly toActOn: number;
-            readonly owedPence: number;
-        };
-        readonly HireListInput: {
-            readonly hires: readonly components["schemas"]["HireSummaryInput"][];
-            readonly next: string | null;
-        };
-        readonly WaitInput: {
-            readonly code: string;
-            /** @enum {string} */
-            readonly whose: "desk" | "yard" | "hirer" | "manager" | "insurer" | "nobody";
-            readonly facts: {
-                readonly [key: string]: components["schemas"]["FigureInput"] | string | number;
-            };
-        };
-        readonly QuoteStateInput: {
-            readonly at: string;
-            readonly acceptedAt: string | null;
-            readonly discount?: components["schemas"]["DiscountInput"] | null;
-            readonly result: unknown;
-            readonly findings: readonly components["schemas"]["FindingInput"][];
-            readonly total: components["schemas"]["MoneyInput"] | null;
-        };
-        readonly LoadStateInput: {
-            readonly plan: components["schemas"]["LoadPlanInput"] | null;
-            readonly result: unknown;
-            readonly findings: readonly components["schemas"]["FindingInput"][];
-        };
-        readonly ForecastStateInput: {
-            readonly inputHash: string;
-            readonly engineVersion: string;
-            readonly seed: number;
-            readonly runs: number;
-            readonly cached: boolean;
-            readonly result: unknown;
-            readonly findings: readonly components["schemas"]["FindingInput"][];
-        };
-        readonly BriefingStateInput: {
-            readonly result: unknown;
-            readonly findings: readonly components["schemas"]["FindingInput"][];
-            readonly signed: readonly string[];
-        };
-        readonly HirePageInput: {
-            readonly hire: components["schemas"]["HireSummaryInput"];
-            readonly version: number;
-            readonly wishes: string | null;
-            readonly asked: components["schemas"]["AskedInput"] | null;
-            readonly waiting: {
-                readonly since: string;
-                readonly classes: readonly string[];
-                readonly flexDays: number;
-            } | null;
-            readonly ending: {
-                readonly as: string;
-                readonly code: string | null;
-                readonly at: string;
-                readonly charge: {
-                    readonly daysBefore: components["schemas"]["FigureInput"];
-                    readonly keepPercent: components["schemas"]["FigureInput"];
-                    readonly step: {
-                        readonly atLeastDaysBefore: number;
-                        readonly keepPercent: number;
-                    } | null;
-                    readonly keep: components["schemas"]["MoneyInput"];
-                    readonly paid: components["schemas"]["MoneyInput"];
-                    readonly refund: components["schemas"]["MoneyInput"];
-                    readonly owed: components["schemas"]["MoneyInput"];
-                } | null;
-                readonly termsId: string | null;
-            } | null;
-            readonly customer: {
-                readonly name: string;
-                readonly telephone: string;
-                readonly email: string;
-                readonly address?: string;
-            };
-            readonly party: components["schemas"]["PartyInput"];
-            readonly vehicle: {
-                readonly id: string;
-                readonly versionId: string;
-                /** @description engine: VehicleDescription */
-                readonly description: unknown;
-            } | null;
-            readonly drivers: readonly components["schemas"]["DriverInput"][];
-            readonly trip: components["schemas"]["TripInput"] | null;
-            readonly load: components["schemas"]["LoadStateInput"] | null;
-            readonly forecastHash: string | null;
-            readonly quote: components["schemas"]["QuoteStateInput"] | null;
-            readonly payments: readonly components["schemas"]["PaymentInput"][];
-            readonly money: {
-                readonly price: components["schemas"]["MoneyInput"];
-                readonly paid: components["schemas"]["MoneyInput"];
-                readonly owed: components["schemas"]["MoneyInput"];
-                readonly depositDue: components["schemas"]["MoneyInput"];
-                readonly depositHeld: components["schemas"]["MoneyInput"];
-            };
-            readonly glass: components["schemas"]["GlassInput"] | null;
-            readonly conditions: readonly components["schemas"]["FindingInput"][];
-            readonly records: {
-                readonly count: number;
-                readonly head: string | null;
-                readonly out: {
-                    readonly started: boolean;
-                    readonly marks: number;
-                    readonly photos: number;
-                    readonly readings: number;
-                    readonly signed: boolean;
-                };
-                readonly back: {
-                    readonly started: boolean;
-                    readonly marks: number;
-                    readonly photos: number;
-                    readonly readings: number;
-                    readonly signed: boolean;
-                };
-                readonly panelReadings: number;
-            };
-            readonly signaturesNeeded: readonly string[];
-            readonly signatures: readonly {
-                readonly what: string;
-                readonly by: string;
-                readonly at: string;
-                readonly recordId: string;
-                readonly covers: number;
-            }[];
-            readonly waits: readonly components["schemas"]["WaitInput"][];
-            readonly settlement: components["schemas"]["SettlementStateInput"] | null;
-            readonly differences: readonly components["schemas"]["DifferenceInput"][];
-            readonly hirerLink: {
-                readonly expires: string;
-            } | null;
-            readonly history: readonly {
-                readonly at: string;
-                readonly by: string;
-                readonly what: string;
-                readonly facts: {
-                    readonly [key: string]: unknown;
-                };
-            }[];
-        };
-        readonly AvailabilityQueryInput: {
-            readonly party: components["schemas"]["PartyInput"];
-            readonly from: string;
-            readonly to: string;
-            readonly asked?: components["schemas"]["AskedInput"];
-        };
-        readonly CounterOfferInput: {
-            readonly vehicleId: string;
-            readonly vehicleName: string;
-            readonly steps: readonly ({
-                /** @constant */
-                readonly kind: "shift";
-                readonly from: string;
-                readonly to: string;
-                readonly hours: number;
-            } | {
-                /** @constant */
-                readonly kind: "otherCrossing";
-            } | {
-                /** @constant */
-                readonly kind: "moveHire";
-                readonly hireId: string;
-                readonly reference: string;
-                readonly customer: string;
-                readonly vehicleName: string;
-            } | {
-                /** @constant */
-                readonly kind: "decideOnDogs";
-                readonly dogs: number;
-            } | {
-                /** @constant */
-                readonly kind: "secondVehicle";
-                readonly people: number;
-                readonly vehicleName: string;
-            })[];
-            readonly trouble: components["schemas"]["FigureInput"];
-        };
-        readonly AvailabilityInput: {
-            readonly offers?: readonly components["schemas"]["CounterOfferInput"][];
-            readonly vehicles: readonly {
-                readonly id: string;
-                readonly name: string;
-                readonly registration: string;
-                readonly possible: boolean;
-                readonly findings: readonly components["schemas"]["FindingInput"][];
-                readonly nearestChanges: readonly {
-                    /** @enum {string} */
-                    readonly kind: "shift" | "smallerParty" | "renewDue" | "waivePets" | "otherLength" | "fewerExtras" | "otherVehicle";
-                    readonly from?: string;
-                    readonly to?: string;
-                    readonly shiftHours?: number;
-                    readonly people?: number;
-                    readonly extra?: string;
-                    readonly count?: number;
-                    readonly vehicleId?: string;
-                    readonly vehicleName?: string;
-                }[];
-                readonly price: components["schemas"]["MoneyInput"] | null;
-            }[];
-            readonly short?: readonly {
-                readonly kind: string;
-                readonly holders: readonly {
-                    readonly reference: string;
-                    readonly customer: string;
-                    readonly count: number;
-                    readonly from: string;
-                    readonly to: string;
-                }[];
-                readonly backAt: string | null;
-                readonly fitsFrom: string | null;
-            }[];
-        };
-        readonly SetVehicleInput: {
-            readonly vehicleId: string;
-        };
-        readonly SetDriversInput: {
-            readonly drivers: readonly components["schemas"]["DriverInput"][];
-        };
-        readonly QuoteRequestInput: {
-            /** @default [] */
-            readonly extras: readonly {
-                readonly id: string;
-                readonly count: number;
-            }[];
-            readonly discount?: components["schemas"]["DiscountInput"];
-            /** @default false */
-            readonly accept: boolean;
-        };
-        readonly OverrideRequestInput: {
-            /** @enum {string} */
-            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
-            readonly code: string;
-            readonly about?: string;
-            readonly reason: string;
-            readonly insurer?: {
-                readonly reference: string;
-                readonly acceptedBy: string;
-                /** Format: date */
-                readonly on: string;
-            };
-        };
-        readonly EndHireInput: {
-            /** @enum {string} */
-            readonly as: "lost" | "cancelled" | "noShow";
-            readonly reason: string;
-            /** @enum {string} */
-            readonly code?: "price" | "datesTaken" | "tooSmall" | "licence" | "insurance" | "pets" | "elsewhere" | "noAnswer" | "plansChanged" | "illness" | "other";
-        };
-        readonly HirerLinkInput: {
-            readonly url: string;
-            readonly token: string;
-            readonly expires: string;
         };
         readonly VehicleBlockInput: {
             readonly id: string;
@@ -4078,6 +4125,8 @@ export interface components {
                 /** Format: date */
                 readonly askFrom: string;
                 readonly hasCode: boolean;
+                readonly address: string | null;
+                readonly numberUntil: string | null;
                 readonly code: {
                     /** Format: date */
                     readonly madeOn: string;
@@ -4212,6 +4261,34 @@ export interface components {
                 readonly note: string;
                 readonly photographs: readonly string[];
             }[];
+        };
+        readonly SetVehicleInput: {
+            readonly vehicleId: string;
+        };
+        readonly SetDriversInput: {
+            readonly drivers: readonly components["schemas"]["DriverInput"][];
+        };
+        readonly QuoteRequestInput: {
+            /** @default [] */
+            readonly extras: readonly {
+                readonly id: string;
+                readonly count: number;
+            }[];
+            readonly discount?: components["schemas"]["DiscountInput"];
+            /** @default false */
+            readonly accept: boolean;
+        };
+        readonly EndHireInput: {
+            /** @enum {string} */
+            readonly as: "lost" | "cancelled" | "noShow";
+            readonly reason: string;
+            /** @enum {string} */
+            readonly code?: "price" | "datesTaken" | "tooSmall" | "licence" | "insurance" | "pets" | "elsewhere" | "noAnswer" | "plansChanged" | "illness" | "other";
+        };
+        readonly HirerLinkInput: {
+            readonly url: string;
+            readonly token: string;
+            readonly expires: string;
         };
         readonly ImportInput: {
             readonly file: string;
@@ -5712,6 +5789,913 @@ export interface components {
         readonly ReturnRequest: {
             readonly at: string;
         };
+        readonly Discount: {
+            readonly kind: string;
+            readonly percent?: number;
+            readonly pence?: number;
+            readonly reason: string;
+        };
+        readonly Waiting: {
+            readonly hireId: string;
+            readonly reference: string;
+            readonly customer: string;
+            readonly telephone: string;
+            readonly people: number;
+            readonly from: string;
+            readonly to: string;
+            readonly since: string;
+            readonly classes: readonly string[];
+            readonly flexDays: number;
+            readonly could: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+                readonly from: string;
+                readonly to: string;
+                readonly price: components["schemas"]["Money"] | null;
+            }[];
+        };
+        readonly Ending: {
+            readonly hireId: string;
+            readonly reference: string;
+            readonly customer: string;
+            readonly telephone: string;
+            readonly people: number;
+            readonly from: string;
+            readonly to: string;
+            /** @enum {string} */
+            readonly as: "lost" | "cancelled" | "noShow";
+            readonly code: ("price" | "datesTaken" | "tooSmall" | "licence" | "insurance" | "pets" | "elsewhere" | "noAnswer" | "plansChanged" | "illness" | "other") | null;
+            readonly reason: string;
+            readonly at: string;
+            readonly keep: components["schemas"]["Money"] | null;
+            readonly refund: components["schemas"]["Money"] | null;
+        };
+        readonly Enquiries: {
+            readonly waiting: readonly components["schemas"]["Waiting"][];
+            readonly classes: readonly string[];
+            readonly ended: readonly components["schemas"]["Ending"][];
+            readonly reasons: readonly {
+                readonly as: string;
+                readonly code: string;
+                readonly count: number;
+            }[];
+        };
+        readonly WaitFor: {
+            readonly classes: readonly string[];
+            readonly flexDays: number;
+        };
+        readonly TakeHire: {
+            readonly vehicleId: string;
+            readonly extras?: readonly {
+                readonly id: string;
+                readonly count: number;
+            }[];
+            readonly from?: string;
+            readonly to?: string;
+        };
+        readonly EndingPreview: {
+            readonly charge: {
+                readonly daysBefore: components["schemas"]["Figure"];
+                readonly keepPercent: components["schemas"]["Figure"];
+                readonly step: {
+                    readonly atLeastDaysBefore: number;
+                    readonly keepPercent: number;
+                } | null;
+                readonly keep: components["schemas"]["Money"];
+                readonly paid: components["schemas"]["Money"];
+                readonly refund: components["schemas"]["Money"];
+                readonly owed: components["schemas"]["Money"];
+            } | null;
+            readonly termsId: string | null;
+            readonly nextInLine: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+            }[];
+        };
+        /** @enum {string} */
+        readonly GlassState: "cannotGo" | "notYet" | "goesWithConditions" | "readyWithNotes" | "ready";
+        readonly GateFinding: {
+            readonly finding: components["schemas"]["Finding"];
+            /** @enum {string} */
+            readonly overridable: "never" | "insurer" | "person";
+            readonly override: {
+                readonly by: string;
+                readonly role: string;
+                readonly at: string;
+                readonly reason: string;
+            } | null;
+        };
+        readonly GateOnGlass: {
+            /** @enum {string} */
+            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+            /** @enum {string} */
+            readonly state: "refused" | "referred" | "notCheckedYet" | "conditions" | "overridden" | "notes" | "clear" | "later";
+            readonly dueAt: string;
+            readonly isDue: boolean;
+            readonly checkedAt: string | null;
+            readonly findings: readonly components["schemas"]["GateFinding"][];
+        };
+        readonly Glass: {
+            readonly state: components["schemas"]["GlassState"];
+            readonly before: {
+                readonly state: components["schemas"]["GlassState"];
+                readonly at: string;
+            } | null;
+            readonly gates: readonly components["schemas"]["GateOnGlass"][];
+            readonly because: readonly {
+                /** @enum {string} */
+                readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+                readonly code: string;
+                readonly about?: string;
+            }[];
+        };
+        readonly OverrideRequest: {
+            /** @enum {string} */
+            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+            readonly code: string;
+            readonly about?: string;
+            readonly reason: string;
+            readonly insurer?: {
+                readonly reference: string;
+                readonly acceptedBy: string;
+                /** Format: date */
+                readonly on: string;
+            };
+        };
+        readonly NewPayment: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "payment" | "depositHeld" | "depositReleased" | "depositCharged" | "refund";
+            readonly pence: number;
+            /** Format: date */
+            readonly on: string;
+            /** @enum {string} */
+            readonly method: "card" | "transfer" | "cash" | "cardHold";
+            readonly of?: string;
+            readonly note?: string;
+        };
+        readonly Payment: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "payment" | "refund" | "depositHeld" | "depositReleased" | "depositCharged" | "charge" | "credit" | "failed" | "correction";
+            readonly amount: components["schemas"]["Money"];
+            /** Format: date */
+            readonly on: string;
+            readonly method: string;
+            readonly of: string | null;
+            readonly undoneBy: string | null;
+            readonly note: string | null;
+            readonly by: string;
+            readonly at: string;
+        };
+        readonly PaymentParts: {
+            readonly agreed: readonly {
+                /** Format: date */
+                readonly dueOn: string;
+                readonly pence: number;
+            }[];
+        };
+        readonly NewCharge: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "charge" | "credit";
+            /** @enum {string} */
+            readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
+            readonly pence: number;
+            /** Format: date */
+            readonly on: string;
+            readonly note: string;
+        };
+        readonly NewRefund: {
+            readonly id: string;
+            readonly of: string;
+            readonly pence: number;
+            /** Format: date */
+            readonly on: string;
+            readonly reason: string;
+        };
+        readonly UndoEntry: {
+            readonly id: string;
+            readonly entryId: string;
+            /** @enum {string} */
+            readonly kind: "failed" | "correction";
+            /** Format: date */
+            readonly on: string;
+            readonly reason: string;
+        };
+        readonly CreditInvoice: {
+            readonly reason: string;
+        };
+        readonly InvoiceLine: {
+            readonly key: string;
+            /** @enum {string} */
+            readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
+            readonly text: string;
+            readonly facts: {
+                readonly [key: string]: string | number;
+            };
+            /** @enum {string} */
+            readonly vat: "standard" | "exempt" | "outsideScope";
+            readonly ratePercent: number;
+            readonly netPence: number;
+            readonly vatPence: number;
+            readonly grossPence: number;
+        };
+        readonly InvoiceDraft: {
+            /** @enum {string} */
+            readonly kind: "invoice" | "creditNote";
+            readonly lines: readonly components["schemas"]["InvoiceLine"][];
+            readonly net: components["schemas"]["Money"];
+            readonly vat: components["schemas"]["Money"];
+            readonly total: components["schemas"]["Money"];
+        };
+        readonly Invoice: {
+            readonly id: string;
+            readonly number: string;
+            /** @enum {string} */
+            readonly kind: "invoice" | "creditNote";
+            /** Format: date */
+            readonly on: string;
+            readonly total: components["schemas"]["Money"];
+            readonly vat: components["schemas"]["Money"];
+            readonly of: string | null;
+            readonly creditedBy: string | null;
+            readonly reason: string | null;
+            readonly by: string;
+        };
+        readonly Instalment: {
+            /** @enum {string} */
+            readonly what: "bookingDeposit" | "balance" | "part" | "charges";
+            /** Format: date */
+            readonly dueOn: string;
+            readonly amount: components["schemas"]["Money"];
+            readonly open: components["schemas"]["Money"];
+            readonly overdueDays: number;
+        };
+        readonly CardHold: {
+            readonly id: string;
+            readonly amount: components["schemas"]["Money"];
+            /** Format: date */
+            readonly on: string;
+            /** Format: date */
+            readonly standsTo: string;
+            /** Format: date */
+            readonly neededTo: string;
+            /** @enum {string} */
+            readonly state: "stands" | "lapsesBefore" | "lapsed";
+            readonly daysLeft: number;
+        };
+        readonly HireMoney: {
+            readonly price: components["schemas"]["Money"];
+            readonly due: components["schemas"]["Money"];
+            readonly settled: components["schemas"]["Money"];
+            readonly owed: components["schemas"]["Money"];
+            readonly depositDue: components["schemas"]["Money"];
+            readonly depositHeld: components["schemas"]["Money"];
+            readonly instalments: readonly components["schemas"]["Instalment"][];
+            readonly agreed: readonly {
+                /** Format: date */
+                readonly dueOn: string;
+                readonly pence: number;
+            }[];
+            readonly holds: readonly components["schemas"]["CardHold"][];
+            readonly refundable: readonly {
+                readonly id: string;
+                readonly method: string;
+                /** Format: date */
+                readonly on: string;
+                readonly amount: components["schemas"]["Money"];
+                readonly left: components["schemas"]["Money"];
+                readonly fromDeposit: boolean;
+            }[];
+            readonly entries: readonly components["schemas"]["Payment"][];
+            readonly undoable: readonly {
+                readonly id: string;
+                readonly failed: boolean;
+            }[];
+            readonly toInvoice: components["schemas"]["InvoiceDraft"] | null;
+            readonly invoices: readonly components["schemas"]["Invoice"][];
+        };
+        readonly FirmOnInvoices: {
+            readonly name: string;
+            readonly address: string;
+            readonly vatNumber: string | null;
+        };
+        readonly MoneyPage: {
+            /** Format: date */
+            readonly today: string;
+            readonly held: {
+                readonly deposits: components["schemas"]["Money"];
+                readonly prepaid: components["schemas"]["Money"];
+                readonly total: components["schemas"]["Money"];
+                readonly onCards: components["schemas"]["Money"];
+                readonly hires: readonly {
+                    readonly hireId: string;
+                    readonly reference: string;
+                    readonly customer: string;
+                    readonly registration: string;
+                    readonly stage: string;
+                    readonly deposits: components["schemas"]["Money"];
+                    readonly prepaid: components["schemas"]["Money"];
+                    readonly onCards: components["schemas"]["Money"];
+                }[];
+            };
+            readonly overdue: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+                readonly stage: string;
+                /** @enum {string} */
+                readonly what: "bookingDeposit" | "balance" | "part" | "charges";
+                /** Format: date */
+                readonly dueOn: string;
+                readonly open: components["schemas"]["Money"];
+                readonly days: number;
+            }[];
+            readonly toPayBack: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+                readonly stage: string;
+                readonly amount: components["schemas"]["Money"];
+            }[];
+            readonly holds: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+                readonly stage: string;
+                readonly hold: components["schemas"]["CardHold"];
+            }[];
+            readonly failed: readonly {
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly registration: string;
+                readonly stage: string;
+                readonly amount: components["schemas"]["Money"];
+                /** Format: date */
+                readonly on: string;
+                readonly note: string | null;
+                readonly owed: components["schemas"]["Money"];
+            }[];
+            readonly vat: readonly {
+                /** @enum {string} */
+                readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
+                /** @enum {string} */
+                readonly kind: "standard" | "exempt" | "outsideScope";
+                readonly ratePercent: number;
+                readonly source: string;
+                readonly isRead: boolean;
+                readonly toConfirm: string | null;
+            }[];
+            readonly firm: components["schemas"]["FirmOnInvoices"] | null;
+            readonly accounts: readonly ("card" | "bank" | "cash" | "hirers" | "deposits" | "sales.standard" | "sales.exempt" | "sales.outsideScope" | "vat")[];
+        };
+        readonly Party: {
+            readonly travellers: readonly {
+                readonly id: string;
+                readonly name?: string;
+                /** @enum {string} */
+                readonly kind: "adult" | "child";
+                readonly ageYears?: number;
+                readonly heightCm?: number;
+                readonly massKg?: number;
+            }[];
+            readonly sleepers?: number;
+            readonly dogs: number;
+            /** @enum {string} */
+            readonly experience: "first" | "some" | "knowsThisVehicle";
+        };
+        readonly Driver: {
+            readonly id: string;
+            readonly name: string;
+            /** Format: date */
+            readonly born: string;
+            readonly main: boolean;
+            readonly licence: {
+                /** @enum {string} */
+                readonly issuedBy: "GB" | "NI" | "EEA" | "other";
+                /** Format: date */
+                readonly firstCarEntitlement: string;
+                readonly categories: readonly {
+                    /** @enum {string} */
+                    readonly category: "B" | "BE" | "C1" | "C1E" | "C";
+                    /** Format: date */
+                    readonly from: string;
+                    /** Format: date */
+                    readonly to: string;
+                }[];
+                /** Format: date */
+                readonly photocardTo?: string;
+                readonly endorsements: readonly {
+                    readonly code: string;
+                    /** Format: date */
+                    readonly offence: string;
+                    readonly points: number;
+                }[];
+                /** Format: date */
+                readonly checkedOn?: string;
+                readonly otherEvidence?: {
+                    readonly seen: string;
+                    readonly by: string;
+                };
+                /** Format: date */
+                readonly visitingSince?: string;
+            };
+            readonly faultIncidents3y: number;
+            readonly disqualified3y: boolean;
+        };
+        readonly Trip: {
+            readonly depot: {
+                readonly name: string;
+                readonly country: string;
+                readonly latitudeDeg: number;
+                readonly longitudeDeg: number;
+                readonly elevationM?: number;
+            };
+            readonly depart: string;
+            readonly return: string;
+            readonly returnDrive: {
+                readonly distanceKm: number;
+                readonly minutes: number;
+            };
+            readonly timeZone: string;
+            readonly stops: readonly {
+                readonly place: {
+                    readonly name: string;
+                    readonly country: string;
+                    readonly latitudeDeg: number;
+                    readonly longitudeDeg: number;
+                    readonly elevationM?: number;
+                };
+                readonly arrive: string;
+                readonly leave: string;
+                readonly drive: {
+                    readonly distanceKm: number;
+                    readonly minutes: number;
+                };
+                readonly pitch: {
+                    readonly postAmperes: number;
+                    readonly freshWater: boolean;
+                    readonly wasteDrain: boolean;
+                    readonly cassettePoint: boolean;
+                    readonly lpgExchange: boolean;
+                };
+                readonly acts: readonly ("plugIn" | "fillWater" | "emptyWaste" | "emptyCassette" | "exchangeLpg" | "fillFuel" | "fillDef")[];
+                readonly settings?: {
+                    readonly [key: string]: {
+                        readonly [key: string]: number | string | boolean;
+                    };
+                };
+                readonly leaveWithWaterL?: number;
+            }[];
+            readonly departWith: {
+                readonly [key: string]: number;
+            };
+            readonly settings: {
+                readonly [key: string]: {
+                    readonly [key: string]: number | string | boolean;
+                };
+            };
+            readonly weather?: {
+                readonly source: string;
+                readonly issued: string;
+                readonly days: readonly {
+                    /** Format: date */
+                    readonly date: string;
+                    readonly latitudeDeg: number;
+                    readonly longitudeDeg: number;
+                    readonly minC: number;
+                    readonly maxC: number;
+                    readonly sunKwhM2?: number;
+                }[];
+            };
+        };
+        readonly LoadPlan: {
+            readonly seats: readonly {
+                readonly travellerId: string;
+                readonly behindFrontAxleM: number;
+                /** @enum {string} */
+                readonly place?: "driver" | "passenger" | "rowTwo" | "rowThree" | "side";
+            }[];
+            readonly items: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly massKg: number;
+                readonly behindFrontAxleM: number;
+                readonly removable: boolean;
+                readonly sdKg?: number;
+                /** @enum {string} */
+                readonly kind?: "luggage" | "food" | "bedding" | "bike" | "bikeRack" | "awning" | "childSeat" | "extra" | "other";
+                /** @enum {string} */
+                readonly place?: "cab" | "floor" | "lockers" | "underBed" | "overCab" | "garage" | "roof" | "rack" | "wall";
+                readonly movable?: boolean;
+            }[];
+            readonly waterLitres: number;
+            readonly fuelShare: number;
+            readonly lpgCylinders: number;
+            readonly placeLimitsKg?: {
+                readonly [key: string]: number;
+            };
+        };
+        /** @enum {string} */
+        readonly Stage: "enquiry" | "quote" | "booked" | "handedOver" | "onHire" | "returned" | "settled" | "closed" | "lost" | "cancelled" | "noShow";
+        readonly Customer: {
+            readonly name: string;
+            readonly telephone: string;
+            /** Format: email */
+            readonly email: string;
+            readonly address?: string;
+        };
+        readonly Asked: {
+            readonly countries: readonly string[];
+            readonly extras: readonly {
+                readonly id: string;
+                readonly count: number;
+            }[];
+            readonly drivers: number;
+        };
+        readonly NewHire: {
+            readonly customer: components["schemas"]["Customer"];
+            readonly party: components["schemas"]["Party"];
+            readonly from: string;
+            readonly to: string;
+            readonly wishes?: string;
+            readonly vehicleId?: string;
+            readonly asked?: components["schemas"]["Asked"];
+        };
+        readonly HireSummary: {
+            readonly id: string;
+            readonly reference: string;
+            readonly stage: components["schemas"]["Stage"];
+            readonly customer: string;
+            readonly people: number;
+            readonly dogs: number;
+            readonly from: string;
+            readonly to: string;
+            readonly vehicle: {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+            } | null;
+            readonly glass: components["schemas"]["GlassState"] | null;
+            readonly worst: components["schemas"]["Finding"] | null;
+            readonly late: ("out" | "back") | null;
+            readonly toActOn: number;
+            readonly owedPence: number;
+        };
+        readonly HireList: {
+            readonly hires: readonly components["schemas"]["HireSummary"][];
+            readonly next: string | null;
+        };
+        readonly Wait: {
+            readonly code: string;
+            /** @enum {string} */
+            readonly whose: "desk" | "yard" | "hirer" | "manager" | "insurer" | "nobody";
+            readonly facts: {
+                readonly [key: string]: components["schemas"]["Figure"] | string | number;
+            };
+        };
+        readonly QuoteState: {
+            readonly at: string;
+            readonly acceptedAt: string | null;
+            readonly discount?: components["schemas"]["Discount"] | null;
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["Finding"][];
+            readonly total: components["schemas"]["Money"] | null;
+        };
+        readonly LoadState: {
+            readonly plan: components["schemas"]["LoadPlan"] | null;
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["Finding"][];
+        };
+        readonly ForecastState: {
+            readonly inputHash: string;
+            readonly engineVersion: string;
+            readonly seed: number;
+            readonly runs: number;
+            readonly cached: boolean;
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["Finding"][];
+        };
+        readonly BriefingState: {
+            readonly result: unknown;
+            readonly findings: readonly components["schemas"]["Finding"][];
+            readonly signed: readonly string[];
+        };
+        readonly HirePage: {
+            readonly hire: components["schemas"]["HireSummary"];
+            readonly version: number;
+            readonly wishes: string | null;
+            readonly asked: components["schemas"]["Asked"] | null;
+            readonly waiting: {
+                readonly since: string;
+                readonly classes: readonly string[];
+                readonly flexDays: number;
+            } | null;
+            readonly ending: {
+                readonly as: string;
+                readonly code: string | null;
+                readonly at: string;
+                readonly charge: {
+                    readonly daysBefore: components["schemas"]["Figure"];
+                    readonly keepPercent: components["schemas"]["Figure"];
+                    readonly step: {
+                        readonly atLeastDaysBefore: number;
+                        readonly keepPercent: number;
+                    } | null;
+                    readonly keep: components["schemas"]["Money"];
+                    readonly paid: components["schemas"]["Money"];
+                    readonly refund: components["schemas"]["Money"];
+                    readonly owed: components["schemas"]["Money"];
+                } | null;
+                readonly termsId: string | null;
+            } | null;
+            readonly customer: {
+                readonly name: string;
+                readonly telephone: string;
+                readonly email: string;
+                readonly address?: string;
+            };
+            readonly party: components["schemas"]["Party"];
+            readonly vehicle: {
+                readonly id: string;
+                readonly versionId: string;
+                /** @description engine: VehicleDescription */
+                readonly description: unknown;
+            } | null;
+            readonly drivers: readonly components["schemas"]["Driver"][];
+            readonly trip: components["schemas"]["Trip"] | null;
+            readonly load: components["schemas"]["LoadState"] | null;
+            readonly forecastHash: string | null;
+            readonly quote: components["schemas"]["QuoteState"] | null;
+            readonly payments: readonly components["schemas"]["Payment"][];
+            readonly money: {
+                readonly price: components["schemas"]["Money"];
+                readonly paid: components["schemas"]["Money"];
+                readonly owed: components["schemas"]["Money"];
+                readonly depositDue: components["schemas"]["Money"];
+                readonly depositHeld: components["schemas"]["Money"];
+            };
+            readonly glass: components["schemas"]["Glass"] | null;
+            readonly conditions: readonly components["schemas"]["Finding"][];
+            readonly records: {
+                readonly count: number;
+                readonly head: string | null;
+                readonly out: {
+                    readonly started: boolean;
+                    readonly marks: number;
+                    readonly photos: number;
+                    readonly readings: number;
+                    readonly signed: boolean;
+                };
+                readonly back: {
+                    readonly started: boolean;
+                    readonly marks: number;
+                    readonly photos: number;
+                    readonly readings: number;
+                    readonly signed: boolean;
+                };
+                readonly panelReadings: number;
+            };
+            readonly signaturesNeeded: readonly string[];
+            readonly signatures: readonly {
+                readonly what: string;
+                readonly by: string;
+                readonly at: string;
+                readonly recordId: string;
+                readonly covers: number;
+            }[];
+            readonly waits: readonly components["schemas"]["Wait"][];
+            readonly settlement: components["schemas"]["SettlementState"] | null;
+            readonly differences: readonly components["schemas"]["Difference"][];
+            readonly hirerLink: {
+                readonly expires: string;
+            } | null;
+            readonly history: readonly {
+                readonly at: string;
+                readonly by: string;
+                readonly what: string;
+                readonly facts: {
+                    readonly [key: string]: unknown;
+                };
+            }[];
+        };
+        readonly NewStockItem: {
+            readonly kind: string;
+            readonly name: string;
+            readonly size?: string;
+            readonly count: number;
+            /** Format: date */
+            readonly validFrom?: string;
+            /** Format: date */
+            readonly expiresOn?: string;
+            /** Format: date */
+            readonly retiredOn?: string;
+            /** @default [] */
+            readonly puts: readonly string[];
+            readonly vehicleId?: string;
+            readonly note?: string;
+        };
+        readonly ChangeStockItem: {
+            readonly kind: string;
+            readonly name: string;
+            readonly size?: string;
+            readonly count: number;
+            /** Format: date */
+            readonly validFrom?: string;
+            /** Format: date */
+            readonly expiresOn?: string;
+            /** Format: date */
+            readonly retiredOn?: string;
+            /** @default [] */
+            readonly puts: readonly string[];
+            readonly vehicleId?: string;
+            readonly note?: string;
+            readonly version: number;
+            readonly reason: string;
+        };
+        readonly StockItem: {
+            readonly id: string;
+            readonly kind: string;
+            readonly name: string;
+            readonly size?: string;
+            readonly count: number;
+            /** Format: date */
+            readonly validFrom?: string;
+            /** Format: date */
+            readonly expiresOn?: string;
+            /** Format: date */
+            readonly retiredOn?: string;
+            readonly puts: readonly string[];
+            readonly vehicleId?: string;
+            readonly note?: string;
+            readonly version: number;
+            readonly byTerms: boolean;
+            /** @enum {string} */
+            readonly date: "good" | "soon" | "over" | "retired";
+            readonly freeNow: number;
+            readonly holds: readonly {
+                readonly id: string;
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly count: number;
+                readonly from: string;
+                readonly to: string;
+                readonly packedAt: string | null;
+            }[];
+        };
+        readonly StockList: {
+            /** Format: date */
+            readonly today: string;
+            readonly items: readonly components["schemas"]["StockItem"][];
+        };
+        readonly StockHistory: {
+            readonly item: components["schemas"]["StockItem"];
+            readonly history: readonly {
+                readonly at: string;
+                readonly by: string;
+                readonly act: string;
+                readonly reference: string | null;
+                readonly note: string;
+            }[];
+            readonly past: readonly {
+                readonly id: string;
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly count: number;
+                readonly from: string;
+                readonly to: string;
+                readonly packedAt: string | null;
+            }[];
+        };
+        readonly HireStock: {
+            readonly asks: readonly {
+                readonly kind: string;
+                readonly size?: string;
+                readonly count: number;
+            }[];
+            readonly holds: readonly {
+                readonly id: string;
+                readonly itemId: string;
+                readonly kind: string;
+                readonly name: string;
+                readonly size: string | null;
+                readonly count: number;
+                readonly puts: readonly string[];
+                readonly expiresOn: string | null;
+                readonly packedAt: string | null;
+                readonly isBack: boolean;
+            }[];
+            readonly kinds: readonly {
+                readonly kind: string;
+                readonly sizes: readonly string[];
+            }[];
+            readonly findings: readonly components["schemas"]["Finding"][];
+            readonly short: readonly {
+                readonly kind: string;
+                readonly holders: readonly {
+                    readonly reference: string;
+                    readonly customer: string;
+                    readonly count: number;
+                    readonly from: string;
+                    readonly to: string;
+                }[];
+                readonly backAt: string | null;
+                readonly fitsFrom: string | null;
+            }[];
+        };
+        readonly SetHireStock: {
+            readonly asks: readonly {
+                readonly kind: string;
+                readonly size?: string;
+                readonly count: number;
+            }[];
+        };
+        readonly StockAct: {
+            /** @enum {string} */
+            readonly act: "pack" | "unpack" | "back";
+            readonly note?: string;
+        };
+        readonly AvailabilityQuery: {
+            readonly party: components["schemas"]["Party"];
+            readonly from: string;
+            readonly to: string;
+            readonly asked?: components["schemas"]["Asked"];
+        };
+        readonly CounterOffer: {
+            readonly vehicleId: string;
+            readonly vehicleName: string;
+            readonly steps: readonly ({
+                /** @constant */
+                readonly kind: "shift";
+                readonly from: string;
+                readonly to: string;
+                readonly hours: number;
+            } | {
+                /** @constant */
+                readonly kind: "otherCrossing";
+            } | {
+                /** @constant */
+                readonly kind: "moveHire";
+                readonly hireId: string;
+                readonly reference: string;
+                readonly customer: string;
+                readonly vehicleName: string;
+            } | {
+                /** @constant */
+                readonly kind: "decideOnDogs";
+                readonly dogs: number;
+            } | {
+                /** @constant */
+                readonly kind: "secondVehicle";
+                readonly people: number;
+                readonly vehicleName: string;
+            })[];
+            readonly trouble: components["schemas"]["Figure"];
+        };
+        readonly Availability: {
+            readonly offers?: readonly components["schemas"]["CounterOffer"][];
+            readonly vehicles: readonly {
+                readonly id: string;
+                readonly name: string;
+                readonly registration: string;
+                readonly possible: boolean;
+                readonly findings: readonly components["schemas"]["Finding"][];
+                readonly nearestChanges: readonly {
+                    /** @enum {string} */
+                    readonly kind: "shift" | "smallerParty" | "renewDue" | "waivePets" | "otherLength" | "fewerExtras" | "otherVehicle";
+                    readonly from?: string;
+                    readonly to?: string;
+                    readonly shiftHours?: number;
+                    readonly people?: number;
+                    readonly extra?: string;
+                    readonly count?: number;
+                    readonly vehicleId?: string;
+                    readonly vehicleName?: string;
+                }[];
+                readonly price: components["schemas"]["Money"] | null;
+            }[];
+            readonly short?: readonly {
+                readonly kind: string;
+                readonly holders: readonly {
+                    readonly reference: string;
+                    readonly customer: string;
+                    readonly count: number;
+                    readonly from: string;
+                    readonly to: string;
+                }[];
+                readonly backAt: string | null;
+                readonly fitsFrom: string | null;
+            }[];
+        };
         readonly CalendarFeed: {
             readonly id: string;
             /** @enum {string} */
@@ -6048,6 +7032,13 @@ export interface components {
                 } | null;
             }[];
         };
+        readonly PutDriverParticulars: {
+            readonly address?: string;
+            readonly licenceNumber?: string;
+        };
+        readonly LicenceNumber: {
+            readonly licenceNumber: string;
+        };
         readonly DepotSettings: {
             readonly name: string;
             readonly telephone: string;
@@ -6089,941 +7080,6 @@ export interface components {
                 readonly to: string;
             }[];
             readonly version: number;
-        };
-        readonly Discount: {
-            readonly kind: string;
-            readonly percent?: number;
-            readonly pence?: number;
-            readonly reason: string;
-        };
-        readonly Waiting: {
-            readonly hireId: string;
-            readonly reference: string;
-            readonly customer: string;
-            readonly telephone: string;
-            readonly people: number;
-            readonly from: string;
-            readonly to: string;
-            readonly since: string;
-            readonly classes: readonly string[];
-            readonly flexDays: number;
-            readonly could: readonly {
-                readonly id: string;
-                readonly name: string;
-                readonly registration: string;
-                readonly from: string;
-                readonly to: string;
-                readonly price: components["schemas"]["Money"] | null;
-            }[];
-        };
-        readonly Ending: {
-            readonly hireId: string;
-            readonly reference: string;
-            readonly customer: string;
-            readonly telephone: string;
-            readonly people: number;
-            readonly from: string;
-            readonly to: string;
-            /** @enum {string} */
-            readonly as: "lost" | "cancelled" | "noShow";
-            readonly code: ("price" | "datesTaken" | "tooSmall" | "licence" | "insurance" | "pets" | "elsewhere" | "noAnswer" | "plansChanged" | "illness" | "other") | null;
-            readonly reason: string;
-            readonly at: string;
-            readonly keep: components["schemas"]["Money"] | null;
-            readonly refund: components["schemas"]["Money"] | null;
-        };
-        readonly Enquiries: {
-            readonly waiting: readonly components["schemas"]["Waiting"][];
-            readonly classes: readonly string[];
-            readonly ended: readonly components["schemas"]["Ending"][];
-            readonly reasons: readonly {
-                readonly as: string;
-                readonly code: string;
-                readonly count: number;
-            }[];
-        };
-        readonly WaitFor: {
-            readonly classes: readonly string[];
-            readonly flexDays: number;
-        };
-        readonly TakeHire: {
-            readonly vehicleId: string;
-            readonly extras?: readonly {
-                readonly id: string;
-                readonly count: number;
-            }[];
-            readonly from?: string;
-            readonly to?: string;
-        };
-        readonly EndingPreview: {
-            readonly charge: {
-                readonly daysBefore: components["schemas"]["Figure"];
-                readonly keepPercent: components["schemas"]["Figure"];
-                readonly step: {
-                    readonly atLeastDaysBefore: number;
-                    readonly keepPercent: number;
-                } | null;
-                readonly keep: components["schemas"]["Money"];
-                readonly paid: components["schemas"]["Money"];
-                readonly refund: components["schemas"]["Money"];
-                readonly owed: components["schemas"]["Money"];
-            } | null;
-            readonly termsId: string | null;
-            readonly nextInLine: readonly {
-                readonly hireId: string;
-                readonly reference: string;
-                readonly customer: string;
-            }[];
-        };
-        readonly NewPayment: {
-            readonly id: string;
-            /** @enum {string} */
-            readonly kind: "payment" | "depositHeld" | "depositReleased" | "depositCharged" | "refund";
-            readonly pence: number;
-            /** Format: date */
-            readonly on: string;
-            /** @enum {string} */
-            readonly method: "card" | "transfer" | "cash" | "cardHold";
-            readonly of?: string;
-            readonly note?: string;
-        };
-        readonly Payment: {
-            readonly id: string;
-            /** @enum {string} */
-            readonly kind: "payment" | "refund" | "depositHeld" | "depositReleased" | "depositCharged" | "charge" | "credit" | "failed" | "correction";
-            readonly amount: components["schemas"]["Money"];
-            /** Format: date */
-            readonly on: string;
-            readonly method: string;
-            readonly of: string | null;
-            readonly undoneBy: string | null;
-            readonly note: string | null;
-            readonly by: string;
-            readonly at: string;
-        };
-        readonly PaymentParts: {
-            readonly agreed: readonly {
-                /** Format: date */
-                readonly dueOn: string;
-                readonly pence: number;
-            }[];
-        };
-        readonly NewCharge: {
-            readonly id: string;
-            /** @enum {string} */
-            readonly kind: "charge" | "credit";
-            /** @enum {string} */
-            readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
-            readonly pence: number;
-            /** Format: date */
-            readonly on: string;
-            readonly note: string;
-        };
-        readonly NewRefund: {
-            readonly id: string;
-            readonly of: string;
-            readonly pence: number;
-            /** Format: date */
-            readonly on: string;
-            readonly reason: string;
-        };
-        readonly UndoEntry: {
-            readonly id: string;
-            readonly entryId: string;
-            /** @enum {string} */
-            readonly kind: "failed" | "correction";
-            /** Format: date */
-            readonly on: string;
-            readonly reason: string;
-        };
-        readonly CreditInvoice: {
-            readonly reason: string;
-        };
-        readonly InvoiceLine: {
-            readonly key: string;
-            /** @enum {string} */
-            readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
-            readonly text: string;
-            readonly facts: {
-                readonly [key: string]: string | number;
-            };
-            /** @enum {string} */
-            readonly vat: "standard" | "exempt" | "outsideScope";
-            readonly ratePercent: number;
-            readonly netPence: number;
-            readonly vatPence: number;
-            readonly grossPence: number;
-        };
-        readonly InvoiceDraft: {
-            /** @enum {string} */
-            readonly kind: "invoice" | "creditNote";
-            readonly lines: readonly components["schemas"]["InvoiceLine"][];
-            readonly net: components["schemas"]["Money"];
-            readonly vat: components["schemas"]["Money"];
-            readonly total: components["schemas"]["Money"];
-        };
-        readonly Invoice: {
-            readonly id: string;
-            readonly number: string;
-            /** @enum {string} */
-            readonly kind: "invoice" | "creditNote";
-            /** Format: date */
-            readonly on: string;
-            readonly total: components["schemas"]["Money"];
-            readonly vat: components["schemas"]["Money"];
-            readonly of: string | null;
-            readonly creditedBy: string | null;
-            readonly reason: string | null;
-            readonly by: string;
-        };
-        readonly Instalment: {
-            /** @enum {string} */
-            readonly what: "bookingDeposit" | "balance" | "part" | "charges";
-            /** Format: date */
-            readonly dueOn: string;
-            readonly amount: components["schemas"]["Money"];
-            readonly open: components["schemas"]["Money"];
-            readonly overdueDays: number;
-        };
-        readonly CardHold: {
-            readonly id: string;
-            readonly amount: components["schemas"]["Money"];
-            /** Format: date */
-            readonly on: string;
-            /** Format: date */
-            readonly standsTo: string;
-            /** Format: date */
-            readonly neededTo: string;
-            /** @enum {string} */
-            readonly state: "stands" | "lapsesBefore" | "lapsed";
-            readonly daysLeft: number;
-        };
-        readonly HireMoney: {
-            readonly price: components["schemas"]["Money"];
-            readonly due: components["schemas"]["Money"];
-            readonly settled: components["schemas"]["Money"];
-            readonly owed: components["schemas"]["Money"];
-            readonly depositDue: components["schemas"]["Money"];
-            readonly depositHeld: components["schemas"]["Money"];
-            readonly instalments: readonly components["schemas"]["Instalment"][];
-            readonly agreed: readonly {
-                /** Format: date */
-                readonly dueOn: string;
-                readonly pence: number;
-            }[];
-            readonly holds: readonly components["schemas"]["CardHold"][];
-            readonly refundable: readonly {
-                readonly id: string;
-                readonly method: string;
-                /** Format: date */
-                readonly on: string;
-                readonly amount: components["schemas"]["Money"];
-                readonly left: components["schemas"]["Money"];
-                readonly fromDeposit: boolean;
-            }[];
-            readonly entries: readonly components["schemas"]["Payment"][];
-            readonly undoable: readonly {
-                readonly id: string;
-                readonly failed: boolean;
-            }[];
-            readonly toInvoice: components["schemas"]["InvoiceDraft"] | null;
-            readonly invoices: readonly components["schemas"]["Invoice"][];
-        };
-        readonly FirmOnInvoices: {
-            readonly name: string;
-            readonly address: string;
-            readonly vatNumber: string | null;
-        };
-        readonly MoneyPage: {
-            /** Format: date */
-            readonly today: string;
-            readonly held: {
-                readonly deposits: components["schemas"]["Money"];
-                readonly prepaid: components["schemas"]["Money"];
-                readonly total: components["schemas"]["Money"];
-                readonly onCards: components["schemas"]["Money"];
-                readonly hires: readonly {
-                    readonly hireId: string;
-                    readonly reference: string;
-                    readonly customer: string;
-                    readonly registration: string;
-                    readonly stage: string;
-                    readonly deposits: components["schemas"]["Money"];
-                    readonly prepaid: components["schemas"]["Money"];
-                    readonly onCards: components["schemas"]["Money"];
-                }[];
-            };
-            readonly overdue: readonly {
-                readonly hireId: string;
-                readonly reference: string;
-                readonly customer: string;
-                readonly registration: string;
-                readonly stage: string;
-                /** @enum {string} */
-                readonly what: "bookingDeposit" | "balance" | "part" | "charges";
-                /** Format: date */
-                readonly dueOn: string;
-                readonly open: components["schemas"]["Money"];
-                readonly days: number;
-            }[];
-            readonly toPayBack: readonly {
-                readonly hireId: string;
-                readonly reference: string;
-                readonly customer: string;
-                readonly registration: string;
-                readonly stage: string;
-                readonly amount: components["schemas"]["Money"];
-            }[];
-            readonly holds: readonly {
-                readonly hireId: string;
-                readonly reference: string;
-                readonly customer: string;
-                readonly registration: string;
-                readonly stage: string;
-                readonly hold: components["schemas"]["CardHold"];
-            }[];
-            readonly failed: readonly {
-                readonly hireId: string;
-                readonly reference: string;
-                readonly customer: string;
-                readonly registration: string;
-                readonly stage: string;
-                readonly amount: components["schemas"]["Money"];
-                /** Format: date */
-                readonly on: string;
-                readonly note: string | null;
-                readonly owed: components["schemas"]["Money"];
-            }[];
-            readonly vat: readonly {
-                /** @enum {string} */
-                readonly line: "hire" | "extra" | "mileage" | "fuel" | "cleaning" | "late" | "damage" | "kit" | "fine" | "toll" | "administration" | "cancellation" | "deposit";
-                /** @enum {string} */
-                readonly kind: "standard" | "exempt" | "outsideScope";
-                readonly ratePercent: number;
-                readonly source: string;
-                readonly isRead: boolean;
-                readonly toConfirm: string | null;
-            }[];
-            readonly firm: components["schemas"]["FirmOnInvoices"] | null;
-            readonly accounts: readonly ("card" | "bank" | "cash" | "hirers" | "deposits" | "sales.standard" | "sales.exempt" | "sales.outsideScope" | "vat")[];
-        };
-        readonly NewStockItem: {
-            readonly kind: string;
-            readonly name: string;
-            readonly size?: string;
-            readonly count: number;
-            /** Format: date */
-            readonly validFrom?: string;
-            /** Format: date */
-            readonly expiresOn?: string;
-            /** Format: date */
-            readonly retiredOn?: string;
-            /** @default [] */
-            readonly puts: readonly string[];
-            readonly vehicleId?: string;
-            readonly note?: string;
-        };
-        readonly ChangeStockItem: {
-            readonly kind: string;
-            readonly name: string;
-            readonly size?: string;
-            readonly count: number;
-            /** Format: date */
-            readonly validFrom?: string;
-            /** Format: date */
-            readonly expiresOn?: string;
-            /** Format: date */
-            readonly retiredOn?: string;
-            /** @default [] */
-            readonly puts: readonly string[];
-            readonly vehicleId?: string;
-            readonly note?: string;
-            readonly version: number;
-            readonly reason: string;
-        };
-        readonly StockItem: {
-            readonly id: string;
-            readonly kind: string;
-            readonly name: string;
-            readonly size?: string;
-            readonly count: number;
-            /** Format: date */
-            readonly validFrom?: string;
-            /** Format: date */
-            readonly expiresOn?: string;
-            /** Format: date */
-            readonly retiredOn?: string;
-            readonly puts: readonly string[];
-            readonly vehicleId?: string;
-            readonly note?: string;
-            readonly version: number;
-            readonly byTerms: boolean;
-            /** @enum {string} */
-            readonly date: "good" | "soon" | "over" | "retired";
-            readonly freeNow: number;
-            readonly holds: readonly {
-                readonly id: string;
-                readonly hireId: string;
-                readonly reference: string;
-                readonly customer: string;
-                readonly count: number;
-                readonly from: string;
-                readonly to: string;
-                readonly packedAt: string | null;
-            }[];
-        };
-        readonly StockList: {
-            /** Format: date */
-            readonly today: string;
-            readonly items: readonly components["schemas"]["StockItem"][];
-        };
-        readonly StockHistory: {
-            readonly item: components["schemas"]["StockItem"];
-            readonly history: readonly {
-                readonly at: string;
-                readonly by: string;
-                readonly act: string;
-                readonly reference: string | null;
-                readonly note: string;
-            }[];
-            readonly past: readonly {
-                readonly id: string;
-                readonly hireId: string;
-                readonly reference: string;
-                readonly customer: string;
-                readonly count: number;
-                readonly from: string;
-                readonly to: string;
-                readonly packedAt: string | null;
-            }[];
-        };
-        readonly HireStock: {
-            readonly asks: readonly {
-                readonly kind: string;
-                readonly size?: string;
-                readonly count: number;
-            }[];
-            readonly holds: readonly {
-                readonly id: string;
-                readonly itemId: string;
-                readonly kind: string;
-                readonly name: string;
-                readonly size: string | null;
-                readonly count: number;
-                readonly puts: readonly string[];
-                readonly expiresOn: string | null;
-                readonly packedAt: string | null;
-                readonly isBack: boolean;
-            }[];
-            readonly kinds: readonly {
-                readonly kind: string;
-                readonly sizes: readonly string[];
-            }[];
-            readonly findings: readonly components["schemas"]["Finding"][];
-            readonly short: readonly {
-                readonly kind: string;
-                readonly holders: readonly {
-                    readonly reference: string;
-                    readonly customer: string;
-                    readonly count: number;
-                    readonly from: string;
-                    readonly to: string;
-                }[];
-                readonly backAt: string | null;
-                readonly fitsFrom: string | null;
-            }[];
-        };
-        readonly SetHireStock: {
-            readonly asks: readonly {
-                readonly kind: string;
-                readonly size?: string;
-                readonly count: number;
-            }[];
-        };
-        readonly StockAct: {
-            /** @enum {string} */
-            readonly act: "pack" | "unpack" | "back";
-            readonly note?: string;
-        };
-        readonly Party: {
-            readonly travellers: readonly {
-                readonly id: string;
-                readonly name?: string;
-                /** @enum {string} */
-                readonly kind: "adult" | "child";
-                readonly ageYears?: number;
-                readonly heightCm?: number;
-                readonly massKg?: number;
-            }[];
-            readonly sleepers?: number;
-            readonly dogs: number;
-            /** @enum {string} */
-            readonly experience: "first" | "some" | "knowsThisVehicle";
-        };
-        readonly Driver: {
-            readonly id: string;
-            readonly name: string;
-            /** Format: date */
-            readonly born: string;
-            readonly main: boolean;
-            readonly licence: {
-                /** @enum {string} */
-                readonly issuedBy: "GB" | "NI" | "EEA" | "other";
-                /** Format: date */
-                readonly firstCarEntitlement: string;
-                readonly categories: readonly {
-                    /** @enum {string} */
-                    readonly category: "B" | "BE" | "C1" | "C1E" | "C";
-                    /** Format: date */
-                    readonly from: string;
-                    /** Format: date */
-                    readonly to: string;
-                }[];
-                /** Format: date */
-                readonly photocardTo?: string;
-                readonly endorsements: readonly {
-                    readonly code: string;
-                    /** Format: date */
-                    readonly offence: string;
-                    readonly points: number;
-                }[];
-                /** Format: date */
-                readonly checkedOn?: string;
-                readonly otherEvidence?: {
-                    readonly seen: string;
-                    readonly by: string;
-                };
-                /** Format: date */
-                readonly visitingSince?: string;
-            };
-            readonly faultIncidents3y: number;
-            readonly disqualified3y: boolean;
-        };
-        readonly Trip: {
-            readonly depot: {
-                readonly name: string;
-                readonly country: string;
-                readonly latitudeDeg: number;
-                readonly longitudeDeg: number;
-                readonly elevationM?: number;
-            };
-            readonly depart: string;
-            readonly return: string;
-            readonly returnDrive: {
-                readonly distanceKm: number;
-                readonly minutes: number;
-            };
-            readonly timeZone: string;
-            readonly stops: readonly {
-                readonly place: {
-                    readonly name: string;
-                    readonly country: string;
-                    readonly latitudeDeg: number;
-                    readonly longitudeDeg: number;
-                    readonly elevationM?: number;
-                };
-                readonly arrive: string;
-                readonly leave: string;
-                readonly drive: {
-                    readonly distanceKm: number;
-                    readonly minutes: number;
-                };
-                readonly pitch: {
-                    readonly postAmperes: number;
-                    readonly freshWater: boolean;
-                    readonly wasteDrain: boolean;
-                    readonly cassettePoint: boolean;
-                    readonly lpgExchange: boolean;
-                };
-                readonly acts: readonly ("plugIn" | "fillWater" | "emptyWaste" | "emptyCassette" | "exchangeLpg" | "fillFuel" | "fillDef")[];
-                readonly settings?: {
-                    readonly [key: string]: {
-                        readonly [key: string]: number | string | boolean;
-                    };
-                };
-                readonly leaveWithWaterL?: number;
-            }[];
-            readonly departWith: {
-                readonly [key: string]: number;
-            };
-            readonly settings: {
-                readonly [key: string]: {
-                    readonly [key: string]: number | string | boolean;
-                };
-            };
-            readonly weather?: {
-                readonly source: string;
-                readonly issued: string;
-                readonly days: readonly {
-                    /** Format: date */
-                    readonly date: string;
-                    readonly latitudeDeg: number;
-                    readonly longitudeDeg: number;
-                    readonly minC: number;
-                    readonly maxC: number;
-                    readonly sunKwhM2?: number;
-                }[];
-            };
-        };
-        readonly LoadPlan: {
-            readonly seats: readonly {
-                readonly travellerId: string;
-                readonly behindFrontAxleM: number;
-                /** @enum {string} */
-                readonly place?: "driver" | "passenger" | "rowTwo" | "rowThree" | "side";
-            }[];
-            readonly items: readonly {
-                readonly id: string;
-                readonly name: string;
-                readonly massKg: number;
-                readonly behindFrontAxleM: number;
-                readonly removable: boolean;
-                readonly sdKg?: number;
-                /** @enum {string} */
-                readonly kind?: "luggage" | "food" | "bedding" | "bike" | "bikeRack" | "awning" | "childSeat" | "extra" | "other";
-                /** @enum {string} */
-                readonly place?: "cab" | "floor" | "lockers" | "underBed" | "overCab" | "garage" | "roof" | "rack" | "wall";
-                readonly movable?: boolean;
-            }[];
-            readonly waterLitres: number;
-            readonly fuelShare: number;
-            readonly lpgCylinders: number;
-            readonly placeLimitsKg?: {
-                readonly [key: string]: number;
-            };
-        };
-        /** @enum {string} */
-        readonly Stage: "enquiry" | "quote" | "booked" | "handedOver" | "onHire" | "returned" | "settled" | "closed" | "lost" | "cancelled" | "noShow";
-        readonly Customer: {
-            readonly name: string;
-            readonly telephone: string;
-            /** Format: email */
-            readonly email: string;
-            readonly address?: string;
-        };
-        readonly Asked: {
-            readonly countries: readonly string[];
-            readonly extras: readonly {
-                readonly id: string;
-                readonly count: number;
-            }[];
-            readonly drivers: number;
-        };
-        readonly NewHire: {
-            readonly customer: components["schemas"]["Customer"];
-            readonly party: components["schemas"]["Party"];
-            readonly from: string;
-            readonly to: string;
-            readonly wishes?: string;
-            readonly vehicleId?: string;
-            readonly asked?: components["schemas"]["Asked"];
-        };
-        /** @enum {string} */
-        readonly GlassState: "cannotGo" | "notYet" | "goesWithConditions" | "readyWithNotes" | "ready";
-        readonly GateFinding: {
-            readonly finding: components["schemas"]["Finding"];
-            /** @enum {string} */
-            readonly overridable: "never" | "insurer" | "person";
-            readonly override: {
-                readonly by: string;
-                readonly role: string;
-                readonly at: string;
-                readonly reason: string;
-            } | null;
-        };
-        readonly GateOnGlass: {
-            /** @enum {string} */
-            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
-            /** @enum {string} */
-            readonly state: "refused" | "referred" | "notCheckedYet" | "conditions" | "overridden" | "notes" | "clear" | "later";
-            readonly dueAt: string;
-            readonly isDue: boolean;
-            readonly checkedAt: string | null;
-            readonly findings: readonly components["schemas"]["GateFinding"][];
-        };
-        readonly Glass: {
-            readonly state: components["schemas"]["GlassState"];
-            readonly before: {
-                readonly state: components["schemas"]["GlassState"];
-                readonly at: string;
-            } | null;
-            readonly gates: readonly components["schemas"]["GateOnGlass"][];
-            readonly because: readonly {
-                /** @enum {string} */
-                readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
-                readonly code: string;
-                readonly about?: string;
-            }[];
-        };
-        readonly HireSummary: {
-            readonly id: string;
-            readonly reference: string;
-            readonly stage: components["schemas"]["Stage"];
-            readonly customer: string;
-            readonly people: number;
-            readonly dogs: number;
-            readonly from: string;
-            readonly to: string;
-            readonly vehicle: {
-                readonly id: string;
-                readonly name: string;
-                readonly registration: string;
-            } | null;
-            readonly glass: components["schemas"]["GlassState"] | null;
-            readonly worst: components["schemas"]["Finding"] | null;
-            readonly late: ("out" | "back") | null;
-            readonly toActOn: number;
-            readonly owedPence: number;
-        };
-        readonly HireList: {
-            readonly hires: readonly components["schemas"]["HireSummary"][];
-            readonly next: string | null;
-        };
-        readonly Wait: {
-            readonly code: string;
-            /** @enum {string} */
-            readonly whose: "desk" | "yard" | "hirer" | "manager" | "insurer" | "nobody";
-            readonly facts: {
-                readonly [key: string]: components["schemas"]["Figure"] | string | number;
-            };
-        };
-        readonly QuoteState: {
-            readonly at: string;
-            readonly acceptedAt: string | null;
-            readonly discount?: components["schemas"]["Discount"] | null;
-            readonly result: unknown;
-            readonly findings: readonly components["schemas"]["Finding"][];
-            readonly total: components["schemas"]["Money"] | null;
-        };
-        readonly LoadState: {
-            readonly plan: components["schemas"]["LoadPlan"] | null;
-            readonly result: unknown;
-            readonly findings: readonly components["schemas"]["Finding"][];
-        };
-        readonly ForecastState: {
-            readonly inputHash: string;
-            readonly engineVersion: string;
-            readonly seed: number;
-            readonly runs: number;
-            readonly cached: boolean;
-            readonly result: unknown;
-            readonly findings: readonly components["schemas"]["Finding"][];
-        };
-        readonly BriefingState: {
-            readonly result: unknown;
-            readonly findings: readonly components["schemas"]["Finding"][];
-            readonly signed: readonly string[];
-        };
-        readonly HirePage: {
-            readonly hire: components["schemas"]["HireSummary"];
-            readonly version: number;
-            readonly wishes: string | null;
-            readonly asked: components["schemas"]["Asked"] | null;
-            readonly waiting: {
-                readonly since: string;
-                readonly classes: readonly string[];
-                readonly flexDays: number;
-            } | null;
-            readonly ending: {
-                readonly as: string;
-                readonly code: string | null;
-                readonly at: string;
-                readonly charge: {
-                    readonly daysBefore: components["schemas"]["Figure"];
-                    readonly keepPercent: components["schemas"]["Figure"];
-                    readonly step: {
-                        readonly atLeastDaysBefore: number;
-                        readonly keepPercent: number;
-                    } | null;
-                    readonly keep: components["schemas"]["Money"];
-                    readonly paid: components["schemas"]["Money"];
-                    readonly refund: components["schemas"]["Money"];
-                    readonly owed: components["schemas"]["Money"];
-                } | null;
-                readonly termsId: string | null;
-            } | null;
-            readonly customer: {
-                readonly name: string;
-                readonly telephone: string;
-                readonly email: string;
-                readonly address?: string;
-            };
-            readonly party: components["schemas"]["Party"];
-            readonly vehicle: {
-                readonly id: string;
-                readonly versionId: string;
-                /** @description engine: VehicleDescription */
-                readonly description: unknown;
-            } | null;
-            readonly drivers: readonly components["schemas"]["Driver"][];
-            readonly trip: components["schemas"]["Trip"] | null;
-            readonly load: components["schemas"]["LoadState"] | null;
-            readonly forecastHash: string | null;
-            readonly quote: components["schemas"]["QuoteState"] | null;
-            readonly payments: readonly components["schemas"]["Payment"][];
-            readonly money: {
-                readonly price: components["schemas"]["Money"];
-                readonly paid: components["schemas"]["Money"];
-                readonly owed: components["schemas"]["Money"];
-                readonly depositDue: components["schemas"]["Money"];
-                readonly depositHeld: components["schemas"]["Money"];
-            };
-            readonly glass: components["schemas"]["Glass"] | null;
-            readonly conditions: readonly components["schemas"]["Finding"][];
-            readonly records: {
-                readonly count: number;
-                readonly head: string | null;
-                readonly out: {
-                    readonly started: boolean;
-                    readonly marks: number;
-                    readonly photos: number;
-                    readonly readings: number;
-                    readonly signed: boolean;
-                };
-                readonly back: {
-                    readonly started: boolean;
-                    readonly marks: number;
-                    readonly photos: number;
-                    readonly readings: number;
-                    readonly signed: boolean;
-                };
-                readonly panelReadings: number;
-            };
-            readonly signaturesNeeded: readonly string[];
-            readonly signatures: readonly {
-                readonly what: string;
-                readonly by: string;
-                readonly at: string;
-                readonly recordId: string;
-                readonly covers: number;
-            }[];
-            readonly waits: readonly components["schemas"]["Wait"][];
-            readonly settlement: components["schemas"]["SettlementState"] | null;
-            readonly differences: readonly components["schemas"]["Difference"][];
-            readonly hirerLink: {
-                readonly expires: string;
-            } | null;
-            readonly history: readonly {
-                readonly at: string;
-                readonly by: string;
-                readonly what: string;
-                readonly facts: {
-                    readonly [key: string]: unknown;
-                };
-            }[];
-        };
-        readonly AvailabilityQuery: {
-            readonly party: components["schemas"]["Party"];
-            readonly from: string;
-            readonly to: string;
-            readonly asked?: components["schemas"]["Asked"];
-        };
-        readonly CounterOffer: {
-            readonly vehicleId: string;
-            readonly vehicleName: string;
-            readonly steps: readonly ({
-                /** @constant */
-                readonly kind: "shift";
-                readonly from: string;
-                readonly to: string;
-                readonly hours: number;
-            } | {
-                /** @constant */
-                readonly kind: "otherCrossing";
-            } | {
-                /** @constant */
-                readonly kind: "moveHire";
-                readonly hireId: string;
-                readonly reference: string;
-                readonly customer: string;
-                readonly vehicleName: string;
-            } | {
-                /** @constant */
-                readonly kind: "decideOnDogs";
-                readonly dogs: number;
-            } | {
-                /** @constant */
-                readonly kind: "secondVehicle";
-                readonly people: number;
-                readonly vehicleName: string;
-            })[];
-            readonly trouble: components["schemas"]["Figure"];
-        };
-        readonly Availability: {
-            readonly offers?: readonly components["schemas"]["CounterOffer"][];
-            readonly vehicles: readonly {
-                readonly id: string;
-                readonly name: string;
-                readonly registration: string;
-                readonly possible: boolean;
-                readonly findings: readonly components["schemas"]["Finding"][];
-                readonly nearestChanges: readonly {
-                    /** @enum {string} */
-                    readonly kind: "shift" | "smallerParty" | "renewDue" | "waivePets" | "otherLength" | "fewerExtras" | "otherVehicle";
-                    readonly from?: string;
-                    readonly to?: string;
-                    readonly shiftHours?: number;
-                    readonly people?: number;
-                    readonly extra?: string;
-                    readonly count?: number;
-                    readonly vehicleId?: string;
-                    readonly vehicleName?: string;
-                }[];
-                readonly price: components["schemas"]["Money"] | null;
-            }[];
-            readonly short?: readonly {
-                readonly kind: string;
-                readonly holders: readonly {
-                    readonly reference: string;
-                    readonly customer: string;
-                    readonly count: number;
-                    readonly from: string;
-                    readonly to: string;
-                }[];
-                readonly backAt: string | null;
-                readonly fitsFrom: string | null;
-            }[];
-        };
-        readonly SetVehicle: {
-            readonly vehicleId: string;
-        };
-        readonly SetDrivers: {
-            readonly drivers: readonly components["schemas"]["Driver"][];
-        };
-        readonly QuoteRequest: {
-            /** @default [] */
-            readonly extras: readonly {
-                readonly id: string;
-                readonly count: number;
-            }[];
-            readonly discount?: components["schemas"]["Discount"];
-            /** @default false */
-            readonly accept: boolean;
-        };
-        readonly OverrideRequest: {
-            /** @enum {string} */
-            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
-            readonly code: string;
-            readonly about?: string;
-            readonly reason: string;
-            readonly insurer?: {
-                readonly reference: string;
-                readonly acceptedBy: string;
-                /** Format: date */
-                readonly on: string;
-            };
-        };
-        readonly EndHire: {
-            /** @enum {string} */
-            readonly as: "lost" | "cancelled" | "noShow";
-            readonly reason: string;
-            /** @enum {string} */
-            readonly code?: "price" | "datesTaken" | "tooSmall" | "licence" | "insurance" | "pets" | "elsewhere" | "noAnswer" | "plansChanged" | "illness" | "other";
-        };
-        readonly HirerLink: {
-            readonly url: string;
-            readonly token: string;
-            readonly expires: string;
         };
         readonly VehicleBlock: {
             readonly id: string;
@@ -7189,6 +7245,8 @@ export interface components {
                 /** Format: date */
                 readonly askFrom: string;
                 readonly hasCode: boolean;
+                readonly address: string | null;
+                readonly numberUntil: string | null;
                 readonly code: {
                     /** Format: date */
                     readonly madeOn: string;
@@ -7323,6 +7381,34 @@ export interface components {
                 readonly note: string;
                 readonly photographs: readonly string[];
             }[];
+        };
+        readonly SetVehicle: {
+            readonly vehicleId: string;
+        };
+        readonly SetDrivers: {
+            readonly drivers: readonly components["schemas"]["Driver"][];
+        };
+        readonly QuoteRequest: {
+            /** @default [] */
+            readonly extras: readonly {
+                readonly id: string;
+                readonly count: number;
+            }[];
+            readonly discount?: components["schemas"]["Discount"];
+            /** @default false */
+            readonly accept: boolean;
+        };
+        readonly EndHire: {
+            /** @enum {string} */
+            readonly as: "lost" | "cancelled" | "noShow";
+            readonly reason: string;
+            /** @enum {string} */
+            readonly code?: "price" | "datesTaken" | "tooSmall" | "licence" | "insurance" | "pets" | "elsewhere" | "noAnswer" | "plansChanged" | "illness" | "other";
+        };
+        readonly HirerLink: {
+            readonly url: string;
+            readonly token: string;
+            readonly expires: string;
         };
         readonly Import: {
             readonly file: string;
@@ -17141,6 +17227,356 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["DriverChecks"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly setCustomer: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["CustomerInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["HirePage"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly eraseCustomer: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Done"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly setDriverParticulars: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+                readonly driverId: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PutDriverParticularsInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["DriverChecks"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readLicenceNumber: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly id: string;
+                readonly driverId: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["LicenceNumber"];
                 };
             };
             /** @description Default Response */

@@ -6,6 +6,7 @@ import { afterHandlers } from "./after-return.ts";
 import { calendarHandlers } from "./calendar.ts";
 import { calibrationHandlers } from "./calibration.ts";
 import { changeHandlers } from "./changes.ts";
+import { customerHandlers } from "./customers.ts";
 import { depotHandlers } from "./depot.ts";
 import { diaryHandlers } from "./diary.ts";
 import { diaryMoveHandlers } from "./diary-moves.ts";
@@ -67,6 +68,7 @@ export const handlers: Handlers = {
   ...ruleHandlers,
   ...noteHandlers,
   ...driverHandlers,
+  ...customerHandlers,
   ...glassHandlers,
   ...messageHandlers,
   ...calendarHandlers,

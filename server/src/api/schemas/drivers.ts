@@ -33,6 +33,9 @@ export const driverChecksSchema = named(
         askFrom: dateSchema,
         /** a code can be had at all: not for a licence from elsewhere */
         hasCode: z.boolean(),
+        address: z.string().nullable(),
+        /** a licence number is kept, sealed, until this day; null where none was given */
+        numberUntil: dateSchema.nullable(),
         code: z.object({ madeOn: dateSchema, lastDay: dateSchema, isUsable: z.boolean() }).nullable(),
         checks: z.array(
           z.object({

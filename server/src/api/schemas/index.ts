@@ -6,6 +6,7 @@ export * from "./calendar.ts";
 export * from "./calibration.ts";
 export * from "./changes.ts";
 export * from "./common.ts";
+export * from "./customers.ts";
 export * from "./depot.ts";
 export * from "./diary.ts";
 export * from "./drivers.ts";

@@ -77,6 +77,8 @@ export const HIRE_PARTS = {
   contact: { personal: true },
   payer: { personal: true },
   licenceChecks: { personal: true },
+  /** where drivers live, and whose licence number lies sealed */
+  particulars: { personal: true },
   abroad: { personal: false },
   quote: { personal: false },
   insurance: { personal: false },

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { Link } from "wouter";
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
 import { Button, FindingsList, FindingText, GlassPill, LinkButton } from "../../../parts/index.ts";
@@ -43,6 +44,14 @@ function Papers({ page }: PartProps) {
   return (
     <section className="card" aria-labelledby="papers-title">
       <h2 id="papers-title">{t("handover.papers")}</h2>
+      {page.customer.address === undefined &&
+        page.customer.name !== "" &&
+        signedFor("liability") === undefined && (
+          <p className="row">
+            {t("hirerCard.noAddressYet")}{" "}
+            <Link href={`${placeOfHire(page.hire.id)}/people`}>{t("hirerCard.enterAddress")}</Link>
+          </p>
+        )}
       <ul>
         {PAPERS.map((purpose) => {
           const done = signedFor(purpose);

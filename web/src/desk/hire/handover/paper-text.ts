@@ -13,6 +13,7 @@ export function paperText(purpose: PaperPurpose, page: HirePageData): string {
     hire.vehicle === null ? t("desk.noVehicle") : `${hire.vehicle.name} ${hire.vehicle.registration}`;
   const facts = {
     hirer: page.customer.name,
+    address: page.customer.address ?? "none",
     reference: hire.reference,
     vehicle,
     from: dateText(hire.from, "dayTime"),

@@ -8,6 +8,7 @@ import { FailureNote } from "../../failure-note.tsx";
 import { queries } from "../../query-client.ts";
 import { useSignedIn } from "../../session.ts";
 import type { PartProps } from "../use-hire.ts";
+import { DriverParticulars } from "./driver-particulars.tsx";
 
 type Checks = Schemas["DriverChecks"];
 type DriverCheck = Checks["drivers"][number];
@@ -71,6 +72,7 @@ function OneDriver({ hireId, check, driver }: OneProps) {
       </ul>
       {check.hasCode ? <Code hireId={hireId} check={check} /> : <p>{t("people.noCode")}</p>}
       <LookUp hireId={hireId} check={check} driver={driver} />
+      <DriverParticulars hireId={hireId} check={check} />
     </div>
   );
 }

@@ -1,0 +1,88 @@
+import { createWords } from "@setfair/words";
+import { asDocument, toJson } from "../../desk/documents.ts";
+import { driversOf, readHireData } from "../../desk/hire-data.ts";
+import { driverChecks } from "../../desk/licence-checks.ts";
+import { instantOf } from "../../desk/local-time.ts";
+import { accountNames } from "../../desk/names.ts";
+import { numbersGoneOn, particularsOf } from "../../desk/particulars.ts";
+import type { HireStage } from "../../store/types.ts";
+import type { Handlers } from "../call.ts";
+import { Refusal } from "../refusal.ts";
+import { changeHire } from "./change-hire.ts";
+
+const words = createWords();
+const OVER: readonly HireStage[] = ["closed", "lost", "cancelled", "noShow"];
+
+export const customerHandlers = {
+  setCustomer: (call) =>
+    changeHire(call, [], async ({ store, data, audit }) => {
+      const { customer } = data;
+      if (customer === null || customer.erasedAt !== null) throw new Refusal("notFound");
+      const { name, ...contact } = call.body;
+      const before = { ...asDocument<Record<string, unknown>>(customer.document), name: customer.name };
+      const { address: _, ...rest } = asDocument<Record<string, unknown>>(customer.document);
+      const document = toJson({ ...rest, ...contact });
+      const answer = await store.customers.update(customer.id, { name, document }, customer.version);
+      if (!answer.ok) throw new Refusal("stale");
+      const after: Record<string, unknown> = call.body;
+      const fields = ["name", "telephone", "email", "address"].filter(
+        (field) => (before as Record<string, unknown>)[field] !== after[field],
+      );
+      // which, never what: the audit outlives an erasure
+      await audit("customer.changed", { fields });
+    }),
+
+  async eraseCustomer({ context, signed, params }) {
+    const { store, account } = signed;
+    await store.within(async (inner) => {
+      const { customer } = await readHireData(inner, params.id, context.now());
+      if (customer === null || customer.erasedAt !== null) throw new Refusal("notFound");
+      const { rows } = await inner.hires.list({ customerId: customer.id, limit: 100 });
+      const open = rows.find(({ stage }) => !OVER.includes(stage));
+      if (open !== undefined)
+        throw new Refusal("wrongStage", {
+          problems: [{ path: "stage", expected: words.t("hirerCard.stillOpen", { reference: open.number }) }],
+        });
+      await inner.customers.erase(customer.id, account.id);
+    });
+    return { done: true as const };
+  },
+
+  async setDriverParticulars(call) {
+    const { context, signed, params, body } = call;
+    await changeHire(call, [], async (hire) => {
+      const { data, store } = hire;
+      if (!driversOf(data).some(({ id }) => id === params.driverId)) throw new Refusal("notFound");
+      const kept = particularsOf(data).drivers;
+      const before = kept[params.driverId] ?? { hasNumber: false };
+      if (body.licenceNumber !== undefined) {
+        await store.licences.put({
+          hireId: data.row.id,
+          driverId: params.driverId,
+          number: body.licenceNumber.toUpperCase(),
+          eraseAt: instantOf(`${numbersGoneOn(data)}T00:00`, data.depot.timeZone, "licenceNumber"),
+        });
+      }
+      await hire.putPart("particulars", {
+        drivers: {
+          ...kept,
+          [params.driverId]: {
+            ...before,
+            ...(body.address === undefined ? {} : { address: body.address }),
+            hasNumber: before.hasNumber || body.licenceNumber !== undefined,
+          },
+        },
+      });
+      await hire.audit("hire.driverParticulars", { driverId: params.driverId });
+    });
+    const data = await readHireData(signed.store, params.id, context.now());
+    return driverChecks(data, await accountNames(signed.store));
+  },
+
+  async readLicenceNumber({ context, signed, params }) {
+    const data = await readHireData(signed.store, params.id, context.now());
+    const licenceNumber = await signed.store.licences.read(data.row.id, params.driverId, signed.account.id);
+    if (licenceNumber === null) throw new Refusal("notFound");
+    return { licenceNumber };
+  },
+} satisfies Partial<Handlers>;
