@@ -32,10 +32,4 @@ describe("the gazetteer", () => {
   it("gives nothing for what is no name", () => {
     expect([names(""), names("x"), names("|||"), names("zzzzqq")]).toEqual([[], [], [], []]);
   });
-
-  it("finds the nearest place to a point", () => {
-    const near = places.nearest(57.19, -3.83)!;
-    expect(near.place.name).toBe("Aviemore");
-    expect(near.distanceKm).toBeLessThan(3);
-  });
 });

@@ -61,7 +61,7 @@ export function readRow(line: string): Row | null {
   };
 }
 
-/** Places by name and by position; no network. */
+/** Places by name; no network. */
 export class Gazetteer {
   constructor(private readonly rows: readonly Row[]) {}
 
@@ -89,34 +89,8 @@ export class Gazetteer {
       .slice(0, most)
       .map(({ row }) => plain(row));
   }
-
-  /** The place nearest to a point, and how far it is; null in an empty gazetteer. */
-  nearest(
-    latitudeDeg: number,
-    longitudeDeg: number,
-  ): { readonly place: GazetteerPlace; readonly distanceKm: number } | null {
-    let best: Row | null = null;
-    let least = Number.POSITIVE_INFINITY;
-    for (const row of this.rows) {
-      if (Math.abs(row.latitudeDeg - latitudeDeg) * 111 > least) continue;
-      const distance = distanceKm(latitudeDeg, longitudeDeg, row);
-      if (distance < least) [best, least] = [row, distance];
-    }
-    return best === null ? null : { place: plain(best), distanceKm: least };
-  }
 }
 
 function plain({ folded: _, ...place }: Row): GazetteerPlace {
   return place;
-}
-
-/** Great circle on a sphere of 6371 km. */
-function distanceKm(latitudeDeg: number, longitudeDeg: number, to: GazetteerPlace): number {
-  const rad = Math.PI / 180;
-  const dLat = (to.latitudeDeg - latitudeDeg) * rad;
-  const dLon = (to.longitudeDeg - longitudeDeg) * rad;
-  const h =
-    Math.sin(dLat / 2) ** 2 +
-    Math.cos(latitudeDeg * rad) * Math.cos(to.latitudeDeg * rad) * Math.sin(dLon / 2) ** 2;
-  return 2 * 6371 * Math.asin(Math.min(1, Math.sqrt(h)));
 }

@@ -467,23 +467,6 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
-    readonly "/api/defects/{id}/told": {
-        readonly parameters: {
-            readonly query?: never;
-            readonly header?: never;
-            readonly path?: never;
-            readonly cookie?: never;
-        };
-        readonly get?: never;
-        readonly put?: never;
-        /** The hirer was told of a defect and signed for it */
-        readonly post: operations["tellDefect"];
-        readonly delete?: never;
-        readonly options?: never;
-        readonly head?: never;
-        readonly patch?: never;
-        readonly trace?: never;
-    };
     readonly "/api/yard/turnarounds": {
         readonly parameters: {
             readonly query?: never;
@@ -1037,23 +1020,6 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
-    readonly "/api/places/nearest": {
-        readonly parameters: {
-            readonly query?: never;
-            readonly header?: never;
-            readonly path?: never;
-            readonly cookie?: never;
-        };
-        /** The place nearest to a point */
-        readonly get: operations["nearestPlace"];
-        readonly put?: never;
-        readonly post?: never;
-        readonly delete?: never;
-        readonly options?: never;
-        readonly head?: never;
-        readonly patch?: never;
-        readonly trace?: never;
-    };
     readonly "/api/hires/{id}/trip-question": {
         readonly parameters: {
             readonly query?: never;
@@ -1357,74 +1323,6 @@ export interface paths {
         readonly put?: never;
         /** What was seen of a driver's entitlement; a code is used up by it and erased */
         readonly post: operations["checkDriver"];
-        readonly delete?: never;
-        readonly options?: never;
-        readonly head?: never;
-        readonly patch?: never;
-        readonly trace?: never;
-    };
-    readonly "/api/hires/{id}/customer": {
-        readonly parameters: {
-            readonly query?: never;
-            readonly header?: never;
-            readonly path?: never;
-            readonly cookie?: never;
-        };
-        readonly get?: never;
-        /** Name, telephone, mail and postal address of the hirer; what was signed keeps what it named */
-        readonly put: operations["setCustomer"];
-        readonly post?: never;
-        readonly delete?: never;
-        readonly options?: never;
-        readonly head?: never;
-        readonly patch?: never;
-        readonly trace?: never;
-    };
-    readonly "/api/hires/{id}/customer/erasure": {
-        readonly parameters: {
-            readonly query?: never;
-            readonly header?: never;
-            readonly path?: never;
-            readonly cookie?: never;
-        };
-        readonly get?: never;
-        readonly put?: never;
-        /** Erase the hirer as a person, once every hire of theirs is over; money and findings stay, unnamed */
-        readonly post: operations["eraseCustomer"];
-        readonly delete?: never;
-        readonly options?: never;
-        readonly head?: never;
-        readonly patch?: never;
-        readonly trace?: never;
-    };
-    readonly "/api/hires/{id}/drivers/{driverId}/particulars": {
-        readonly parameters: {
-            readonly query?: never;
-            readonly header?: never;
-            readonly path?: never;
-            readonly cookie?: never;
-        };
-        readonly get?: never;
-        /** Address and licence number of a driver, which a notice of a fine asks for */
-        readonly put: operations["setDriverParticulars"];
-        readonly post?: never;
-        readonly delete?: never;
-        readonly options?: never;
-        readonly head?: never;
-        readonly patch?: never;
-        readonly trace?: never;
-    };
-    readonly "/api/hires/{id}/drivers/{driverId}/licence-number/reading": {
-        readonly parameters: {
-            readonly query?: never;
-            readonly header?: never;
-            readonly path?: never;
-            readonly cookie?: never;
-        };
-        readonly get?: never;
-        readonly put?: never;
-        /** Show a driver's licence number; written to the audit */
-        readonly post: operations["readLicenceNumber"];
         readonly delete?: never;
         readonly options?: never;
         readonly head?: never;
@@ -3912,13 +3810,6 @@ export interface components {
                 } | null;
             }[];
         };
-        readonly PutDriverParticularsInput: {
-            readonly address?: string;
-            readonly licenceNumber?: string;
-        };
-        readonly LicenceNumberInput: {
-            readonly licenceNumber: string;
-        };
         readonly DepotSettingsInput: {
             readonly name: string;
             readonly telephone: string;
@@ -4125,8 +4016,6 @@ export interface components {
                 /** Format: date */
                 readonly askFrom: string;
                 readonly hasCode: boolean;
-                readonly address: string | null;
-                readonly numberUntil: string | null;
                 readonly code: {
                     /** Format: date */
                     readonly madeOn: string;
@@ -4523,10 +4412,6 @@ export interface components {
         };
         readonly PlacesInput: {
             readonly places: readonly components["schemas"]["FoundPlaceInput"][];
-        };
-        readonly NearestPlaceInput: {
-            readonly place: components["schemas"]["FoundPlaceInput"] | null;
-            readonly distanceKm: number | null;
         };
         readonly TripQuestionInput: {
             readonly inputHash: string;
@@ -7032,13 +6917,6 @@ export interface components {
                 } | null;
             }[];
         };
-        readonly PutDriverParticulars: {
-            readonly address?: string;
-            readonly licenceNumber?: string;
-        };
-        readonly LicenceNumber: {
-            readonly licenceNumber: string;
-        };
         readonly DepotSettings: {
             readonly name: string;
             readonly telephone: string;
@@ -7245,8 +7123,6 @@ export interface components {
                 /** Format: date */
                 readonly askFrom: string;
                 readonly hasCode: boolean;
-                readonly address: string | null;
-                readonly numberUntil: string | null;
                 readonly code: {
                     /** Format: date */
                     readonly madeOn: string;
@@ -7643,10 +7519,6 @@ export interface components {
         };
         readonly Places: {
             readonly places: readonly components["schemas"]["FoundPlace"][];
-        };
-        readonly NearestPlace: {
-            readonly place: components["schemas"]["FoundPlace"] | null;
-            readonly distanceKm: number | null;
         };
         readonly TripQuestion: {
             readonly inputHash: string;
@@ -11730,100 +11602,6 @@ export interface operations {
             };
         };
     };
-    readonly tellDefect: {
-        readonly parameters: {
-            readonly query?: never;
-            readonly header?: never;
-            readonly path: {
-                readonly id: string;
-            };
-            readonly cookie?: never;
-        };
-        readonly requestBody: {
-            readonly content: {
-                readonly "application/json": {
-                    readonly hireId: string;
-                    readonly signer: string;
-                };
-            };
-        };
-        readonly responses: {
-            /** @description Default Response */
-            readonly 200: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": {
-                        readonly told: boolean;
-                    };
-                };
-            };
-            /** @description Default Response */
-            readonly 400: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 401: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 403: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 404: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 409: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 413: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 429: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-        };
-    };
     readonly turnarounds: {
         readonly parameters: {
             readonly query?: never;
@@ -15378,92 +15156,6 @@ export interface operations {
             };
         };
     };
-    readonly nearestPlace: {
-        readonly parameters: {
-            readonly query: {
-                readonly latitudeDeg: number;
-                readonly longitudeDeg: number;
-            };
-            readonly header?: never;
-            readonly path?: never;
-            readonly cookie?: never;
-        };
-        readonly requestBody?: never;
-        readonly responses: {
-            /** @description Default Response */
-            readonly 200: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["NearestPlace"];
-                };
-            };
-            /** @description Default Response */
-            readonly 400: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 401: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 403: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 404: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 409: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 413: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 429: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-        };
-    };
     readonly readTripQuestion: {
         readonly parameters: {
             readonly query?: never;
@@ -17227,356 +16919,6 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["DriverChecks"];
-                };
-            };
-            /** @description Default Response */
-            readonly 400: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 401: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 403: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 404: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 409: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 413: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 429: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-        };
-    };
-    readonly setCustomer: {
-        readonly parameters: {
-            readonly query?: never;
-            readonly header?: never;
-            readonly path: {
-                readonly id: string;
-            };
-            readonly cookie?: never;
-        };
-        readonly requestBody: {
-            readonly content: {
-                readonly "application/json": components["schemas"]["CustomerInput"];
-            };
-        };
-        readonly responses: {
-            /** @description Default Response */
-            readonly 200: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["HirePage"];
-                };
-            };
-            /** @description Default Response */
-            readonly 400: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 401: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 403: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 404: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 409: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 413: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 429: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-        };
-    };
-    readonly eraseCustomer: {
-        readonly parameters: {
-            readonly query?: never;
-            readonly header?: never;
-            readonly path: {
-                readonly id: string;
-            };
-            readonly cookie?: never;
-        };
-        readonly requestBody?: never;
-        readonly responses: {
-            /** @description Default Response */
-            readonly 200: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Done"];
-                };
-            };
-            /** @description Default Response */
-            readonly 400: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 401: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 403: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 404: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 409: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 413: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 429: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-        };
-    };
-    readonly setDriverParticulars: {
-        readonly parameters: {
-            readonly query?: never;
-            readonly header?: never;
-            readonly path: {
-                readonly id: string;
-                readonly driverId: string;
-            };
-            readonly cookie?: never;
-        };
-        readonly requestBody: {
-            readonly content: {
-                readonly "application/json": components["schemas"]["PutDriverParticularsInput"];
-            };
-        };
-        readonly responses: {
-            /** @description Default Response */
-            readonly 200: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["DriverChecks"];
-                };
-            };
-            /** @description Default Response */
-            readonly 400: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 401: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 403: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 404: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 409: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 413: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-            /** @description Default Response */
-            readonly 429: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["Error"];
-                };
-            };
-        };
-    };
-    readonly readLicenceNumber: {
-        readonly parameters: {
-            readonly query?: never;
-            readonly header?: never;
-            readonly path: {
-                readonly id: string;
-                readonly driverId: string;
-            };
-            readonly cookie?: never;
-        };
-        readonly requestBody?: never;
-        readonly responses: {
-            /** @description Default Response */
-            readonly 200: {
-                headers: {
-                    readonly [name: string]: unknown;
-                };
-                content: {
-                    readonly "application/json": components["schemas"]["LicenceNumber"];
                 };
             };
             /** @description Default Response */

@@ -12,11 +12,6 @@ export const placeHandlers = {
     return { places: [...places] };
   },
 
-  async nearestPlace({ query }) {
-    const near = (await gazetteer()).nearest(query.latitudeDeg, query.longitudeDeg);
-    return { place: near?.place ?? null, distanceKm: near === null ? null : near.distanceKm };
-  },
-
   async readTripQuestion({ context, signed, params }) {
     const data = await readHireData(signed.store, params.id, context.now());
     const input = forecastInput(data);

@@ -128,17 +128,6 @@ export const upkeepHandlers = {
     return pageOf(context, store, defect.vehicleId);
   },
 
-  async tellDefect({ signed, params, body }) {
-    const { store, account } = signed;
-    if ((await store.defects.get(params.id)) === null) throw new Refusal("notFound");
-    if ((await store.hires.get(body.hireId)) === null)
-      throw badField("hireId", "expected a hire of this depot");
-    const told = { defectId: params.id, hireId: body.hireId, signer: body.signer, by: account.id };
-    const before = await store.defects.disclosures([body.hireId]);
-    if (!before.some(({ defectId }) => defectId === params.id)) await store.defects.disclose(told);
-    return { told: true };
-  },
-
   async turnarounds({ context, signed }) {
     const depot = await signed.store.depot.get();
     const date = dateOf(localOf(context.now().toISOString(), depot.timeZone));

@@ -19,18 +19,6 @@ export const placesOperations = {
     }),
     answer: s.placesSchema,
   }),
-  nearestPlace: operation({
-    method: "GET",
-    url: "/places/nearest",
-    tag: "trip",
-    summary: "The place nearest to a point",
-    access: may("hire.see"),
-    query: z.object({
-      latitudeDeg: z.coerce.number().min(34).max(72),
-      longitudeDeg: z.coerce.number().min(-25).max(40),
-    }),
-    answer: s.nearestPlaceSchema,
-  }),
   readTripQuestion: operation({
     method: "GET",
     url: "/hires/:id/trip-question",

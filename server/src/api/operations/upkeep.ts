@@ -51,16 +51,6 @@ export const upkeepOperations = {
     body: s.closeDefectSchema,
     answer: s.vehicleUpkeepSchema,
   }),
-  tellDefect: operation({
-    method: "POST",
-    url: "/defects/:id/told",
-    tag: "upkeep",
-    summary: "The hirer was told of a defect and signed for it",
-    access: may("hire.write"),
-    params: byId,
-    body: s.tellDefectSchema,
-    answer: s.toldSchema,
-  }),
   turnarounds: operation({
     method: "GET",
     url: "/yard/turnarounds",

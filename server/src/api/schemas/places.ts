@@ -14,10 +14,6 @@ export const foundPlaceSchema = named(
   }),
 );
 export const placesSchema = named("Places", z.object({ places: z.array(foundPlaceSchema) }));
-export const nearestPlaceSchema = named(
-  "NearestPlace",
-  z.object({ place: foundPlaceSchema.nullable(), distanceKm: z.number().nullable() }),
-);
 /** engine: the input of forecastTrip and planStops */
 export const tripQuestionSchema = named(
   "TripQuestion",

@@ -146,8 +146,6 @@ export const newDefectSchema = named(
   }),
 );
 export const closeDefectSchema = z.object({ how: textSchema(300) });
-export const tellDefectSchema = z.object({ hireId: idSchema, signer: textSchema(120) });
-export const toldSchema = z.object({ told: z.boolean() });
 
 export const turnaroundSchema = named(
   "Turnaround",
