@@ -22,6 +22,7 @@ const store = z.strictObject({
     p10At: z.nullable(z.string()),
     p50At: z.nullable(z.string()),
     p90At: z.nullable(z.string()),
+    middleAt: z.optional(z.nullable(z.string())),
   }),
   stops: z.array(
     z.strictObject({

@@ -44,6 +44,6 @@ function cardsTable(cards: readonly CardInOrder[]): string {
       WORDS.figureText(each.risk),
       WORDS.say(`briefing.why.${each.why}`),
     ]),
-    [2, 3],
+    { right: [2, 3] },
   );
 }

@@ -36,7 +36,7 @@ function tableOf(result: Diagnosis): string {
     writeTable(
       [WORDS.t("cli.diagnose.cause"), WORDS.t("cli.diagnose.chance")],
       result.causes.map(({ cause, chance }) => [said("cause", cause), WORDS.figureText(chance)]),
-      [1],
+      { right: [1] },
     ),
   ];
   if (result.expectedMinutes !== null) lines.push("", ...planLines(result, result.expectedMinutes));
@@ -62,7 +62,7 @@ function planLines({ plan }: Diagnosis, minutes: NonNullable<Diagnosis["expected
         WORDS.figureText(each.finds),
         WORDS.figureText(each.reached),
       ]),
-      [1, 2, 3],
+      { right: [1, 2, 3] },
     ),
   ];
 }

@@ -50,7 +50,7 @@ function linesTable(lines: readonly LoadLine[]): string {
       lineName(line),
       ...[line.mass, line.front, line.rear].map((figure) => WORDS.figureText(figure)),
     ]),
-    [1, 2, 3],
+    { right: [1, 2, 3] },
   );
 }
 
@@ -72,7 +72,7 @@ function limitsTable({ total, front, rear, tyres }: LoadResult): string {
       name,
       ...[load, limit, margin, chanceOver].map((figure) => WORDS.figureText(figure)),
     ]),
-    [1, 2, 3, 4],
+    { right: [1, 2, 3, 4] },
   );
 }
 

@@ -46,7 +46,7 @@ function linesTable({ lines }: Settlement): string {
         photographs: line.evidence.photographs.length,
       }),
     ]),
-    [1, 2],
+    { right: [1, 2] },
   );
 }
 
@@ -71,6 +71,6 @@ function sumsTable(settlement: Settlement): string {
       ]),
       [WORDS.t("cli.settle.releaseBy"), WORDS.dateText(settlement.releaseBy, "full")],
     ],
-    [1],
+    { right: [1] },
   );
 }

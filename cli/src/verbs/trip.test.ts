@@ -44,7 +44,7 @@ describe("setfair trip", () => {
 
   it("says in the table what a post can do, where the weather comes from, and the caution", async () => {
     const { out } = await trip();
-    expect(out).toMatch(/Village pitch +10 A .*the heater, 1,800.W +may trip it/);
+    expect(out).toMatch(/Village pitch +10 A .* may trip it\n +the fridge, 135.W; the heater,\n +1,800.W\n/);
     expect(out).toMatch(/nearest station Nairn, 35.km away/);
     expect(out).toContain("Mains can kill");
   });

@@ -5,6 +5,7 @@ import {
   parseWith,
   type RangeForecast,
   type StoreForecast,
+  shownChancePct,
   type TripForecast,
   tripInputSchema,
 } from "@setfair/engine";
@@ -51,6 +52,7 @@ function tripTable(forecast: TripForecast): string {
     }),
     "",
     storesTable(forecast.stores),
+    ...troubleTable(forecast.stores),
     "",
     stopsTable(forecast),
     ...(posts.length > 0 ? ["", postsTable(posts), "", WORDS.t("onPost.caution")] : []),
@@ -63,33 +65,69 @@ function tripTable(forecast: TripForecast): string {
   ].join("\n");
 }
 
-const time = (iso: string | null) =>
-  iso === null ? WORDS.t("cli.trip.never") : WORDS.dateText(iso, "dayTime");
-const heads = (
-  ...names: ("store" | "atDeparture" | "capacity" | "perDay" | "trouble" | "early" | "middle")[]
-) => names.map((name) => WORDS.t(`cli.trip.${name}`));
+const time = (iso: string | null) => (iso === null ? WORDS.t("cli.dash") : WORDS.dateText(iso, "dayTime"));
+const outOf100 = (pct: number) => WORDS.t("cli.outOf100", { pct });
+type Head =
+  | "store"
+  | "atDeparture"
+  | "capacity"
+  | "perDay"
+  | "trouble"
+  | "inTrouble"
+  | "early"
+  | "middle"
+  | "late"
+  | "stop"
+  | "arrive"
+  | "hookUp"
+  | "coldest"
+  | "reach"
+  | "weakest"
+  | "post"
+  | "atVehicle"
+  | "kept"
+  | "kettle"
+  | "in"
+  | "out"
+  | "change"
+  | "residual";
+const heads = (...names: readonly Head[]) => names.map((name) => WORDS.t(`cli.trip.${name}`));
+/** letters of a name or a list in a table that is read at 80 columns */
+const NAME_LETTERS = 22;
+const LIST_LETTERS = 30;
 
 function storesTable(stores: readonly StoreForecast[]): string {
   return writeTable(
-    heads("store", "atDeparture", "capacity", "perDay", "trouble", "early", "middle"),
+    heads("store", "atDeparture", "capacity", "perDay", "trouble"),
     stores.map(({ store, atDeparture, capacity, usePerDay, trouble }) => [
       WORDS.say(`store.${store}`),
       WORDS.figureText(atDeparture),
       WORDS.figureText(capacity),
       WORDS.figureText(usePerDay),
-      WORDS.t("cli.outOf100", { pct: Math.round(trouble.chance * 100) }),
-      time(trouble.p10At),
-      time(trouble.p50At),
+      outOf100(shownChancePct(trouble.chance)),
     ]),
-    [1, 2, 3, 4],
+    { right: [1, 2, 3, 4] },
   );
 }
 
+/** When it comes to trouble: only stores that meet it in some trip. */
+function troubleTable(stores: readonly StoreForecast[]): string[] {
+  const met = stores.filter(({ trouble }) => trouble.chance > 0);
+  if (met.length === 0) return [];
+  const table = writeTable(
+    heads("inTrouble", "early", "middle", "late"),
+    met.map(({ store, trouble }) => [
+      WORDS.say(`store.${store}`),
+      time(trouble.p10At),
+      time(trouble.p50At),
+      time(trouble.p90At),
+    ]),
+  );
+  return ["", table, WORDS.t("cli.trip.inTroubleWhat")];
+}
 function stopsTable({ stops }: TripForecast): string {
   return writeTable(
-    (["stop", "arrive", "hookUp", "coldest", "reach", "weakest"] as const).map((name) =>
-      WORDS.t(`cli.trip.${name}`),
-    ),
+    heads("stop", "arrive", "hookUp", "coldest", "reach", "weakest"),
     stops.map((stop) => [
       stop.name,
       time(stop.arrive),
@@ -97,16 +135,16 @@ function stopsTable({ stops }: TripForecast): string {
       stop.coldestNightC === null
         ? WORDS.t("cli.dash")
         : WORDS.figureText({ value: stop.coldestNightC.p50, unit: "°C" }),
-      WORDS.t("cli.outOf100", { pct: stop.reachShownPct }),
+      outOf100(stop.reachShownPct),
       stop.weakest === null ? WORDS.t("cli.dash") : WORDS.say(`store.${stop.weakest}`),
     ]),
-    [3, 4],
+    { right: [3, 4], most: { 0: NAME_LETTERS } },
   );
 }
 
 function postsTable(posts: readonly PostForecast[]): string {
   return writeTable(
-    (["stop", "post", "atVehicle", "kept", "kettle"] as const).map((name) => WORDS.t(`cli.trip.${name}`)),
+    heads("stop", "post", "atVehicle", "kept", "kettle"),
     posts.map(({ name, limit, power, volts, kept, alone }) => [
       name,
       WORDS.figureText(limit),
@@ -114,7 +152,7 @@ function postsTable(posts: readonly PostForecast[]): string {
       kept.map(keptText).join("; "),
       WORDS.t("onPost.verdict", { verdict: alone.find(({ kind }) => kind === "kettle")?.verdict ?? "fits" }),
     ]),
-    [1],
+    { right: [1], most: { 0: NAME_LETTERS - 8, 2: 14, 3: LIST_LETTERS } },
   );
 }
 
@@ -151,12 +189,12 @@ function weatherLine(note: ClimateNote, { stops, timeZone }: TripForecast): stri
 
 function auditTable(audit: NonNullable<TripForecast["audit"]>): string {
   return writeTable(
-    (["store", "in", "out", "change", "residual"] as const).map((name) => WORDS.t(`cli.trip.${name}`)),
+    heads("store", "in", "out", "change", "residual"),
     audit.map((line) => [
       WORDS.say(`store.${line.store}`),
       ...[line.in, line.out, line.change].map((value) => WORDS.figureText({ value, unit: line.unit })),
       line.residual.toExponential(1),
     ]),
-    [1, 2, 3, 4],
+    { right: [1, 2, 3, 4] },
   );
 }

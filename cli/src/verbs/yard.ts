@@ -50,7 +50,7 @@ function yardTable(result: ScheduleResult): string {
         late.has(job) ? WORDS.figureText({ value: late.get(job)!, unit: "min" }) : dash,
         chances.has(job) ? WORDS.t("cli.outOf100", { pct: Math.round(chances.get(job)! * 100) }) : dash,
       ]),
-      [1, 2, 3, 4],
+      { right: [1, 2, 3, 4] },
     ),
     "",
     WORDS.t("cli.yard.sum", { finish: clock(result.finish), lowerBound: clock(result.lowerBound) }),

@@ -34,7 +34,7 @@ const CODES: Readonly<Partial<Record<StoreId, string>>> = {
 /** Findings of the gates `resources` and `season`. */
 export function findTripTrouble(plan: TripPlan, recorder: TripRecorder, forecast: TripForecast): Finding[] {
   return [
-    ...forecast.stores.flatMap((store) => storeTrouble(plan, recorder, store, hasColdNight(forecast))),
+    ...forecast.stores.flatMap((store) => storeTrouble(plan, store, hasColdNight(forecast))),
     ...frost(plan, recorder),
     ...butane(plan, recorder),
     ...actsNotOffered(plan),
@@ -52,12 +52,7 @@ function chanceFigure(chance: number, runs: number): Figure {
   return figure(shownChancePct(chance), "%", "trip.chance", { chance, runs }, "computed");
 }
 
-function storeTrouble(
-  plan: TripPlan,
-  recorder: TripRecorder,
-  store: StoreForecast,
-  isCold: boolean,
-): Finding[] {
+function storeTrouble(plan: TripPlan, store: StoreForecast, isCold: boolean): Finding[] {
   const { chance } = store.trouble;
   const severity = severityOf(chance);
   const code = CODES[store.store];
@@ -67,7 +62,7 @@ function storeTrouble(
       ...batteryLow(plan, store, isCold),
       ...driveLow(plan, store, mendsFor(plan, store, null, isCold)),
     ];
-  const at = middleOfTrouble(plan, recorder, store);
+  const at = store.trouble.middleAt ?? null;
   const battery = store.store === "battery12";
   return [
     {
@@ -96,18 +91,6 @@ function storeTrouble(
       mends: mendsFor(plan, store, at, isCold),
     },
   ];
-}
-
-/** The time by which half of the lives that meet trouble have met it. */
-function middleOfTrouble(
-  { timeline }: TripPlan,
-  { spread, stores }: TripRecorder,
-  store: StoreForecast,
-): string | null {
-  const record = stores.find((one) => one.store === store.store);
-  if (record === undefined) return null;
-  const [hour] = spread.quantiles(record.troubleH, [store.trouble.chance / 2]);
-  return Number.isFinite(hour) ? timeline.localAt(Math.round(hour! / timeline.dtH) * timeline.dtH) : null;
 }
 
 /** No trouble, but little left at the worst hour of the lower tenth of the lives: worth saying, since habits differ. */
@@ -194,7 +177,11 @@ function mendsFor(
         ...cooler,
       ];
     case "lpg":
-      return [...without("exchangeLpg", "trip.exchangeLpg"), plain("trip.fullCylinders"), ...cooler];
+      return [
+        ...without("exchangeLpg", "trip.exchangeLpg"),
+        plain((input.trip.departWith.lpg ?? 1) < 1 ? "trip.fullCylinders" : "trip.addLpgStop"),
+        ...cooler,
+      ];
     case "freshWater":
       return [...without("fillWater", "trip.fillWater"), plain("trip.useLessWater")];
     case "wasteWater":

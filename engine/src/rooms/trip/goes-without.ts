@@ -13,6 +13,10 @@ const STOP_FROM = 0.5;
 
 const CODES: Readonly<Record<string, string>> = { meals: "trip.withoutMeals" };
 
+/** An inverter that the hob may draw on: where it cooks nothing all the same, what feeds the inverter is down. */
+const feedsHob = ({ systems }: TripPlan): boolean =>
+  systems.some(({ kind, spec }) => kind === "inverter" && spec.runs !== "sockets");
+
 /** What nobody serves and no store shows: an electric hob with neither a post nor an inverter behind it cooks nothing. */
 export function goesWithout(plan: TripPlan, spread: SpreadOf, without: readonly Without[]): Finding[] {
   return without.flatMap((one): Finding[] => {
@@ -33,6 +37,7 @@ export function goesWithout(plan: TripPlan, spread: SpreadOf, without: readonly 
         facts: {
           share: figure(Math.round(share * 20) * 5, "%", "-", { runs: plan.input.runs }, "computed"),
           stops: stops.length,
+          inverter: feedsHob(plan) ? "yes" : "no",
           stop: stops[0]?.place.name ?? "none",
         },
         sources: [],

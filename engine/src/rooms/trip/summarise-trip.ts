@@ -133,12 +133,15 @@ function summariseTrouble(
 ): Trouble {
   const at = (hour: number) =>
     Number.isFinite(hour) ? timeline.localAt(Math.round(hour / timeline.dtH) * timeline.dtH) : null;
-  const [p10, p50, p90] = spread.quantiles(troubleH, [0.1, 0.5, 0.9]);
+  const chance = spread.chance((i) => troubleH[i]! < Number.POSITIVE_INFINITY);
+  const [p10, p50, p90, middle, first] = spread.quantiles(troubleH, [0.1, 0.5, 0.9, chance / 2, 0]);
   return {
-    chance: spread.chance((i) => troubleH[i]! < Number.POSITIVE_INFINITY),
+    chance,
     p10At: at(p10!),
     p50At: at(p50!),
     p90At: at(p90!),
+    // a single life in trouble has no middle of its own
+    middleAt: at(Number.isFinite(middle) ? middle! : first!),
   };
 }
 

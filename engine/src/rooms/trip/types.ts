@@ -91,6 +91,8 @@ export interface Trouble {
   readonly p10At: IsoLocal | null;
   readonly p50At: IsoLocal | null;
   readonly p90At: IsoLocal | null;
+  /** when it most likely comes: half of the lives that meet trouble have met it by then; null where none does; absent in forecasts kept from before */
+  readonly middleAt?: IsoLocal | null;
 }
 
 /** One system's part in what is drawn from a store (or put into waste and cassette). */
