@@ -54,6 +54,19 @@ const stop = z.strictObject({
   reachChance: share,
   reachShownPct: pct,
   weakest: z.nullable(storeId),
+  set: z.optional(
+    z.array(
+      z.strictObject({
+        system: z.string(),
+        kind: z.string(),
+        from: z.enum(["mains", "gas", "fuel", "battery", "inverter", "none"]),
+        stage: z.nullable(figureSchema),
+        rest: z.nullable(z.enum(["gas", "fuel"])),
+        dayC: z.nullable(figureSchema),
+        nightC: z.nullable(figureSchema),
+      }),
+    ),
+  ),
 });
 
 const loadName = { system: z.nullable(z.string()), kind: z.string() };

@@ -8,6 +8,7 @@ import { type Lived, storesAtStart } from "./live-trip.ts";
 import type { TripPlan } from "./plan-trip.ts";
 import { listPosts, listUsualPosts } from "./posts/list-posts.ts";
 import { roundBand, type StoreRecord, type TripRecorder } from "./record-trip.ts";
+import { settingsAtStop } from "./settings-at-stop.ts";
 import type {
   AuditLine,
   ClimateNote,
@@ -37,6 +38,7 @@ export function summariseTrip(
   const stops = input.trip.stops.map((_, stop) => summariseStop(plan, recorder, stop));
   const start = storesAtStart(input.vehicle, plan.systems, input.trip);
   const hottest = (stop: number) => hottestOf(plan, recorder, stop);
+  const posts = listPosts(plan, stops, hottest);
   return {
     runs: input.runs,
     seed: input.seed,
@@ -44,9 +46,9 @@ export function summariseTrip(
     timeZone: input.trip.timeZone,
     axis: { hours: recorder.hours, at: recorder.hours.map(timeline.localAt) },
     stores: recorder.stores.map((record) => summariseStore(plan, lived, recorder, record, start)),
-    stops,
+    stops: stops.map((stop) => ({ ...stop, set: settingsAtStop(plan, stop, posts) })),
     ranges: listRanges(plan),
-    posts: listPosts(plan, stops, hottest),
+    posts,
     usualPosts: listUsualPosts(plan, stops, hottest),
     outsideC: roundBand(recorder.outside),
     cabinC: roundBand(recorder.cabin),

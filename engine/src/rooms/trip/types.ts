@@ -156,6 +156,22 @@ export interface StoreForecast {
   readonly audit?: StoreAudit;
 }
 
+/** How to set one thing that is set by hand, at one stop. */
+export interface StopSetting {
+  /** id of the fitted system */
+  readonly system: string;
+  readonly kind: string;
+  /** `none`: nothing feeds it here */
+  readonly from: "mains" | "gas" | "fuel" | "battery" | "inverter" | "none";
+  /** on the mains: the stage that fits beside the rest, W */
+  readonly stage: Figure | null;
+  /** what gives the rest where the stage is not all of it */
+  readonly rest: "gas" | "fuel" | null;
+  /** where the trip or its plan sets them */
+  readonly dayC: Figure | null;
+  readonly nightC: Figure | null;
+}
+
 export interface StopForecast {
   readonly stop: number;
   readonly name: string;
@@ -170,6 +186,8 @@ export interface StopForecast {
   readonly reachShownPct: number;
   /** the store most likely in trouble by then; null where none ever is */
   readonly weakest: StoreId | null;
+  /** the settings of this stop; absent in forecasts kept from before */
+  readonly set?: readonly StopSetting[];
 }
 
 /** How far a store takes the vehicle, down to its reserve. */

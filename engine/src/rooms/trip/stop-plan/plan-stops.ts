@@ -45,7 +45,13 @@ export function planStops(raw: TripInput): RoomAnswer<StopPlan> {
   const { plan, answer } = choosePlan(raw, liver, ready, decisions, { found, asAsked, first: first.result });
   const { trip } = plan;
   const pence = (one: Candidate) =>
-    figure(Math.round(totalOf(liver, one)), "p", "-", { lives, effort: effortOf(one.chosen) }, "computed");
+    figure(
+      Math.round(totalOf(liver, one)),
+      "pence",
+      "-",
+      { lives, effort: effortOf(one.chosen) },
+      "computed",
+    );
   const litres = (value: number | undefined) =>
     value === undefined ? null : figure(value, "L", "-", { enoughFor: ENOUGH_FOR }, "computed");
   return {
