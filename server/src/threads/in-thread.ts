@@ -49,7 +49,8 @@ async function open(): Promise<void> {
   const pool = new Piscina<Asked, Answered>({
     filename: fileURLToPath(found.file),
     execArgv: [...found.execArgv],
-    minThreads: 0,
+    // one stands ready, so that the first trip of the day does not wait for the engine to be read
+    minThreads: 1,
     maxThreads: MOST_THREADS,
     idleTimeout: IDLE_MS,
     niceIncrement: GIVES_WAY,
