@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { anchorsModule } from "../../anchors/anchors-from-csv.mjs";
 import { monthMeans, nodesKeepingMeans } from "./between-months.ts";
 import { clearnessKnots, knotsMean } from "./clearness.ts";
-import { daySun } from "./day-sun.ts";
+import { daySun, shareBefore } from "./day-sun.ts";
 import { leaveOneOut } from "./leave-one-out.ts";
 import { climateNormal } from "./normal.ts";
 import { liveWeather } from "./weather.ts";
@@ -109,7 +109,7 @@ describe("the weather of a trip", () => {
       for (const steps of [24, 96, 7]) {
         let sum = 0;
         for (let k = 0; k < steps; k++)
-          sum += sun.shareBefore(((k + 1) * 24) / steps) - sun.shareBefore((k * 24) / steps);
+          sum += shareBefore(sun, ((k + 1) * 24) / steps) - shareBefore(sun, (k * 24) / steps);
         expect(sum).toBeCloseTo(1, 9);
       }
     }

@@ -1,7 +1,7 @@
-import { Temporal } from "../base/time.ts";
+import { type DayParts, partsOf } from "../base/day-parts.ts";
 import { DAY_CURVE_MEAN, dayCurveShare } from "../formulas/air.ts";
 import { nodesKeepingMeans, valueOnDay } from "./between-months.ts";
-import { type DaySun, daySun, withinDay } from "./day-sun.ts";
+import { type DaySun, daySun, shareBefore, solarHour, withinDay } from "./day-sun.ts";
 import { drawDays, type WeatherDay } from "./draw-days.ts";
 import { errorOf } from "./forecast-error.ts";
 import { type ClimateNormal, climateYear } from "./normal.ts";
@@ -32,55 +32,46 @@ interface PlaceYear {
 export function liveWeather(days: readonly DayPlace[], options: WeatherOptions): TripWeather {
   const { runs } = options;
   if (!Number.isInteger(runs) || runs < 1) throw new RangeError(`liveWeather: ${runs} runs`);
-  const years = KNOWN_YEARS;
-  if (years.size > MOST_KNOWN) years.clear();
-  const dates = days.map(({ date }) => Temporal.PlainDate.from(date));
+  const dates = days.map(({ date }) => partsOf(date));
   const suns = days.map((day, at) => sunOfDay(day, dates[at]!));
-  const drawn = drawDays(
-    days.map((day, at) => weatherDay(day, dates[at]!, suns[at]!, placeYear(years, day))),
+  const years = yearsOf(days);
+  const { meanC, rangeK, irradiationWhm2 } = drawDays(
+    days.map((day, at) => weatherDay(day, dates[at]!, suns[at]!, years[at]!)),
     options,
   );
-  const shareBefore = rememberLast(suns);
+  const told = new ShareTold();
   return {
     runs,
-    notes: days.map((day, at) => ({
-      ...note(at, placeYear(years, day).normals[month(day)]!),
-      given: day.given !== undefined,
-    })),
+    notes: days.map((day, at) =>
+      note(at, years[at]!.normals[dates[at]!.month - 1]!, day.given !== undefined),
+    ),
     fill: (day, clockH, dtH, outsideC, irradianceWm2) => {
       const sun = suns[day];
       if (sun === undefined) throw new RangeError(`weather: no day ${day} in a trip of ${days.length}`);
       const middle = clockH + dtH / 2;
-      fillTemperature(
-        drawn.meanC,
-        drawn.rangeK,
-        runs,
-        day,
-        middle,
-        dayCurveShare(sun.solarHour(middle)) - DAY_CURVE_MEAN,
-        outsideC,
-      );
-      const before = shareBefore(day, clockH);
-      const share = (shareBefore(day, clockH + dtH) - before) / dtH;
+      const curve = dayCurveShare(solarHour(sun, middle)) - DAY_CURVE_MEAN;
+      fillTemperature(meanC, rangeK, runs, day, middle, curve, outsideC);
+      const share = told.within(sun, clockH, dtH) / dtH;
       const start = day * runs;
-      for (let i = 0; i < runs; i++) irradianceWm2[i] = drawn.irradiationWhm2[start + i]! * share;
+      for (let i = 0; i < runs; i++) irradianceWm2[i] = irradiationWhm2[start + i]! * share;
     },
   };
 }
 
 /** The end of one step is the beginning of the next: its share of the day's radiation is worked out once. */
-function rememberLast(suns: readonly DaySun[]): (day: number, clockH: number) => number {
-  let lastDay = -1;
-  let lastH = -1;
-  let last = 0;
-  return (day, clockH) => {
-    if (day !== lastDay || clockH !== lastH) {
-      last = suns[day]!.shareBefore(clockH);
-      lastDay = day;
-      lastH = clockH;
-    }
-    return last;
-  };
+class ShareTold {
+  private of: DaySun | null = null;
+  private hour = Number.NaN;
+  private share = Number.NaN;
+
+  /** Share of the day's radiation within so many hours from a clock hour on. */
+  within(sun: DaySun, clockH: number, hours: number): number {
+    const before = sun === this.of && clockH === this.hour ? this.share : shareBefore(sun, clockH);
+    this.of = sun;
+    this.hour = clockH + hours;
+    this.share = shareBefore(sun, this.hour);
+    return this.share - before;
+  }
 }
 
 /** Day means run in straight lines from noon to noon, so that nothing jumps at midnight; row 0 is the day before the trip. */
@@ -103,11 +94,29 @@ function fillTemperature(
   }
 }
 
-const month = (day: DayPlace) => Number(day.date.slice(5, 7)) - 1;
+/** The year of each day's place; days one after another at the same place are looked up once. */
+function yearsOf(days: readonly DayPlace[]): PlaceYear[] {
+  if (KNOWN_YEARS.size > MOST_KNOWN) KNOWN_YEARS.clear();
+  let before: DayPlace | null = null;
+  let year: PlaceYear | null = null;
+  return days.map((day) => {
+    if (year === null || before === null || !isSamePlace(before, day)) year = placeYear(day);
+    before = day;
+    return year;
+  });
+}
 
-function placeYear(years: Map<string, PlaceYear>, day: DayPlace): PlaceYear {
+function isSamePlace(one: DayPlace, other: DayPlace): boolean {
+  return (
+    one.latitudeDeg === other.latitudeDeg &&
+    one.longitudeDeg === other.longitudeDeg &&
+    one.elevationM === other.elevationM
+  );
+}
+
+function placeYear(day: DayPlace): PlaceYear {
   const key = `${day.latitudeDeg},${day.longitudeDeg},${day.elevationM}`;
-  const known = years.get(key);
+  const known = KNOWN_YEARS.get(key);
   if (known !== undefined) return known;
   const normals = climateYear(day);
   const year = {
@@ -117,17 +126,17 @@ function placeYear(years: Map<string, PlaceYear>, day: DayPlace): PlaceYear {
     high: nodesKeepingMeans(normals.map((normal) => normal.maxC)),
     clearness: nodesKeepingMeans(normals.map((normal) => normal.clearness ?? NO_CLEARNESS)),
   };
-  years.set(key, year);
+  KNOWN_YEARS.set(key, year);
   return year;
 }
 
-function sunOfDay(day: DayPlace, { dayOfYear }: Temporal.PlainDate): DaySun {
+function sunOfDay(day: DayPlace, { dayOfYear }: DayParts): DaySun {
   return daySun(day.latitudeDeg, day.longitudeDeg, dayOfYear, day.utcOffsetH);
 }
 
 function weatherDay(
   day: DayPlace,
-  date: Temporal.PlainDate,
+  date: DayParts,
   { extraterrestrialWhm2 }: DaySun,
   year: PlaceYear,
 ): WeatherDay {
@@ -152,7 +161,7 @@ function weatherDay(
   };
 }
 
-function note(day: number, normal: ClimateNormal): Omit<WeatherNote, "given"> {
+function note(day: number, normal: ClimateNormal, given: boolean): WeatherNote {
   const nearest = normal.stations[0]!;
   const fromMemoryShare = normal.stations.reduce(
     (sum, station) => sum + (station.fromMemory ? station.weight : 0),
@@ -165,5 +174,6 @@ function note(day: number, normal: ClimateNormal): Omit<WeatherNote, "given"> {
     fromMemoryShare,
     nearestFromMemory: nearest.fromMemory,
     weak: nearest.distanceKm > FAR_KM || fromMemoryShare > 0.5,
+    given,
   };
 }

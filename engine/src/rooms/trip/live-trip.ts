@@ -123,6 +123,7 @@ export function liveTrip(
   const shared = new SharedStep(ensemble, timeline.dtH, cabin, seed, spread, options.fixed);
   const work = setToWork(vehicle, systems, trip, shared, options, cabin);
   const stopAt = stopsBySteps(timeline);
+  const isEventful = eventsBySteps(timeline, options.restarts);
   const without = work.flatMap((each) => withoutOf(each, runs, trip.stops.length));
   shared.without = without;
   shared.warmthDrawn = warmthOf(work);
@@ -137,9 +138,11 @@ export function liveTrip(
   fillWeather(weather, timeline, Math.max(0, first - 1), shared);
   for (let step = first; step <= timeline.steps; step++) {
     recorder.before(step, shared);
-    doActs(trip, timeline, step, ensemble);
-    fillOnTheWay(vehicle, systems, trip, timeline.driveKm.get(step) ?? 0, ensemble);
-    restartLevels(options, step, ensemble);
+    if (isEventful[step] === 1) {
+      doActs(trip, timeline, step, ensemble);
+      fillOnTheWay(vehicle, systems, trip, timeline.driveKm.get(step) ?? 0, ensemble);
+      restartLevels(options, step, ensemble);
+    }
     recorder.after(step, shared);
     if (step === timeline.steps) break;
     fillStep(shared, timeline, step);
@@ -251,6 +254,13 @@ function stopsBySteps({ steps, stops }: Timeline): Int16Array {
     at.fill(stop, arrive, leave);
   });
   return at;
+}
+
+/** 1 for the steps at whose beginning anything is done at the stores; it is looked for there only. */
+function eventsBySteps({ steps, actsAt, driveKm }: Timeline, restarts: readonly Restart[]): Uint8Array {
+  const is = new Uint8Array(steps + 1);
+  for (const step of [...actsAt.keys(), ...driveKm.keys(), ...restarts.map(({ step }) => step)]) is[step] = 1;
+  return is;
 }
 
 function fillStep(shared: SharedStep, timeline: Timeline, step: number): void {

@@ -1,4 +1,4 @@
-import { indexOf } from "../../stores/ensemble.ts";
+import { type Ensemble, indexOf } from "../../stores/ensemble.ts";
 import { STORES, type StoreId } from "../../stores/stores.ts";
 import type { LiveState, Recorder } from "./live-trip.ts";
 import type { SpreadOf } from "./spread-of.ts";
@@ -43,6 +43,8 @@ export class StoreRecord {
   readonly leave: (LevelAt | null)[] = [];
   readonly index: number;
   readonly isFullTrouble: boolean;
+  /** level at which trouble begins; known once the first step is watched */
+  private edge = Number.NaN;
 
   constructor(
     readonly store: StoreId,
@@ -54,6 +56,20 @@ export class StoreRecord {
     this.index = indexOf(store);
     this.isFullTrouble = STORES[store].trouble === "full";
     this.troubleH = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
+  }
+
+  /** Notes the hour in each life that is in trouble for the first time. */
+  watch(ensemble: Ensemble, hour: number): void {
+    const { index, isFullTrouble, troubleH } = this;
+    if (Number.isNaN(this.edge))
+      this.edge = (isFullTrouble ? 1 - TROUBLE_SHARE : TROUBLE_SHARE) * ensemble.capacity[index]![0]!;
+    const { edge } = this;
+    const level = ensemble.level[index]!;
+    if (isFullTrouble) {
+      for (let i = 0; i < level.length; i++) if (level[i]! >= edge && hour < troubleH[i]!) troubleH[i] = hour;
+    } else {
+      for (let i = 0; i < level.length; i++) if (level[i]! <= edge && hour < troubleH[i]!) troubleH[i] = hour;
+    }
   }
 }
 
@@ -68,7 +84,8 @@ export class TripRecorder implements Recorder {
   private readonly perHour: number;
   /** index of the stop whose night the end of a step belongs to; −1 by day and on the road */
   private readonly nightOf: Int16Array;
-  private readonly edges: ReadonlySet<number>;
+  /** 1 where somebody arrives at a stop or leaves one */
+  private readonly isEdge: Uint8Array;
 
   constructor(
     tracked: readonly StoreId[],
@@ -86,15 +103,17 @@ export class TripRecorder implements Recorder {
     this.coldest = timeline.stops.map(() => new Float64Array(n).fill(Number.POSITIVE_INFINITY));
     this.cabinLeast = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
     this.nightOf = nightsOf(timeline);
-    this.edges = new Set(timeline.stops.flatMap(({ arrive, leave }) => [arrive, leave]));
+    this.isEdge = new Uint8Array(timeline.steps + 1);
+    for (const { arrive, leave } of timeline.stops) this.isEdge[arrive] = this.isEdge[leave] = 1;
   }
 
   // no closures in what runs at every step: each would take memory for what it sees
   before(step: number, live: LiveState): void {
     if (step % this.perHour === 0 || step === this.timeline.steps) this.mark(step, live);
-    for (let k = 0; k < this.stores.length; k++) this.watch(this.stores[k]!, step, live);
+    const hour = step * this.timeline.dtH;
+    for (let k = 0; k < this.stores.length; k++) this.stores[k]!.watch(live.ensemble, hour);
     this.watchCold(step, live);
-    if (this.edges.has(step)) this.arriveAt(step, live);
+    if (this.isEdge[step] === 1) this.arriveAt(step, live);
     if (step === this.timeline.steps) {
       for (const record of this.stores) record.arrive.push(this.levelAt(record.store, live));
     }
@@ -102,7 +121,7 @@ export class TripRecorder implements Recorder {
 
   after(step: number, live: LiveState): void {
     if (this.restarts.length > 0) this.forgetBefore(step);
-    if (this.edges.has(step)) this.leaveAt(step, live);
+    if (this.isEdge[step] === 1) this.leaveAt(step, live);
   }
 
   private arriveAt(step: number, live: LiveState): void {
@@ -139,13 +158,12 @@ export class TripRecorder implements Recorder {
   }
 
   private put({ p10, p50, p90, last }: Points, k: number, values: Float64Array): void {
-    if (k > 0 && isSame(values, last)) {
+    if (!isChanged(values, last) && k > 0) {
       p10[k] = p10[k - 1]!;
       p50[k] = p50[k - 1]!;
       p90[k] = p90[k - 1]!;
       return;
     }
-    last.set(values);
     const found = this.spread.read(values, SHARES);
     p10[k] = found[0]!;
     p50[k] = found[1]!;
@@ -155,23 +173,6 @@ export class TripRecorder implements Recorder {
   private levelAt(store: StoreId, live: LiveState): LevelAt {
     const [p10, p50, p90] = this.spread.quantiles(live.ensemble.level[indexOf(store)]!, SHARES);
     return { p10: p10!, p50: p50!, p90: p90! };
-  }
-
-  private watch(
-    { index, isFullTrouble, troubleH }: StoreRecord,
-    step: number,
-    { ensemble }: LiveState,
-  ): void {
-    const level = ensemble.level[index]!;
-    const capacity = ensemble.capacity[index]![0]!;
-    const hour = step * this.timeline.dtH;
-    const edge = (isFullTrouble ? 1 - TROUBLE_SHARE : TROUBLE_SHARE) * capacity;
-    const { n } = ensemble;
-    if (isFullTrouble) {
-      for (let i = 0; i < n; i++) if (level[i]! >= edge && hour < troubleH[i]!) troubleH[i] = hour;
-    } else {
-      for (let i = 0; i < n; i++) if (level[i]! <= edge && hour < troubleH[i]!) troubleH[i] = hour;
-    }
   }
 
   private watchCold(step: number, { outsideC, cabinC }: LiveState): void {
@@ -184,9 +185,15 @@ export class TripRecorder implements Recorder {
   }
 }
 
-function isSame(one: Float64Array, other: Float64Array): boolean {
-  for (let i = 0; i < one.length; i++) if (one[i] !== other[i]) return false;
-  return true;
+/** Whether any life has another value than at the point before, which is overwritten. */
+function isChanged(values: Float64Array, last: Float64Array): boolean {
+  let is = false;
+  for (let i = 0; i < values.length; i++) {
+    if (values[i] === last[i]) continue;
+    last[i] = values[i]!;
+    is = true;
+  }
+  return is;
 }
 
 function nightsOf({ steps, stops, clockH }: Timeline): Int16Array {

@@ -23,7 +23,7 @@ export class SpreadOf {
 
   /** The same without a new list: what is handed back is overwritten by the next call. */
   read(values: Float64Array, shares: readonly number[]): Float64Array {
-    if (isAllOne(values)) this.found.fill(values[0]!, 0, shares.length);
+    if (isAllOne(values)) for (let s = 0; s < shares.length; s++) this.found[s] = values[0]!;
     else if (this.weights === null) this.plain(values, shares);
     else this.weighted(values, shares, this.weights);
     return this.found;

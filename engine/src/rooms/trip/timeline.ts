@@ -1,4 +1,5 @@
 import { BadInput } from "../../base/bad-input.ts";
+import { datesFrom } from "../../base/day-parts.ts";
 import { hoursBetween, type IsoLocal, Temporal } from "../../base/time.ts";
 import type { DayPlace } from "../../climate/trip-weather.ts";
 import type { Place, Trip } from "../situation.ts";
@@ -55,12 +56,18 @@ export function cutTimeline(trip: Trip, people: number, dtH: number): Timeline {
   const stops = trip.stops.map(({ arrive, leave }) => ({ arrive: stepAt(arrive), leave: stepAt(leave) }));
   const clockH = new Float64Array(steps);
   const day = new Int16Array(steps);
+  const aboard = new Float64Array(steps);
+  const drives = markDrives(trip, stops, steps, dtH);
   for (let k = 0; k < steps; k++) {
     const minutes = clock.civilMinutes(k * dtH);
-    day[k] = Math.floor(minutes / 1440);
-    clockH[k] = (minutes - 1440 * day[k]!) / 60;
+    const inDay = Math.floor(minutes / 1440);
+    const h = (minutes - 1440 * inDay) / 60;
+    const middle = h + dtH / 2;
+    const areOut = drives.driving[k] === 0 && middle > OUT_FROM_H && middle < OUT_TO_H;
+    day[k] = inDay;
+    clockH[k] = h;
+    aboard[k] = areOut ? people * STAYS_IN : people;
   }
-  const drives = markDrives(trip, stops, steps, dtH);
   const { days, dayStop } = placeDays(trip, stops, clock, clockH, day);
   return {
     dtH,
@@ -68,10 +75,7 @@ export function cutTimeline(trip: Trip, people: number, dtH: number): Timeline {
     clockH,
     day,
     ...drives,
-    people: clockH.map((h, k) => {
-      const middle = h + dtH / 2;
-      return drives.driving[k] === 0 && middle > OUT_FROM_H && middle < OUT_TO_H ? people * STAYS_IN : people;
-    }),
+    people: aboard,
     postAmperes: markPosts(trip, stops, steps),
     stops,
     actsAt: markActs(stops, clockH, dtH),
@@ -128,6 +132,8 @@ interface Clock {
 /** Civil clock of the trip: minutes since midnight of the day of departure, with the change of the clock where one falls into the trip. */
 const CIVIL = "YYYY-MM-DDTHH:MM";
 const two = (value: number) => (value < 10 ? `0${value}` : `${value}`);
+const HOURS = Array.from({ length: 24 }, (_, hour) => `T${two(hour)}:`);
+const MINUTES = Array.from({ length: 60 }, (_, minute) => two(minute));
 
 function startClock(trip: Trip): Clock {
   const start = zoned(trip, trip.depart, "trip.depart");
@@ -146,14 +152,13 @@ function startClock(trip: Trip): Clock {
   const startMinutes = start.hour * 60 + start.minute;
   const offsetAt = (hour: number) => (hour >= changeAt ? laterOffset : firstOffset);
   const civilMinutes = (hour: number) => startMinutes + hour * 60 + (offsetAt(hour) - firstOffset) * 60;
-  const first = start.toPlainDate();
-  const dates = Array.from({ length: Math.floor(civilMinutes(hours) / 1440) + 2 }, (_, days) =>
-    first.add({ days }).toString(),
-  );
+  const dates = datesFrom(start.toPlainDate().toString(), Math.floor(civilMinutes(hours) / 1440) + 2);
   const localAt = (hour: number) => {
     const minutes = Math.round(civilMinutes(hour));
-    const inDay = ((minutes % 1440) + 1440) % 1440;
-    return `${dates[Math.floor(minutes / 1440)]!}T${two(Math.floor(inDay / 60))}:${two(inDay % 60)}`;
+    const day = Math.floor(minutes / 1440);
+    const inDay = minutes - 1440 * day;
+    const hourInDay = Math.floor(inDay / 60);
+    return dates[day]! + HOURS[hourInDay]! + MINUTES[inDay - 60 * hourInDay]!;
   };
   const dayOf = new Map(dates.map((date, day) => [date, day]));
   const hoursAt = (local: IsoLocal) => {
@@ -245,8 +250,9 @@ function placeDays(
   day: Int16Array,
 ): { days: DayPlace[]; dayStop: number[] } {
   const last = day[day.length - 1]!;
+  let step = 0;
   const dayStop = Array.from({ length: last + 1 }, (_, d) => {
-    const step = nightStep(d, clockH, day);
+    step = nightStep(d, step, clockH, day);
     const at = stops.findIndex(({ arrive, leave }) => step >= arrive && step < leave);
     if (at >= 0) return at;
     // between stops: where the vehicle will be next
@@ -269,8 +275,10 @@ function placeDays(
   return { days, dayStop };
 }
 
-function nightStep(d: number, clockH: Float64Array, day: Int16Array): number {
-  let found = day.indexOf(d);
+/** The step of a day's night; `from` is that of the day before, so that all days are found in one walk. */
+function nightStep(d: number, from: number, clockH: Float64Array, day: Int16Array): number {
+  let found = from;
+  while (day[found]! < d) found += 1;
   for (let k = found; k < day.length && day[k] === d; k++) {
     found = k;
     if (d > 0 && clockH[k]! >= NIGHT_H) break;
