@@ -2,9 +2,9 @@ import {
   type Calibration,
   calibrateRates,
   compareUse,
-  judgeForecasts,
+  judgeReturns,
   type ReturnedUse,
-  ratesOf,
+  type ReturnOfHire,
   type StoreJudgement,
 } from "@setfair/engine";
 import { makeSeason } from "../season/make-season.ts";
@@ -14,13 +14,12 @@ import { earlierUses, type PastUse, pastUse } from "./past-hires.ts";
 
 const RUNS = 100;
 const SEED = 1;
-/** of the returns, oldest first, so many in ten teach; the others are judged */
-const TEACH_TENTHS = 6;
 
 export interface JudgedHistory {
   readonly hires: number;
   readonly taught: number;
-  readonly cutOn: string;
+  /** return of the first hire that is judged */
+  readonly judgedFrom: string;
   readonly before: readonly StoreJudgement[];
   readonly after: readonly StoreJudgement[];
   readonly calibration: Calibration;
@@ -37,35 +36,38 @@ function allUses(today: string): readonly PastUse[] {
   );
 }
 
-function comparisons(past: PastUse, index: number): readonly ReturnedUse[] {
-  const { vehicle, party, trip, measured } = past;
+function returnOf(past: PastUse, index: number): ReturnOfHire {
+  const { vehicle, party, trip, measured, returned } = past;
+  const hire = String(index);
   const found = compareUse({ trip: { vehicle, party, trip, runs: RUNS, seed: SEED }, measured });
-  return found.comparisons.map(({ store, used, mean, quantiles, warmthShare }) => ({
-    hire: String(index),
-    vehicle: vehicle.id,
-    store,
-    used: used.value,
-    mean: mean.value,
-    quantiles,
-    warmthShare,
-  }));
+  const uses = found.comparisons.map(
+    ({ store, used, mean, quantiles, warmthShare }): ReturnedUse => ({
+      hire,
+      vehicle: vehicle.id,
+      store,
+      used: used.value,
+      mean: mean.value,
+      quantiles,
+      warmthShare,
+    }),
+  );
+  return { hire, vehicle: vehicle.id, left: trip.depart, returned, uses };
 }
 
 /**
- * The engine's forecasts judged on the invented outcomes: rates are learnt from the earlier returns and judged on the
- * later ones, which taught nothing.
+ * The engine's forecasts judged on the invented outcomes: each with the rates that the returns before its departure
+ * have taught.
  */
 export function judgeHistory(today: string): JudgedHistory {
-  const uses = allUses(today);
-  const taught = Math.floor((uses.length * TEACH_TENTHS) / 10);
-  const calibration = calibrateRates(uses.slice(0, taught).flatMap(comparisons));
-  const judged = uses.slice(taught).flatMap(comparisons);
+  const returns = allUses(today).map(returnOf);
+  const { taught, judged, before, after } = judgeReturns(returns);
+  const first = returns.find(({ hire }) => hire === judged[0]);
   return {
-    hires: uses.length,
-    taught,
-    cutOn: uses[taught]?.returned ?? today,
-    before: judgeForecasts(judged),
-    after: judgeForecasts(judged, (vehicle) => ratesOf(calibration, vehicle)),
-    calibration,
+    hires: returns.length,
+    taught: taught.length,
+    judgedFrom: first?.returned ?? today,
+    before,
+    after,
+    calibration: calibrateRates(returns.flatMap(({ uses }) => uses)),
   };
 }

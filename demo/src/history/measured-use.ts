@@ -12,8 +12,13 @@ import {
   heaterLitres,
   OF_PARTY,
   OF_VEHICLE,
+  POST_NIGHT_WH,
+  QUIET_NIGHT_WH,
+  ROAD_OF_PARTY,
+  ROAD_OF_VEHICLE,
   type RoughDay,
   roadLitres,
+  roadWh,
   shareByHour,
   WASTE_OF_WATER,
   waterLitres,
@@ -59,6 +64,7 @@ export function measuredUse({ vehicle, party, trip }: PastHire): Measured {
     .forEach((stop) => {
       told.stay(stop, days, times);
     });
+  told.drives(days, distanceKm / planned);
   return { readings: told.readings, added: told.added, distanceKm };
 }
 
@@ -179,6 +185,35 @@ class Notes {
       total += (steady * (end - start)) / 24 + byHabit * (shareByHour(end) - shareByHour(start));
     }
     return total;
+  }
+
+  /** A battery that drives is read before and after each drive; what a charge point gave is on its bill. */
+  drives(days: Days, detour: number): void {
+    const capacity = 1000 * this.holds("tractionBattery", "usableKwh");
+    if (capacity === 0) return;
+    const { depart, return: back, stops, returnDrive } = this.trip;
+    const own = drawsFrom(seedOf(`road ${this.vehicle.id} ${depart}`));
+    const quirk = bell(drawsFrom(seedOf(`road ${this.vehicle.id}`)));
+    const habit = Math.exp(ROAD_OF_VEHICLE * quirk + ROAD_OF_PARTY * bell(own));
+    let level = capacity;
+    const drive = (from: string, to: string, km: number) => {
+      const { outsideC } = days.findLast(({ date }) => date <= dayOf(from)) ?? days[0]!;
+      const used = roadWh(this.vehicle, km * detour, outsideC) * habit;
+      this.read("tractionBattery", (100 * level) / capacity, "%", from, 1, 1);
+      const put = rounded(Math.max(0, 0.35 * capacity - (level - used)), 100);
+      if (put > 0) this.added.push({ store: "tractionBattery", amount: put, at: to });
+      level = Math.min(capacity, level - used + put);
+      this.read("tractionBattery", (100 * level) / capacity, "%", to, 1, 1);
+    };
+    let from = depart;
+    for (const stop of stops) {
+      drive(from, stop.arrive, stop.drive.distanceKm);
+      const nights = days.filter(({ date }) => date >= dayOf(stop.arrive) && date < dayOf(stop.leave)).length;
+      const night = stop.pitch.postAmperes > 0 ? POST_NIGHT_WH : -QUIET_NIGHT_WH;
+      level = Math.min(capacity, Math.max(0.05 * capacity, level + nights * night));
+      from = stop.leave;
+    }
+    drive(from, back, returnDrive.distanceKm);
   }
 
   private level(

@@ -10,7 +10,7 @@ import { pastTrip } from "./past-trip.ts";
 const CAME_BACK: readonly DemoHire["stage"][] = ["returned", "settled", "closed"];
 /** A season of the demo reaches so far back; the ones before it are further such steps. */
 const SEASON_DAYS = 160;
-const SEASONS_BEFORE = 2;
+const SEASONS_BEFORE = 4;
 
 interface Demo {
   readonly today: string;
@@ -51,7 +51,7 @@ export function pastUse(hire: DemoHire, vehicles: Demo["vehicles"]): PastUse | n
   return { vehicle, party, trip, measured: measuredUse({ vehicle, party, trip }), returned: to };
 }
 
-/** Returns of the year before the season, oldest first: of them only their use is known. */
+/** Returns of the almost two years before the season, oldest first: of them only their use is known. */
 export function earlierUses({ today, terms, vehicles }: Demo): readonly PastUse[] {
   const seasons = Array.from({ length: SEASONS_BEFORE }, (_, k) => addDays(today, -SEASON_DAYS * (k + 1)));
   const uses = seasons.flatMap((day, k) => {

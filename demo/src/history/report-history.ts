@@ -9,18 +9,21 @@ const MANY_DAYS = ["01-15", "02-14", "03-20", "04-18", "05-23", "06-20", "07-15"
   .map((day) => `2026-${day}`)
   .concat("2026-11-25", "2026-11-30", "2026-12-22");
 const percent = (value: number) => `${Math.round(100 * value)} %`.padStart(6);
-const line = (cells: readonly string[]) => cells.map((cell) => cell.padStart(11)).join("");
+const line = (cells: readonly string[]) => cells.map((cell) => cell.padStart(12)).join("");
 const write = (lines: readonly string[]) => process.stdout.write(`${lines.join("\n")}\n`);
 
 /** Eight in ten are meant to lie within the band: 70 to 90 %; no more than a tenth off on the whole. */
 const isAsMeant = ({ coverage, bias }: StoreJudgement) =>
   coverage.value >= 0.7 && coverage.value <= 0.9 && Math.abs(bias.value) < 0.1;
+/** Fewer outcomes say too little: with 40 a band that is right lies outside 70 to 90 % one time in fourteen. */
+const ENOUGH = 40;
+const isJudged = ({ count }: StoreJudgement) => count >= ENOUGH;
 const inShort = (judged: StoreJudgement) =>
-  `${isAsMeant(judged) ? "" : "*"}${Math.round(100 * judged.coverage.value)}/${Math.round(100 * judged.bias.value)}`;
+  `${!isJudged(judged) ? "~" : isAsMeant(judged) ? "" : "*"}${Math.round(100 * judged.coverage.value)}/${Math.round(100 * judged.bias.value)}`;
 
 function reportDays(days: readonly string[]): void {
   write([
-    "Within P10 to P90 / bias, both in %, with what the earlier returns taught; * is not as meant.",
+    "Within P10 to P90 / bias, both in %, with what the earlier returns taught; * is not as meant, ~ too few outcomes to say.",
     "",
   ]);
   let [judged, good, goodDays] = [0, 0, 0];
@@ -28,9 +31,10 @@ function reportDays(days: readonly string[]): void {
     const { after } = judgeHistory(day);
     if (judged === 0) write([line(["day", ...after.map(({ store }) => store)])]);
     write([line([day, ...after.map(inShort)])]);
-    judged += after.length;
-    good += after.filter(isAsMeant).length;
-    if (after.every(isAsMeant)) goodDays++;
+    const told = after.filter(isJudged);
+    judged += told.length;
+    good += told.filter(isAsMeant).length;
+    if (told.every(isAsMeant)) goodDays++;
   }
   write([
     "",
@@ -39,9 +43,10 @@ function reportDays(days: readonly string[]): void {
 }
 
 function reportDay(day: string): void {
-  const { hires, taught, cutOn, before, after, calibration } = judgeHistory(day);
+  const { hires, taught, judgedFrom, before, after, calibration } = judgeHistory(day);
   write([
-    `${hires} returns up to ${day}: the first ${taught} teach, those from ${cutOn.slice(0, 10)} on are judged.`,
+    `${hires} returns up to ${day}: the first ${taught} only teach; those from ${judgedFrom.slice(0, 10)} on are judged,`,
+    "each forecast with the rates that the returns before its departure have taught.",
     "Outcomes come from rules of thumb that know nothing of the engine; P10 to P90 is meant to cover 80 %.",
     "",
     line(["store", "outcomes", "covered", "bias", "covered", "bias", "rate", "of heating", "spread"]),

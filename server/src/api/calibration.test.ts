@@ -25,9 +25,12 @@ describe("what returns teach", () => {
   afterAll(() => depot.close());
 
   /** a hire of Heron that came back */
-  async function returned(stage: "returned" | "onHire" = "returned", trip: object | null = WILD) {
+  async function returned(
+    stage: "returned" | "onHire" = "returned",
+    trip: object | null = WILD,
+    period = { from: "2026-07-03T11:15:00Z", to: "2026-07-06T09:00:00Z" },
+  ) {
     const { store } = depot;
-    const period = { from: "2026-07-03T11:15:00Z", to: "2026-07-06T09:00:00Z" };
     const row = await store.hires.create({ ...period, stage: "enquiry" });
     await store.hires.putPart(row.id, "party", toJson(PARTY), 0, "desk");
     if (trip !== null) await store.hires.putPart(row.id, "trip", toJson(trip), 0, "desk");
@@ -83,16 +86,38 @@ describe("what returns teach", () => {
     expect(used(after, "lpg")).toBe(used(before, "lpg"));
   });
 
-  it("judges on returns that did not teach, before and after, and by vehicle", async () => {
+  it("judges each forecast by the returns before its departure, before and after, and by vehicle", async () => {
+    const later = JSON.parse(
+      JSON.stringify(WILD).replaceAll(
+        /2026-07-0(\d)/g,
+        (_, day) => `2026-07-${String(+day + 4).padStart(2, "0")}`,
+      ),
+    );
+    const period = { from: "2026-07-07T11:15:00Z", to: "2026-07-10T09:00:00Z" };
+    for (let n = 0; n < 4; n++) {
+      const id = await returned("returned", later, period);
+      const { added, readings, distanceKm } = sheet(12);
+      const [out, back] = readings.map((reading, k) => ({
+        ...reading,
+        at: k === 0 ? later.depart : later.return,
+      }));
+      const moved = {
+        added: added.map((put) => ({ ...put, at: later.return })),
+        readings: [out, back],
+        distanceKm,
+      };
+      expect((await write(id, moved)).status).toBe(200);
+    }
     const { body } = await depot.call("desk", "GET", "/forecast-outcomes");
     expect(body.waiting).toBe(0);
-    expect(body.returns).toBe(6);
-    expect(body.taught.count).toBe(3);
-    expect(body.judged.count).toBe(3);
+    expect(body.returns).toBe(10);
+    expect(body.taught.count).toBe(2);
+    expect(body.judged.count).toBe(8);
     const [fuel] = body.stores;
     expect(fuel.before.bias.value).toBeGreaterThan(0.3);
-    expect(Math.abs(fuel.after.bias.value)).toBeLessThan(fuel.before.bias.value / 2);
-    expect(fuel.points).toHaveLength(3);
+    // half of them left before anybody was back
+    expect(fuel.after.bias.value).toBeLessThan(0.75 * fuel.before.bias.value);
+    expect(fuel.points).toHaveLength(8);
     const none = await depot.call("desk", "GET", "/forecast-outcomes?vehicleId=pv2-b");
     expect(none.body.stores).toEqual([]);
     expect(none.body.rates.every(({ vehicleId }: { vehicleId: string | null }) => vehicleId === null)).toBe(

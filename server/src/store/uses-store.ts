@@ -48,7 +48,13 @@ export function usesStore(door: Door): Store["uses"] {
       const rows = await door
         .from("use_return")
         .select(["id", "vehicle_id", "hire_id", "returned_at", "outcome"])
-        .where("engine", "=", engine)
+        // what was emptied cannot be compared anew: it keeps what an earlier engine found
+        .where((where) =>
+          where.or([
+            where("engine", "=", engine),
+            where.and([where("document", "=", EMPTIED), where("outcome", "is not", null)]),
+          ]),
+        )
         .orderBy("returned_at")
         .orderBy("id")
         .execute();

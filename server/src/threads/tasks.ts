@@ -3,6 +3,7 @@ import {
   calibrateRates,
   compareUse,
   forecastTrip,
+  judgeReturns,
   proposeAllocation,
   type Reading,
   reforecastTrip,
@@ -20,6 +21,7 @@ export const TASKS = {
     readings.length === 0 ? forecastTrip(input) : reforecastTrip(input, readings),
   compareUse,
   calibrateRates,
+  judgeReturns,
   /** Seats hires on vehicles for so many seconds at most. */
   allocate: (input: AllocationInput, seconds: number) => {
     const begun = performance.now();

@@ -174,7 +174,7 @@ describe("rates by what came back", () => {
     expect(lpg!.warmth!).toBeLessThan(1);
     const autumn = Array.from({ length: 200 }, (_, k) => of(k + 300, 0.85));
     const biasOf = (returns: ReturnedUse[]) =>
-      judgeForecasts(autumn, (vehicle) => ratesOf(calibrateRates(returns), vehicle))[0]!.bias.value;
+      judgeForecasts(autumn, ({ vehicle }) => ratesOf(calibrateRates(returns), vehicle))[0]!.bias.value;
     expect(Math.abs(biasOf(taught))).toBeLessThan(0.1);
     expect(biasOf(taught.map((each) => ({ ...each, warmthShare: 0 })))).toBeLessThan(-0.15);
   });

@@ -80,6 +80,57 @@ describe("measured use beside the forecast of the same hours", () => {
     expect(leftOut).toContainEqual({ store: "freshWater", why: "ranOut" });
   });
 
+  it("begins each window at what was read there, whatever the forecast had left", () => {
+    const read = (value: number, at: string): Reading => ({
+      store: "battery12",
+      value,
+      unit: "%",
+      at,
+      sd: 1,
+    });
+    const readings = [read(95, FROM), read(60, TO)];
+    const flat = { ...winter, trip: { ...winter.trip, departWith: { battery12: 0 } } };
+    const [full, empty] = [winter, flat].map((trip) => compare({ readings }, trip));
+    expect(storeOf(full!.comparisons, "battery12").mean.value).toBeGreaterThan(100);
+    const times = (share: typeof full) => storeOf(share!.comparisons, "battery12").mean.value;
+    // only the cabin of the hours before remembers
+    expect(times(empty) / times(full)).toBeCloseTo(1, 1);
+  });
+
+  it("measures a battery that drives from the start of a drive to its end, and with a charge point's bill", () => {
+    const may = mayHighlands();
+    const spec = { usableKwh: 75, kwhPer100Km: 30, postChargeA: 10, fastChargeKw: 80 };
+    const systems = may.vehicle.systems.filter(({ kind }) => kind !== "fuel" && kind !== "def");
+    const vehicle = {
+      ...may.vehicle,
+      fuel: "electric" as const,
+      systems: [...systems, { id: "traction", kind: "tractionBattery", spec }],
+    };
+    const trip: TripInput = { ...may, vehicle, runs: 100 };
+    const [stop, onPost] = trip.trip.stops;
+    const at = (value: number, when: string): Reading => ({
+      store: "tractionBattery",
+      value,
+      unit: "%",
+      at: when,
+      sd: 1,
+    });
+    const readings = [at(100, trip.trip.depart), at(70, stop!.arrive)];
+    const found = storeOf(compare({ readings }, trip).comparisons, "tractionBattery");
+    expect(found.used.value).toBeCloseTo(0.3 * 75_000, 6);
+    const road = 300 * stop!.drive.distanceKm;
+    expect(found.mean.value / road).toBeGreaterThan(0.95);
+    expect(found.mean.value / road).toBeLessThan(1.35);
+    const added = [{ store: "tractionBattery" as const, amount: 10_000, at: stop!.arrive }];
+    expect(storeOf(compare({ readings, added }, trip).comparisons, "tractionBattery").used.value).toBeCloseTo(
+      0.3 * 75_000 + 10_000,
+      6,
+    );
+    // over a night on a post nobody knows what went in
+    const night = compare({ readings: [at(70, onPost!.arrive), at(90, onPost!.leave)] }, trip);
+    expect(night.leftOut).toContainEqual({ store: "tractionBattery", why: "charged" });
+  });
+
   it("leaves out what the gauge cannot tell, by the forecast alone", () => {
     const gauge = (value: number, at: string): Reading => ({ store: "freshWater", value, unit: "%", at });
     const hour = compare({

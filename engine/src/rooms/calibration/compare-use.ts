@@ -17,7 +17,7 @@ import {
 } from "./types.ts";
 
 /** a use is compared only where the forecast has at least so many times the error of measuring: practice */
-const LEAST_TIMES_SD = 2.5;
+const LEAST_TIMES_SD = 4;
 /** what cannot be less than nothing is taken as this share of the forecast, so that a rate can be formed: practice */
 const LEAST_SHARE = 0.05;
 /** use of these goes by the kilometres really driven */

@@ -25,11 +25,11 @@ export interface StoreJudgement {
  * Judges forecasts by what was measured, store by store; a forecast at a rate is taken as its forecast without, moved
  * by the rate and widened or narrowed by its spread, since use is in proportion to it until a store runs out. Stores without an
  * outcome are left out.
- * @param ratesFor the rates that a vehicle's forecasts were made with; none for the descriptions as they are
+ * @param ratesFor the rates that a forecast was made with; none for the descriptions as they are
  */
 export function judgeForecasts(
   returns: readonly ReturnedUse[],
-  ratesFor: (vehicle: string) => UseRates = () => ({}),
+  ratesFor: (use: ReturnedUse) => UseRates = () => ({}),
 ): readonly StoreJudgement[] {
   return READABLE_STORES.flatMap((store): StoreJudgement[] => {
     const own = returns.filter((each) => each.store === store);
@@ -37,7 +37,7 @@ export function judgeForecasts(
     return [
       judgeStore(
         store,
-        own.map((each) => atRate(each, ratesFor(each.vehicle)[store])),
+        own.map((each) => atRate(each, ratesFor(each)[store])),
       ),
     ];
   });

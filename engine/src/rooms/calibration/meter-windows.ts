@@ -1,4 +1,4 @@
-import { indexOf } from "../../stores/ensemble.ts";
+import { indexOf, setLevel } from "../../stores/ensemble.ts";
 import { STORES } from "../../stores/stores.ts";
 import { type LiveState, liveTrip, type Recorder } from "../trip/live-trip.ts";
 import type { TripPlan } from "../trip/plan-trip.ts";
@@ -7,13 +7,12 @@ import { READABLE_STORES, type ReadableStore } from "../trip/types.ts";
 import { readLevel } from "../trip/weigh-readings.ts";
 import type { LeftOutWhy, Measured } from "./types.ts";
 
-/** Stores that are charged as well as drawn on: only the fall between two readings is seen. */
-const CHARGED: ReadonlySet<ReadableStore> = new Set(["battery12", "tractionBattery"]);
 /** Where the forecast has run out (or over) in more lives than this, it says how much there was, not how much is used. */
 const MOST_RUN_OUT = 0.1;
 /** the sun may give so much of what the battery gave between two readings, or they tell of the sun, not of the use: practice */
 const MOST_SUN = 0.25;
-const BATTERY_ID = "battery12";
+/** a charge point that gives more than this share of what the road takes must be on the bill, or the window says little: practice */
+const MOST_ON_THE_WAY = 0.02;
 /** an amount by the till or the scale is this far out: practice */
 const ADDED_ERROR = 0.02;
 
@@ -49,18 +48,20 @@ export function meterWindows(
     const { step, level, statedSd } = readLevel(plan, reading, index);
     return [{ store: reading.store, step, level, sd: statedSd }];
   });
-  const meter = new UseMeter(levels);
+  const best = levels
+    .toSorted((a, b) => a.step - b.step || a.sd - b.sd)
+    // of two readings at one time the more exact
+    .filter(
+      ({ store, step }, k, all) => all.findIndex((each) => each.store === store && each.step === step) === k,
+    );
+  const meter = new UseMeter(best);
   const { input, systems, timeline, people } = plan;
   const { runs, seed, spread } = input;
   liveTrip(input.vehicle, systems, input.trip, timeline, { runs, people, seed, spread, restarts: [] }, meter);
   const puts = added.map((put) => ({ ...put, step: timeline.stepAt(put.at) }));
   return new Map(
     stores.map((store) => {
-      const own = levels
-        .filter((level) => level.store === store)
-        .sort((a, b) => a.step - b.step || a.sd - b.sd)
-        // of two readings at one time the more exact
-        .filter((level, k, all) => k === 0 || all[k - 1]!.step !== level.step);
+      const own = best.filter((level) => level.store === store);
       const windows = own.slice(1).map((to, k): MeteredWindow => {
         const from = own[k]!;
         const put = puts.filter(
@@ -97,10 +98,14 @@ function whyNot(
   isAdded: boolean,
 ): LeftOutWhy | null {
   if (meter.hasRunOut(store, to)) return "ranOut";
-  if (!CHARGED.has(store)) return meter.isTouched(store, from, to) && !isAdded ? "filledUnknown" : null;
+  if (store !== "battery12" && store !== "tractionBattery")
+    return meter.isTouched(store, from, to) && !isAdded ? "filledUnknown" : null;
+  const { driving, postAmperes } = timeline;
   for (let step = from; step < to; step++)
-    if (timeline.driving[step] === 1 || timeline.postAmperes[step]! > 0) return "charged";
-  return store === BATTERY_ID && meter.gainOverUse(from, to) > MOST_SUN ? "charged" : null;
+    if (postAmperes[step]! > 0 || (store === "battery12" && driving[step] === 1)) return "charged";
+  const gained = meter.gainOverUse(store, from, to);
+  if (store === "battery12") return gained > MOST_SUN ? "charged" : null;
+  return gained > MOST_ON_THE_WAY && !isAdded ? "charged" : null;
 }
 
 function runOutShare(store: ReadableStore, { ensemble }: LiveState): number {
@@ -114,43 +119,57 @@ function runOutShare(store: ReadableStore, { ensemble }: LiveState): number {
   return out / ensemble.n;
 }
 
-/** Counts by life what each store has used so far, like a meter that is read at the hours of the readings. */
+interface Total {
+  readonly use: Float64Array;
+  readonly warmth: number;
+  /** sums over the lives */
+  readonly gained: number;
+  readonly drawn: number;
+}
+
+/**
+ * Counts by life what each store has used, like a meter that is read at the hours of the readings, and puts the store
+ * to what was read there: the forecast of each window begins where the window began, so that a battery that ran low
+ * in the forecast only stops no pump and no heater of later days.
+ */
 class UseMeter implements Recorder {
-  private readonly kept = new Map<string, Float64Array>();
-  private readonly warmth = new Map<string, number>();
-  private readonly gained = new Map<string, number>();
+  private readonly ends = new Map<string, Total>();
+  private readonly begins = new Map<string, Total>();
   private readonly runOut = new Set<string>();
   private readonly touched = new Map<ReadableStore, number[]>();
   private readonly stores: readonly ReadableStore[];
-  private readonly steps: ReadonlySet<string>;
+  private readonly read: ReadonlyMap<string, Level>;
   private readonly first = new Map<ReadableStore, number>();
 
   constructor(levels: readonly Level[]) {
     this.stores = [...new Set(levels.map(({ store }) => store))];
-    this.steps = new Set(levels.map(({ store, step }) => `${store}@${step}`));
+    this.read = new Map(levels.map((level) => [`${level.store}@${level.step}`, level]));
   }
 
   before(step: number, live: LiveState): void {
     const { ensemble } = live;
     for (const store of this.stores) {
       const s = indexOf(store);
-      const [into, outOf] = [ensemble.into[s]!, ensemble.outOf[s]!];
       const key = `${store}@${step}`;
-      if (this.steps.has(key)) {
-        this.kept.set(key, use(store, into, outOf));
-        this.warmth.set(key, live.warmthDrawn(s));
-        if (store === BATTERY_ID) this.gained.set(key, sumOf(into));
+      if (this.read.has(key)) {
+        this.ends.set(key, totalOf(store, live));
         if (runOutShare(store, live) > MOST_RUN_OUT) this.runOut.add(key);
       }
-      this.first.set(store, sumOf(into) + sumOf(outOf));
+      this.first.set(store, sumOf(ensemble.into[s]!) + sumOf(ensemble.outOf[s]!));
     }
   }
 
-  after(step: number, { ensemble }: LiveState): void {
+  after(step: number, live: LiveState): void {
+    const { ensemble } = live;
     for (const store of this.stores) {
       const s = indexOf(store);
-      if (sumOf(ensemble.into[s]!) + sumOf(ensemble.outOf[s]!) === this.first.get(store)) continue;
-      this.touched.set(store, [...(this.touched.get(store) ?? []), step]);
+      if (sumOf(ensemble.into[s]!) + sumOf(ensemble.outOf[s]!) !== this.first.get(store))
+        this.touched.set(store, [...(this.touched.get(store) ?? []), step]);
+      const key = `${store}@${step}`;
+      const read = this.read.get(key);
+      if (read === undefined) continue;
+      for (let i = 0; i < ensemble.n; i++) setLevel(ensemble, s, i, read.level);
+      this.begins.set(key, totalOf(store, live));
     }
   }
 
@@ -164,24 +183,30 @@ class UseMeter implements Recorder {
   }
 
   between(store: ReadableStore, from: number, to: number): Float64Array {
-    const begin = this.kept.get(`${store}@${from}`)!;
-    return this.kept.get(`${store}@${to}`)!.map((total, i) => total - begin[i]!);
+    const begin = this.begins.get(`${store}@${from}`)!.use;
+    return this.ends.get(`${store}@${to}`)!.use.map((total, i) => total - begin[i]!);
   }
 
-  /** What the sun gave the battery, over what was used of it beyond that; many times where little was. */
-  gainOverUse(from: number, to: number): number {
-    const gained =
-      (this.gained.get(`${BATTERY_ID}@${to}`) ?? 0) - (this.gained.get(`${BATTERY_ID}@${from}`) ?? 0);
-    return gained / Math.max(1e-9, sumOf(this.between(BATTERY_ID, from, to)) + gained);
+  /** What sun or charge points gave a battery, over all that was drawn from it; many times where little was. */
+  gainOverUse(store: ReadableStore, from: number, to: number): number {
+    const [begin, end] = [this.begins.get(`${store}@${from}`)!, this.ends.get(`${store}@${to}`)!];
+    return (end.gained - begin.gained) / Math.max(1e-9, end.drawn - begin.drawn);
   }
 
   warmthBetween(store: ReadableStore, from: number, to: number): number {
-    return this.warmth.get(`${store}@${to}`)! - this.warmth.get(`${store}@${from}`)!;
+    return this.ends.get(`${store}@${to}`)!.warmth - this.begins.get(`${store}@${from}`)!.warmth;
   }
 }
 
+function totalOf(store: ReadableStore, { ensemble, warmthDrawn }: LiveState): Total {
+  const s = indexOf(store);
+  const [into, outOf] = [ensemble.into[s]!, ensemble.outOf[s]!];
+  return { use: use(store, into, outOf), warmth: warmthDrawn(s), gained: sumOf(into), drawn: sumOf(outOf) };
+}
+
+/** What is seen of a use: of the battery of the living part the fall only, since nobody writes down what the sun gave. */
 function use(store: ReadableStore, into: Float64Array, outOf: Float64Array): Float64Array {
-  if (CHARGED.has(store)) return outOf.map((out, i) => out - into[i]!);
+  if (store === "battery12") return outOf.map((out, i) => out - into[i]!);
   return (STORES[store].trouble === "full" ? into : outOf).slice();
 }
 

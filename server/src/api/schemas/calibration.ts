@@ -30,9 +30,9 @@ export const forecastOutcomesSchema = named(
     /** returns that are still to be set beside their forecasts; ask again */
     waiting: z.int(),
     returns: z.int(),
-    /** the earlier returns, from which the rates of `after` were learnt */
+    /** the oldest returns, which only teach */
     taught: partSchema,
-    /** the later ones, which are judged */
+    /** the others: each is judged by the rates that the returns before its departure had taught */
     judged: partSchema,
     shares: z.array(z.number()),
     stores: z.array(

@@ -26,6 +26,8 @@ export const LEARN_USE = "use.learn";
 export interface OutcomeDocument {
   readonly comparisons: readonly UseComparison[];
   readonly leftOut: readonly LeftOut[];
+  /** civil date of the departure; missing where it was compared before this was kept */
+  readonly left?: string;
 }
 
 /**
@@ -85,7 +87,8 @@ async function outcomeOf(store: Store, row: UseReturnRow): Promise<OutcomeDocume
   const { party, trip, measured } = asDocument<UseDocument>(row.document);
   const input: TripInput = { vehicle: description, party, trip, runs: RUNS, seed: SEED };
   try {
-    return await inThread("compareUse", { trip: input, measured });
+    const found = await inThread("compareUse", { trip: input, measured });
+    return { ...found, left: trip.depart.slice(0, 10) };
   } catch (error) {
     // a description that has changed since may not fit what was read: that return teaches nothing
     if (error instanceof BadInput) return { comparisons: [], leftOut: [] };
@@ -97,7 +100,7 @@ async function outcomeOf(store: Store, row: UseReturnRow): Promise<OutcomeDocume
 export async function returnedUses(store: Store) {
   const rows = await store.uses.outcomes(ENGINE_VERSION);
   return rows.map((row) => {
-    const { comparisons, leftOut } = asDocument<OutcomeDocument>(row.outcome ?? {});
+    const { comparisons, leftOut, left } = asDocument<OutcomeDocument>(row.outcome ?? {});
     const uses = (comparisons ?? []).map(
       ({ store: of, used, mean, quantiles, warmthShare }): ReturnedUse => ({
         hire: row.id,
@@ -109,7 +112,7 @@ export async function returnedUses(store: Store) {
         warmthShare,
       }),
     );
-    return { ...row, uses, leftOut: leftOut ?? [] };
+    return { ...row, uses, leftOut: leftOut ?? [], left: left ?? dateOf(row.returnedAt) };
   });
 }
 

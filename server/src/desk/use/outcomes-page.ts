@@ -1,28 +1,19 @@
-import {
-  calibrateRates,
-  judgeForecasts,
-  type ReturnedUse,
-  ratesOf,
-  type StoreJudgement,
-  type StoreRate,
-  USE_SHARES,
-} from "@setfair/engine";
+import { type ReturnedUse, type StoreJudgement, type StoreRate, USE_SHARES } from "@setfair/engine";
 import type { z } from "zod";
 import type { forecastOutcomesSchema } from "../../api/schemas/calibration.ts";
 import type { Store } from "../../store/types.ts";
+import { inThread } from "../../threads/in-thread.ts";
 import { asDocument, type VehicleDocument } from "../documents.ts";
 import { learnFromReturns, returnedUses } from "./learn-from-returns.ts";
 
 export type OutcomesPage = z.input<typeof forecastOutcomesSchema>;
 
-/** The first returns teach, the others are judged: so many in ten teach. */
-const TEACH_TENTHS = 6;
 /** how long one request may go on comparing what still waits */
 const MOST_MS = 900;
 
 /**
- * How good forecasts were, on returns that the rates were not learnt from: the earlier part teaches, the later part
- * is judged, each forecast before (as described) and after (with what the earlier part taught).
+ * How good forecasts were: each before (as described) and after (with what the returns before its departure had
+ * taught), so that nothing is judged by what it taught itself.
  * @param vehicleId judged and listed for this vehicle only; the depot's other vehicles teach all the same
  */
 export async function outcomesPage(
@@ -32,27 +23,33 @@ export async function outcomesPage(
 ): Promise<OutcomesPage> {
   const waiting = await learnFromReturns(store, MOST_MS);
   const rows = await returnedUses(store);
-  const cut = Math.floor((rows.length * TEACH_TENTHS) / 10);
-  const [teach, judge] = [rows.slice(0, cut), rows.slice(cut)];
-  const taught = calibrateRates(teach.flatMap(({ uses }) => uses));
-  const judged = judge.filter((row) => vehicleId === null || row.vehicleId === vehicleId);
+  const returns = rows.map(({ id, vehicleId: vehicle, left, returnedAt, uses }) => ({
+    hire: id,
+    vehicle,
+    left,
+    returned: returnedAt,
+    uses,
+  }));
+  const found = await inThread("judgeReturns", returns, vehicleId);
+  const judged = rows.filter(({ id }) => found.judged.includes(id));
   const uses = judged.flatMap((row) => row.uses);
-  const before = judgeForecasts(uses);
-  const after = judgeForecasts(uses, (vehicle) => ratesOf(taught, vehicle));
-  const now = calibrateRates(rows.flatMap((row) => row.uses));
+  const now = await inThread(
+    "calibrateRates",
+    rows.flatMap((row) => row.uses),
+  );
   const ofVehicles = now.vehicles.filter(({ vehicle }) => vehicleId === null || vehicle === vehicleId);
   const versions = await store.vehicles.allOn(today);
   return {
     waiting,
     returns: rows.length,
-    taught: part(teach),
+    taught: part(rows.filter(({ id }) => found.taught.includes(id))),
     judged: part(judged),
     shares: [...USE_SHARES],
-    stores: before.map((found) => ({
-      store: found.store,
-      before: judgement(found),
-      after: judgement(after.find((each) => each.store === found.store) ?? found),
-      points: points(uses, found.store),
+    stores: found.before.map((before) => ({
+      store: before.store,
+      before: judgement(before),
+      after: judgement(found.after.find(({ store: of }) => of === before.store) ?? before),
+      points: points(uses, before.store),
     })),
     rates: [
       ...ofVehicles.flatMap(({ vehicle, rates }) => rates.map((rate) => rateLine(vehicle, rate))),

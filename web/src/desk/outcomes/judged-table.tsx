@@ -1,9 +1,18 @@
 import type { Schemas } from "../../api/client.ts";
 import { FigureTap, ScrollX } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
-import { verdictOf } from "./verdict.ts";
+import { FEWEST, type Verdict, verdictOf } from "./verdict.ts";
 
 type Judged = Schemas["ForecastOutcomes"]["stores"][number];
+
+const LOOK: Readonly<Record<Verdict, string>> = {
+  few: "quiet",
+  good: "outcomes-good",
+  narrow: "outcomes-off",
+  wide: "outcomes-off",
+  high: "outcomes-off",
+  low: "outcomes-off",
+};
 
 /** Band and bias of each store, before and after what returns taught. */
 export function JudgedTable({ stores }: { readonly stores: readonly Judged[] }) {
@@ -64,7 +73,7 @@ function StoreRow({ judged }: { readonly judged: Judged }) {
       {cell("after", "coverage")}
       {cell("before", "bias")}
       {cell("after", "bias")}
-      <td className={verdict === "good" ? "outcomes-good" : "outcomes-off"}>{t(`outcomes.${verdict}`)}</td>
+      <td className={LOOK[verdict]}>{t(`outcomes.${verdict}`, { least: FEWEST })}</td>
     </tr>
   );
 }

@@ -10,7 +10,7 @@ import { ChancePlot } from "./chance-plot.tsx";
 import { JudgedTable } from "./judged-table.tsx";
 import { RatesTable } from "./rates-table.tsx";
 import { ReturnStrip } from "./return-strip.tsx";
-import { verdictOf } from "./verdict.ts";
+import { FEWEST, verdictOf } from "./verdict.ts";
 import "../hires/hires.css";
 import "./outcomes.css";
 
@@ -61,11 +61,14 @@ function Lead({ page }: { readonly page: Page }) {
   const { judged, taught, stores, returns } = page;
   if (returns === 0) return null;
   if (judged.from === null || taught.count === 0)
-    return <p className="quiet">{t("outcomes.few", { n: returns })}</p>;
-  const good = stores.filter(({ after }) => verdictOf(after) === "good").length;
+    return <p className="quiet">{t("outcomes.tooFew", { n: returns })}</p>;
+  const verdicts = stores.map(({ after }) => verdictOf(after)).filter((verdict) => verdict !== "few");
+  const good = verdicts.filter((verdict) => verdict === "good").length;
   return (
     <>
-      <p className="outcomes-verdict">{t("outcomes.verdictAll", { n: stores.length, good })}</p>
+      <p className="outcomes-verdict">
+        {t("outcomes.verdictAll", { n: verdicts.length, good, least: FEWEST })}
+      </p>
       <p className="quiet">
         {t("outcomes.lead", {
           judged: judged.count,
