@@ -1,4 +1,5 @@
 import type { Catalogue, MessageId } from "./catalogue.ts";
+import type { DistanceUnit } from "./distances.ts";
 import { ENGLISH } from "./en/index.generated.ts";
 import { makeWords, type Words } from "./words.ts";
 
@@ -14,6 +15,7 @@ export function createWords(
   locale = "en-GB",
   catalogue: Catalogue = ENGLISH_CATALOGUE,
   zoneOf: () => string = () => "UTC",
+  distancesOf: () => DistanceUnit = () => "km",
 ): Words {
-  return makeWords(locale, catalogue, zoneOf);
+  return makeWords(locale, catalogue, zoneOf, distancesOf);
 }

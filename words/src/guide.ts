@@ -4,6 +4,7 @@ import { GUIDE_FIRST } from "./en/guide-first.ts";
 
 export type { MessageId, PageCatalogue } from "./catalogue.ts";
 export { type DateStyle, isDateText } from "./date-text.ts";
+export { type DistanceUnit, keptOf, timesTyped } from "./distances.ts";
 export { GUIDE_FIRST } from "./en/guide-first.ts";
 export type { Written } from "./figure-text.ts";
 export { type Argument, type Arguments, makeWords, type Piece, type Words } from "./words.ts";

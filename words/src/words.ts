@@ -2,6 +2,7 @@ import type { Figure, Finding, Mend, Money } from "@setfair/engine";
 import { IntlMessageFormat } from "intl-messageformat";
 import type { MessageId, PageCatalogue } from "./catalogue.ts";
 import { type DateStyle, isDateText, writeDate } from "./date-text.ts";
+import { type DistanceUnit, inDistances } from "./distances.ts";
 import { isShare, type Written, writeFigure, writeMoney } from "./figure-text.ts";
 import { plainMessage } from "./plain-message.ts";
 
@@ -77,16 +78,21 @@ function thingsIn(text: string): readonly string[] {
 /**
  * The words of one language. Another language is a whole `Catalogue` of its own (German and French later);
  * a page may bring only the messages that it shows. `zoneOf` gives the depot's time
- * zone, in which instants are written.
+ * zone, in which instants are written, `distancesOf` whether distances are written in km or in miles.
  */
-export function makeWords(locale: string, catalogue: PageCatalogue, zoneOf: () => string): Words {
+export function makeWords(
+  locale: string,
+  catalogue: PageCatalogue,
+  zoneOf: () => string,
+  distancesOf: () => DistanceUnit = () => "km",
+): Words {
   const isMessageId = (id: string): id is MessageId => Object.hasOwn(catalogue, id);
   const format = makeFormatter(locale, catalogue);
   const named = (unit: string, n: number, text: string): string | null => {
     const id = `unit.${unit}`;
     return isMessageId(id) ? format(id, { n, text }) : null;
   };
-  const figureText = (figure: Written) => writeFigure(locale, figure, named);
+  const figureText = (figure: Written) => writeFigure(locale, inDistances(figure, distancesOf()), named);
   const moneyText = (money: { readonly currency: string; readonly pence: number }) =>
     writeMoney(locale, money);
   const dateText = (iso: string, style: DateStyle = "day", zone?: string) =>
@@ -99,7 +105,9 @@ export function makeWords(locale: string, catalogue: PageCatalogue, zoneOf: () =
       if (argument === null || argument === undefined) continue;
       if (isFigure(argument)) {
         out[name] = figureText(argument);
-        out[`${name}_n`] = isShare(argument.unit) ? Math.round(argument.value * 100) : argument.value;
+        out[`${name}_n`] = isShare(argument.unit)
+          ? Math.round(argument.value * 100)
+          : inDistances(argument, distancesOf()).value;
       } else if (typeof argument === "object") out[name] = moneyText(argument);
       else if (typeof argument === "string" && isDateText(argument)) {
         out[name] = dateText(argument, argument.includes("T") ? "dayTime" : "full");

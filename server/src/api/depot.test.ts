@@ -25,6 +25,32 @@ describe("the depot's own settings", () => {
     expect(crewOf({ crew: { cleaner: 4 } })).toEqual({ desk: 2, cleaner: 4, yard: 2, technician: 1 });
   });
 
+  it("its place and what it reads distances in can be put right; a height of another place is dropped", async () => {
+    const { version, document } = await depot.store.depot.get();
+    await depot.store.depot.update({ document: { ...document, elevationM: 80 } }, version);
+    await put({ distances: "mi" });
+    expect((await depot.store.depot.get()).document).toMatchObject({ elevationM: 80, distances: "mi" });
+    expect((await put({ latitudeDeg: 54.6, longitudeDeg: -3.1 })).status).toBe(200);
+    expect((await depot.store.depot.get()).document).not.toHaveProperty("elevationM");
+    const { body } = await depot.call("desk", "GET", "/session");
+    expect(body.depot).toMatchObject({ distances: "mi", place: { latitudeDeg: 54.6, longitudeDeg: -3.1 } });
+    expect((await depot.call("yard", "GET", "/yard/jobs")).body.distances).toBe("mi");
+    const problems = (await put({ latitudeDeg: 5 })).body.error.problems;
+    expect(problems).toEqual([{ path: "latitudeDeg", expected: "at least 34" }]);
+  });
+
+  it("a manager is told what a new firm has still to enter, until it is entered", async () => {
+    const steps = async () => (await depot.call("manager", "GET", "/first-steps")).body;
+    expect(await steps()).toEqual({ open: ["firm"], of: 5 });
+    await depot.call("manager", "PUT", "/money/firm", {
+      name: "Invented Hire",
+      address: "3 Invented Row",
+      vatNumber: null,
+    });
+    expect((await steps()).open).toEqual([]);
+    expect((await depot.call("desk", "GET", "/first-steps")).status).toBe(403);
+  });
+
   it("school holidays stand in the diary", async () => {
     const schoolHolidays = [
       { from: "2026-10-24", to: "2026-11-01" },

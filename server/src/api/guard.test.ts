@@ -11,6 +11,7 @@ const OPEN = [
   "POST /api/session",
   "GET /api/setup/{token}",
   "POST /api/setup/{token}",
+  "GET /api/setup/{token}/places",
   "GET /api/guide/{token}",
   "POST /api/guide/{token}/records",
   "GET /api/guide/{token}/statement",

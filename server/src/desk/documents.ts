@@ -44,6 +44,8 @@ export interface DepotDocument {
   readonly opens: string;
   readonly closes: string;
   readonly turnaroundMinutes: number;
+  /** what distances are read, written and typed in; km where left out. They are kept in km */
+  readonly distances?: "km" | "mi";
   /** people of each skill on a usual day, as the depot entered them */
   readonly crew?: Partial<Crew>;
   /** first and last days, as the depot entered them; they differ from place to place */

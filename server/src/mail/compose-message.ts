@@ -38,7 +38,7 @@ export interface ComposedMessage {
 function wordsIn(language: MessageLanguage, data: HireData): Words {
   if (language === "en") return wordsFor(data);
   const { locale, catalogue } = MESSAGE_DRAFTS[language];
-  return createWords(locale, catalogue, () => data.depot.timeZone);
+  return createWords(locale, catalogue, () => data.depot.timeZone, distancesOf(data.depot));
 }
 
 function papersOf(kind: MessageKind, data: HireData): readonly PaperName[] {

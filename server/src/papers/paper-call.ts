@@ -1,5 +1,5 @@
 import { createWords, type Words } from "@setfair/words";
-import { asDocument } from "../desk/documents.ts";
+import { asDocument, type DepotDocument } from "../desk/documents.ts";
 import { type HireData, partOf } from "../desk/hire-data.ts";
 import type { Store } from "../store/types.ts";
 import type { Pictures } from "./evidence/pictures.ts";
@@ -14,9 +14,15 @@ export interface PaperCall {
   readonly pictures?: Pictures | undefined;
 }
 
-/** The words of a paper, with times in the depot's zone. */
-export const wordsFor = (data: Pick<HireData, "depot">): Words =>
-  createWords("en-GB", undefined, () => data.depot.timeZone);
+/** The words of a paper, with times in the depot's zone and distances as it writes them. */
+export const wordsFor = ({ depot }: Pick<HireData, "depot">): Words =>
+  createWords("en-GB", undefined, () => depot.timeZone, distancesOf(depot));
+
+/** What a depot writes distances in. */
+export const distancesOf = ({ document }: HireData["depot"]) => {
+  const { distances = "km" as const } = asDocument<DepotDocument>(document);
+  return () => distances;
+};
 
 export const vehicleLine = ({ data, words }: PaperCall): string => {
   const vehicle = data.vehicle?.document.description;

@@ -54,6 +54,23 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/setup/{token}/places": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Places by name while there is no firm yet, so that the depot is found without knowing degrees */
+        readonly get: operations["findSetUpPlaces"];
+        readonly put?: never;
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/accounts": {
         readonly parameters: {
             readonly query?: never;
@@ -564,6 +581,23 @@ export interface paths {
         readonly get: operations["readDepot"];
         /** Change them; refused where somebody changed them meanwhile */
         readonly put: operations["putDepot"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/first-steps": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** What a new firm has still to enter before its first hire */
+        readonly get: operations["firstSteps"];
+        readonly put?: never;
         readonly post?: never;
         readonly delete?: never;
         readonly options?: never;
@@ -3890,6 +3924,10 @@ export interface components {
             readonly telephone: string;
             readonly opens: string;
             readonly closes: string;
+            /** @enum {string} */
+            readonly distances: "km" | "mi";
+            readonly latitudeDeg: number;
+            readonly longitudeDeg: number;
             readonly turnaroundMinutes: number;
             readonly crew: {
                 readonly desk: number;
@@ -3907,11 +3945,19 @@ export interface components {
             readonly timeZone: string;
             readonly country: string;
         };
+        readonly FirstStepsInput: {
+            readonly open: readonly ("vehicle" | "rateCard" | "insurer" | "firm" | "people")[];
+            readonly of: number;
+        };
         readonly PutDepotInput: {
             readonly name: string;
             readonly telephone: string;
             readonly opens: string;
             readonly closes: string;
+            /** @enum {string} */
+            readonly distances: "km" | "mi";
+            readonly latitudeDeg: number;
+            readonly longitudeDeg: number;
             readonly turnaroundMinutes: number;
             readonly crew: {
                 readonly desk: number;
@@ -4187,6 +4233,8 @@ export interface components {
             readonly depot: {
                 readonly name: string;
                 readonly telephone: string;
+                /** @enum {string} */
+                readonly distances: "km" | "mi";
             };
             readonly vehicle: {
                 readonly id: string;
@@ -4737,6 +4785,8 @@ export interface components {
                 readonly name: string;
                 readonly telephone: string;
                 readonly timeZone: string;
+                /** @enum {string} */
+                readonly distances: "km" | "mi";
                 readonly place: {
                     readonly name: string;
                     readonly country: string;
@@ -4766,6 +4816,8 @@ export interface components {
                 readonly longitudeDeg: number;
                 readonly opens: string;
                 readonly closes: string;
+                /** @enum {string} */
+                readonly distances?: "km" | "mi";
             };
             readonly terms?: components["schemas"]["TermsInput"];
             readonly insurance?: components["schemas"]["InsurancePolicyInput"];
@@ -5525,6 +5577,8 @@ export interface components {
         readonly YardJobsInput: {
             /** Format: date */
             readonly date: string;
+            /** @enum {string} */
+            readonly distances: "km" | "mi";
             readonly jobs: readonly components["schemas"]["YardJobInput"][];
         };
         readonly Money: {
@@ -7006,6 +7060,10 @@ export interface components {
             readonly telephone: string;
             readonly opens: string;
             readonly closes: string;
+            /** @enum {string} */
+            readonly distances: "km" | "mi";
+            readonly latitudeDeg: number;
+            readonly longitudeDeg: number;
             readonly turnaroundMinutes: number;
             readonly crew: {
                 readonly desk: number;
@@ -7023,11 +7081,19 @@ export interface components {
             readonly timeZone: string;
             readonly country: string;
         };
+        readonly FirstSteps: {
+            readonly open: readonly ("vehicle" | "rateCard" | "insurer" | "firm" | "people")[];
+            readonly of: number;
+        };
         readonly PutDepot: {
             readonly name: string;
             readonly telephone: string;
             readonly opens: string;
             readonly closes: string;
+            /** @enum {string} */
+            readonly distances: "km" | "mi";
+            readonly latitudeDeg: number;
+            readonly longitudeDeg: number;
             readonly turnaroundMinutes: number;
             readonly crew: {
                 readonly desk: number;
@@ -7303,6 +7369,8 @@ export interface components {
             readonly depot: {
                 readonly name: string;
                 readonly telephone: string;
+                /** @enum {string} */
+                readonly distances: "km" | "mi";
             };
             readonly vehicle: {
                 readonly id: string;
@@ -7853,6 +7921,8 @@ export interface components {
                 readonly name: string;
                 readonly telephone: string;
                 readonly timeZone: string;
+                /** @enum {string} */
+                readonly distances: "km" | "mi";
                 readonly place: {
                     readonly name: string;
                     readonly country: string;
@@ -7882,6 +7952,8 @@ export interface components {
                 readonly longitudeDeg: number;
                 readonly opens: string;
                 readonly closes: string;
+                /** @enum {string} */
+                readonly distances?: "km" | "mi";
             };
             readonly terms?: components["schemas"]["Terms"];
             readonly insurance?: components["schemas"]["InsurancePolicy"];
@@ -8641,6 +8713,8 @@ export interface components {
         readonly YardJobs: {
             /** Format: date */
             readonly date: string;
+            /** @enum {string} */
+            readonly distances: "km" | "mi";
             readonly jobs: readonly components["schemas"]["YardJob"][];
         };
     };
@@ -9099,6 +9173,93 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["Done"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly findSetUpPlaces: {
+        readonly parameters: {
+            readonly query: {
+                readonly q: string;
+            };
+            readonly header?: never;
+            readonly path: {
+                readonly token: string;
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Places"];
                 };
             };
             /** @description Default Response */
@@ -12299,6 +12460,89 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["DepotSettings"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly firstSteps: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["FirstSteps"];
                 };
             };
             /** @description Default Response */

@@ -1,7 +1,7 @@
 import { useQuery, useQueryClient } from "@tanstack/react-query";
 import { client, type Schemas } from "../api/client.ts";
 import { Failure, take } from "../api/failure.ts";
-import { writeTimesIn } from "../parts/words.ts";
+import { writeDistancesIn, writeTimesIn } from "../parts/words.ts";
 
 export type Session = Schemas["Session"];
 
@@ -9,6 +9,7 @@ async function readSession(): Promise<Session | null> {
   try {
     const session = await take(client.GET("/api/session"));
     writeTimesIn(session.depot.timeZone);
+    writeDistancesIn(session.depot.distances);
     return session;
   } catch (failure) {
     if (failure instanceof Failure && failure.status === 401) return null;

@@ -3,6 +3,7 @@ import type { DepotRecord, JsonObject } from "@setfair/records";
 import { useEffect, useMemo, useState } from "react";
 import type { Guide, KeptRecord } from "../offline/database.ts";
 import { fetchGuide, type GuideAnswer } from "../offline/fetch-guide.ts";
+import { writeDistancesIn } from "../parts/words.ts";
 import { civilNow } from "./local-time.ts";
 import { phone } from "./phone.ts";
 import { useForecast } from "./use-forecast.ts";
@@ -62,6 +63,7 @@ export function useGuide(token: string): HirerGuide {
   const [fresh, setFresh] = useState<Guide | null>(null);
   if (answer !== "asking" && answer.outcome === "fresh" && answer.guide !== fresh) setFresh(answer.guide);
   const guide = fresh ?? kept;
+  if (guide != null) writeDistancesIn(guide.depot.distances ?? "km");
   const chain = guide == null ? null : `${guide.hireId}.road`;
   const records = useRecords(chain, keeping !== "busy");
   const readings = useMemo(

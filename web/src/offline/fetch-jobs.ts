@@ -1,3 +1,4 @@
+import { writeDistancesIn } from "../parts/words.ts";
 import type { DeviceDatabase, KeptJob, YardJob } from "./database.ts";
 
 /** fresh: from the server just now · kept: no signal, what this device has · signIn: nobody is signed in */
@@ -5,7 +6,7 @@ export type FetchAnswer = "fresh" | "kept" | "signIn";
 
 /** Brings the walk-rounds of the day to this device. What the server no longer lists goes, unless it was begun here. */
 export async function fetchJobs(db: DeviceDatabase, request: typeof fetch = fetch): Promise<FetchAnswer> {
-  let answer: { readonly date: string; readonly jobs: readonly YardJob[] };
+  let answer: { readonly date: string; readonly distances?: "km" | "mi"; readonly jobs: readonly YardJob[] };
   try {
     const response = await request("/api/yard/jobs", { credentials: "same-origin" });
     if (response.status === 401 || response.status === 403) return "signIn";
@@ -14,6 +15,7 @@ export async function fetchJobs(db: DeviceDatabase, request: typeof fetch = fetc
   } catch {
     return "kept";
   }
+  if (answer.distances !== undefined) writeDistancesIn(answer.distances);
   const fetchedAt = new Date().toISOString();
   await db.transaction("rw", db.jobs, db.rounds, async () => {
     const begun = new Set(await db.rounds.toCollection().primaryKeys());

@@ -1,4 +1,4 @@
-import { makeWords, type PageCatalogue, type Words } from "@setfair/words/guide";
+import { type DistanceUnit, makeWords, type PageCatalogue, type Words } from "@setfair/words/guide";
 
 let zone = "Europe/London";
 let spoken: Words | undefined;
@@ -8,9 +8,33 @@ export function writeTimesIn(timeZone: string): void {
   zone = timeZone;
 }
 
+const DISTANCES = "setfair.distances";
+let distanceUnit: DistanceUnit | null = null;
+
+/** Whether this depot writes distances in miles; kept on the device, since a tablet starts with no signal too. */
+export function writeDistancesIn(unit: DistanceUnit): void {
+  distanceUnit = unit;
+  try {
+    localStorage.setItem(DISTANCES, unit);
+  } catch {
+    // storage refused: this page still knows it
+  }
+}
+
+/** What distances are written and typed in on this page. */
+export function distancesIn(): DistanceUnit {
+  if (distanceUnit !== null) return distanceUnit;
+  try {
+    distanceUnit = localStorage.getItem(DISTANCES) === "mi" ? "mi" : "km";
+  } catch {
+    distanceUnit = "km";
+  }
+  return distanceUnit;
+}
+
 /** Chooses the messages of this page, once, before the page is drawn: the phone brings fewer than the desk. */
 export function speak(catalogue: PageCatalogue, locale = "en-GB"): void {
-  spoken = makeWords(locale, catalogue, () => zone);
+  spoken = makeWords(locale, catalogue, () => zone, distancesIn);
 }
 
 /** The words of this page. */

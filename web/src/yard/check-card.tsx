@@ -1,6 +1,7 @@
 import type { WalkRoundCheck } from "@setfair/engine";
+import { keptOf, timesTyped } from "@setfair/words/guide";
 import type { YardJob } from "../offline/database.ts";
-import { t } from "../parts/words.ts";
+import { distancesIn, t } from "../parts/words.ts";
 import { draftAt } from "./draft-at.ts";
 import { lookContent } from "./look-content.ts";
 import { checkWords, measureWords } from "./names.ts";
@@ -77,12 +78,15 @@ function LookButtons({ job, acts, check, photographs, waits, onDone }: Inner & {
   );
 }
 
-/** What the pad asks for: a share (0 to 1) is typed as per cent, `times` as large. */
+/** What the pad asks for: a share (0 to 1) is typed as per cent, a distance as the depot reads it; `times` as large as kept. */
 function rangeOf(check: WalkRoundCheck) {
   const { unit, min, max, step } = check.reading ?? { unit: "", min: 0, max: 999, step: 1 };
-  return unit === "share"
-    ? { unit: "%", kept: unit, min: min * 100, max: max * 100, step: step * 100, times: 100 }
-    : { unit, kept: unit, min, max, step, times: 1 };
+  if (unit === "share")
+    return { unit: "%", kept: unit, min: min * 100, max: max * 100, step: step * 100, times: 100 };
+  const times = timesTyped(unit, distancesIn());
+  if (times === 1) return { unit, kept: unit, min, max, step, times };
+  const [least, most] = [Math.ceil(min * times), Math.floor(max * times)];
+  return { unit: t("yard.miles"), kept: unit, min: least, max: most, step: 1, times };
 }
 
 async function keepMeasure(acts: WalkActs, check: WalkRoundCheck, value: number): Promise<void> {
@@ -97,7 +101,7 @@ async function keepMeasure(acts: WalkActs, check: WalkRoundCheck, value: number)
     await acts.keep("count", { ...about, found: value, expected: check.expected ?? 0 });
   else {
     const { kept, times } = rangeOf(check);
-    await acts.keep("reading", { ...about, value: value / times, unit: kept });
+    await acts.keep("reading", { ...about, value: keptOf(value, times), unit: kept });
   }
 }
 

@@ -1,4 +1,3 @@
-import { createWords } from "@setfair/words";
 import { vehiclesFor } from "../../desk/can-take.ts";
 import { refuseWith } from "../../desk/changes/as-it-would-be.ts";
 import { planChange, possibleChanges } from "../../desk/changes/plan-change.ts";
@@ -26,7 +25,7 @@ const auditFacts = (change: HireChange) => ({
 
 /** What is to be done becomes promises with their day, so that it comes up again by itself. */
 async function promiseTasks(store: Store, data: HireData, hireId: string, effects: Effects, by: string) {
-  const words = createWords("en-GB", undefined, () => data.depot.timeZone);
+  const words = wordsFor(data);
   const { timeZone } = data.depot;
   for (const { code, facts, by: due } of effects.toDo) {
     const local = due === null || due.length > 10 ? due : `${due}T09:00`;

@@ -1,18 +1,26 @@
+import type { Terms } from "@setfair/engine";
 import { crewOf } from "../../desk/crew.ts";
 import { asDocument, type DepotDocument, toJson } from "../../desk/documents.ts";
+import { dateOf, localOf } from "../../desk/local-time.ts";
+import { firmOnInvoices } from "../../money/invoices.ts";
 import type { DepotRow } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
+import { FIRST_STEPS } from "../schemas/depot.ts";
 
 function settingsOf({ name, timeZone, version, document }: DepotRow) {
   const depot = asDocument<DepotDocument>(document);
   const { telephone, opens, closes, turnaroundMinutes, country, schoolHolidays = [] } = depot;
+  const { distances = "km" as const, latitudeDeg, longitudeDeg } = depot;
   return {
     name,
     telephone,
     opens,
     closes,
     turnaroundMinutes,
+    distances,
+    latitudeDeg,
+    longitudeDeg,
     crew: crewOf(depot),
     schoolHolidays: schoolHolidays.map(({ from, to }) => ({ from, to })),
     version,
@@ -24,6 +32,22 @@ function settingsOf({ name, timeZone, version, document }: DepotRow) {
 export const depotHandlers = {
   readDepot: async ({ signed }) => settingsOf(await signed.store.depot.get()),
 
+  async firstSteps({ context, signed }) {
+    const { store } = signed;
+    const today = dateOf(localOf(context.now().toISOString(), (await store.depot.get()).timeZone));
+    const terms = await store.terms.on("hire", today);
+    const fuel = terms === null ? {} : asDocument<Terms>(terms.document).tariff.fuelPencePerLitre;
+    const done: Record<(typeof FIRST_STEPS)[number], boolean> = {
+      vehicle: (await store.vehicles.allOn("9999-12-31")).length > 0,
+      // set-up leaves the price of fuel out
+      rateCard: Object.keys(fuel).length > 0,
+      insurer: (await store.terms.versions("insurance")).length > 0,
+      firm: (await firmOnInvoices(store, today)) !== null,
+      people: (await store.accounts.list()).filter(({ disabledAt }) => disabledAt === null).length > 1,
+    };
+    return { open: FIRST_STEPS.filter((step) => !done[step]), of: FIRST_STEPS.length };
+  },
+
   async putDepot({ signed, body }) {
     const { store, account } = signed;
     const { name, version, ...settings } = body;
@@ -32,9 +56,14 @@ export const depotHandlers = {
       if (to < from) throw badField(`schoolHolidays.${k}.to`, "expected a day not before `from`");
     await store.within(async (inner) => {
       const now = await inner.depot.get();
+      // the height belongs to the point: at another one it is looked up again
+      const { elevationM, ...before } = asDocument<DepotDocument>(now.document);
+      const isSamePoint =
+        before.latitudeDeg === settings.latitudeDeg && before.longitudeDeg === settings.longitudeDeg;
       const schoolHolidays = settings.schoolHolidays.toSorted((a, b) => (a.from < b.from ? -1 : 1));
       const document = toJson({
-        ...asDocument<DepotDocument>(now.document),
+        ...before,
+        ...(isSamePoint && elevationM !== undefined ? { elevationM } : {}),
         ...settings,
         schoolHolidays,
       });

@@ -12,6 +12,7 @@ import { panelReadings } from "../../desk/record-facts.ts";
 import { requireStage } from "../../desk/require-stage.ts";
 import { entriesOfHire } from "../../desk/settlement-entries.ts";
 import { lineEvidence, photographsNamed } from "../../desk/statement-evidence.ts";
+import { distancesOf } from "../../papers/paper-call.ts";
 import type { LinkAnswer, Store } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
@@ -61,7 +62,11 @@ export const guideHandlers = {
       to: data.to,
       expires: link.expiresAt,
       firm: (await store.firm.get()).name,
-      depot: { name: data.depot.name, telephone: asDocument<DepotDocument>(data.depot.document).telephone },
+      depot: {
+        name: data.depot.name,
+        telephone: asDocument<DepotDocument>(data.depot.document).telephone,
+        distances: distancesOf(data.depot)(),
+      },
       vehicle: {
         id: data.vehicle.version.of,
         name: description.name,

@@ -10,9 +10,14 @@ import { Refusal } from "../refusal.ts";
 
 async function sessionAnswer(context: AppContext, store: Store, account: AccountRow) {
   const [firm, depot] = [await store.firm.get(), await store.depot.get()];
-  const { telephone, country, latitudeDeg, longitudeDeg, elevationM } = asDocument<DepotDocument>(
-    depot.document,
-  );
+  const {
+    telephone,
+    country,
+    latitudeDeg,
+    longitudeDeg,
+    elevationM,
+    distances = "km",
+  } = asDocument<DepotDocument>(depot.document);
   const place = {
     name: depot.name,
     country,
@@ -28,6 +33,7 @@ async function sessionAnswer(context: AppContext, store: Store, account: Account
       name: depot.name,
       telephone,
       timeZone: depot.timeZone,
+      distances,
       place,
     },
     may: (Object.keys(ACTS) as Act[]).filter((act) => may(account.role, act)),

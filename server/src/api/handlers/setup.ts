@@ -2,15 +2,23 @@ import { hashPassword } from "../../auth/passwords.ts";
 import { hashToken } from "../../auth/tokens.ts";
 import { type DepotDocument, toJson } from "../../desk/documents.ts";
 import { dateOf, localOf } from "../../desk/local-time.ts";
+import { gazetteer } from "../../places/load-gazetteer.ts";
 import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
 
 /** Minutes between a return and the next departure until the depot says otherwise (practice). */
 const TURNAROUND_MINUTES = 240;
 
+const MOST_PLACES = 8;
+
 export const setUpHandlers = {
   async readSetup({ context }) {
     return { open: (await context.database.system.firmCount()) === 0 };
+  },
+
+  async findSetUpPlaces({ context, query }) {
+    if ((await context.database.system.firmCount()) > 0) throw new Refusal("linkUnusable");
+    return { places: [...(await gazetteer()).search(query.q, MOST_PLACES)] };
   },
 
   /** The link serves once; firm, depot, terms and manager are made together or not at all. */

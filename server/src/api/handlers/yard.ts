@@ -2,6 +2,7 @@ import { composeWalkRound, type WalkRound, windowsOf } from "@setfair/engine";
 import type { z } from "zod";
 import { conditionOf } from "../../desk/after-hire.ts";
 import { briefingFor } from "../../desk/briefing.ts";
+import { asDocument, type DepotDocument } from "../../desk/documents.ts";
 import { forecastOf } from "../../desk/forecast.ts";
 import { glassOf, plainFinding } from "../../desk/glass.ts";
 import { type HireData, readRow } from "../../desk/hire-data.ts";
@@ -103,6 +104,7 @@ export const yardHandlers = {
       const again = outDue ? null : await secondLookJob(store, data, job);
       if (again !== null) jobs.push(again);
     }
-    return { date, jobs: jobs.sort((a, b) => (a.due < b.due ? -1 : 1)) };
+    const { distances = "km" as const } = asDocument<DepotDocument>(depot.document);
+    return { date, distances, jobs: jobs.sort((a, b) => (a.due < b.due ? -1 : 1)) };
   },
 } satisfies Partial<Handlers>;

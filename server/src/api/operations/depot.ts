@@ -11,6 +11,14 @@ export const depotOperations = {
     access: may("terms.see"),
     answer: s.depotSettingsSchema,
   }),
+  firstSteps: operation({
+    method: "GET",
+    url: "/first-steps",
+    tag: "depot",
+    summary: "What a new firm has still to enter before its first hire",
+    access: may("terms.write"),
+    answer: s.firstStepsSchema,
+  }),
   putDepot: operation({
     method: "PUT",
     url: "/depot",

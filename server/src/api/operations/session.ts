@@ -48,6 +48,17 @@ export const sessionOperations = {
     answer: s.setupStateSchema,
     perMinute: 20,
   }),
+  findSetUpPlaces: operation({
+    method: "GET",
+    url: "/setup/:token/places",
+    tag: "setup",
+    summary: "Places by name while there is no firm yet, so that the depot is found without knowing degrees",
+    access: "setup",
+    params: byToken,
+    query: z.object({ q: z.string().min(2).max(80) }),
+    answer: s.placesSchema,
+    perMinute: 200,
+  }),
   setUp: operation({
     method: "POST",
     url: "/setup/:token",

@@ -22,6 +22,9 @@ export const instantSchema = z.string().min(1).max(40);
 export const hashSchema = z.string().regex(/^[0-9a-f]{64}$/, "expected 64 lower-case hexadecimal digits");
 export const textSchema = (max: number) => z.string().trim().min(1).max(max);
 
+/** what distances are read and written in; the API itself carries km */
+export const distancesSchema = z.enum(["km", "mi"]);
+
 /** Room results travel as they are; their types are the engine's own (`@setfair/engine`). */
 export const roomResultSchema = z.unknown();
 

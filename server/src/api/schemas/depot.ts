@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { CREW_SKILLS } from "./changes.ts";
-import { dateSchema, textSchema } from "./common.ts";
+import { dateSchema, distancesSchema, textSchema } from "./common.ts";
 import { named } from "./named.ts";
 
 const clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, "a time as HH:MM, such as 09:00");
@@ -13,6 +13,10 @@ const settings = {
   /** opening hours, civil times of the depot */
   opens: clock,
   closes: clock,
+  distances: distancesSchema,
+  /** where trips begin and end; a wrong point makes every drive and every forecast wrong */
+  latitudeDeg: z.number().min(34).max(72),
+  longitudeDeg: z.number().min(-25).max(40),
   /** between two hires of a vehicle, minutes; bookings made before keep theirs */
   turnaroundMinutes: z.int().min(0).max(2880),
   /** people of each skill on a usual day */
@@ -29,6 +33,11 @@ const settings = {
 export const depotSettingsSchema = named(
   "DepotSettings",
   z.object({ ...settings, version: z.int(), timeZone: z.string(), country: z.string() }),
+);
+export const FIRST_STEPS = ["vehicle", "rateCard", "insurer", "firm", "people"] as const;
+export const firstStepsSchema = named(
+  "FirstSteps",
+  z.object({ open: z.array(z.enum(FIRST_STEPS)), of: z.int() }),
 );
 export const putDepotSchema = named(
   "PutDepot",

@@ -1,6 +1,13 @@
 import { tripSchema } from "@setfair/engine";
 import * as z from "zod";
-import { hashSchema, idSchema, instantSchema, localSchema, roomResultSchema } from "./common.ts";
+import {
+  distancesSchema,
+  hashSchema,
+  idSchema,
+  instantSchema,
+  localSchema,
+  roomResultSchema,
+} from "./common.ts";
 import { faultsSchema } from "./help.ts";
 import { stageSchema } from "./hires.ts";
 import { named } from "./named.ts";
@@ -17,7 +24,7 @@ export const guideSchema = named(
     to: localSchema,
     expires: instantSchema,
     firm: z.string(),
-    depot: z.object({ name: z.string(), telephone: z.string() }),
+    depot: z.object({ name: z.string(), telephone: z.string(), distances: distancesSchema }),
     vehicle: z.object({
       id: idSchema,
       name: z.string(),

@@ -1,7 +1,7 @@
 import { insurancePolicySchema, placeSchema, termsSchema } from "@setfair/engine";
 import * as z from "zod";
 import { ROLES } from "../../auth/roles.ts";
-import { dateSchema, idSchema, textSchema } from "./common.ts";
+import { dateSchema, distancesSchema, idSchema, textSchema } from "./common.ts";
 import { named } from "./named.ts";
 
 const clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, "a time as HH:MM, such as 09:00");
@@ -23,6 +23,7 @@ export const sessionSchema = named(
       name: z.string(),
       telephone: z.string(),
       timeZone: z.string(),
+      distances: distancesSchema,
       /** where trips begin and end */
       place: placeSchema,
     }),
@@ -51,6 +52,7 @@ export const setupSchema = named(
       /** opening hours, `HH:MM` */
       opens: clock,
       closes: clock,
+      distances: distancesSchema.optional(),
     }),
     /** hire terms and the insurer's criteria as data; a plain set is proposed where left out */
     terms: z.optional(termsSchema),

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import {
   dateSchema,
+  distancesSchema,
   findingSchema,
   idSchema,
   instantSchema,
@@ -51,5 +52,8 @@ export const yardJobSchema = named(
     done: z.boolean(),
   }),
 );
-export const yardJobsSchema = named("YardJobs", z.object({ date: dateSchema, jobs: z.array(yardJobSchema) }));
+export const yardJobsSchema = named(
+  "YardJobs",
+  z.object({ date: dateSchema, distances: distancesSchema, jobs: z.array(yardJobSchema) }),
+);
 export const yardQuerySchema = z.object({ date: dateSchema.optional() });

@@ -8,8 +8,10 @@ import { FailureNote } from "../failure-note.tsx";
 import { queries } from "../query-client.ts";
 import { useSignedIn } from "../session.ts";
 import { usePageTitle } from "../use-page-title.ts";
+import { DistancesField } from "./distances-field.tsx";
 import { HolidayFields } from "./holiday-fields.tsx";
 import type { PieceProps, Settings } from "./piece-props.ts";
+import { PointFields } from "./point-fields.tsx";
 import { WeatherService } from "./weather-service.tsx";
 import "../hire/hire.css";
 import "../terms/terms.css";
@@ -58,6 +60,7 @@ function SettingsForm({ now }: { readonly now: Settings }) {
   return (
     <form className="stack" onSubmit={send} noValidate>
       <Hours {...pieces} />
+      <Where {...pieces} />
       <Team {...pieces} />
       <HolidayFields {...pieces} />
       <FailureNote failure={save.error} />
@@ -105,6 +108,30 @@ function Hours({ value, change, failure }: PieceProps) {
           error={problemAt(failure, "turnaroundMinutes")}
         />
       </div>
+    </section>
+  );
+}
+
+function Where({ value, change, failure }: PieceProps) {
+  return (
+    <section className="card stack" aria-labelledby="where-title">
+      <h2 id="where-title">{t("point.title")}</h2>
+      <p className="quiet">{t("point.note")}</p>
+      <PointFields
+        point={value}
+        onChange={({ latitudeDeg, longitudeDeg }) =>
+          change({
+            latitudeDeg: latitudeDeg ?? value.latitudeDeg,
+            longitudeDeg: longitudeDeg ?? value.longitudeDeg,
+          })
+        }
+        find={(q) => take(client.GET("/api/places", { params: { query: { q } } }))}
+        errors={{
+          latitude: problemAt(failure, "latitudeDeg"),
+          longitude: problemAt(failure, "longitudeDeg"),
+        }}
+      />
+      <DistancesField value={value.distances} onChange={(distances) => change({ distances })} />
     </section>
   );
 }

@@ -1,6 +1,6 @@
 import { DUTIES, type Duty } from "@setfair/engine";
 import { ScrollX } from "../../parts/index.ts";
-import { has, say, t } from "../../parts/words.ts";
+import { figureText, has, say, t } from "../../parts/words.ts";
 import { countryName, holdsText, readText } from "./rule-words.ts";
 
 const nameOf = (id: string): string => (has(id) ? say(id) : id);
@@ -9,7 +9,9 @@ function intervalText({ everyDays, everyMonths, everyKm, firstAfterMonths }: Dut
   return [
     ...(everyMonths === undefined ? [] : [t("depot.everyMonths", { n: everyMonths })]),
     ...(everyDays === undefined ? [] : [t("depot.everyDays", { n: everyDays })]),
-    ...(everyKm === undefined ? [] : [t("depot.everyKm", { km: everyKm })]),
+    ...(everyKm === undefined
+      ? []
+      : [t("depot.everyKm", { distance: figureText({ value: everyKm, unit: "km" }) })]),
     ...(firstAfterMonths === undefined ? [] : [t("depot.firstAfter", { n: firstAfterMonths })]),
   ].join(", ");
 }

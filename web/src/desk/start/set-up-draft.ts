@@ -20,6 +20,7 @@ type NumberName =
 export interface SetUpDraft {
   readonly texts: Readonly<Record<TextName, string>>;
   readonly numbers: Readonly<Record<NumberName, number | null>>;
+  readonly distances: "km" | "mi";
 }
 
 /** Prices start empty: they are the firm's, never ours. */
@@ -50,6 +51,7 @@ export const EMPTY_SET_UP: SetUpDraft = {
     cleaning: null,
     late: null,
   },
+  distances: "mi",
 };
 
 export const TEXT_FIELDS: readonly {
@@ -75,16 +77,16 @@ interface NumberFieldOf {
   readonly max: number;
   readonly step?: number;
 }
-export const NUMBER_FIELDS: readonly NumberFieldOf[] = [
-  { name: "latitude", path: "depot.latitudeDeg", unit: "°", min: 34, max: 72, step: 0.001 },
-  { name: "longitude", path: "depot.longitudeDeg", unit: "°", min: -25, max: 40, step: 0.001 },
-];
+export const POINT_FIELDS = [
+  { name: "latitude", path: "depot.latitudeDeg" },
+  { name: "longitude", path: "depot.longitudeDeg" },
+] as const;
 export const TERM_FIELDS: readonly NumberFieldOf[] = [
   { name: "lowNight", path: "terms.seasons.1.nightPence", unit: "£", min: 0, max: 5000 },
   { name: "highNight", path: "terms.seasons.0.nightPence", unit: "£", min: 0, max: 5000 },
   { name: "minimumNights", path: "terms.seasons.0.minimumNights", min: 1, max: 60 },
   { name: "kmPerNight", path: "terms.allowance.kmPerNight", unit: "km", min: 0, max: 2000 },
-  { name: "pencePerKm", path: "terms.allowance.excessPencePerKm", unit: "p", min: 0, max: 1000 },
+  { name: "pencePerKm", path: "terms.allowance.excessPencePerKm", unit: "pence/km", min: 0, max: 1000 },
   { name: "extraDriver", path: "terms.drivers.extraPenceEach", unit: "£", min: 0, max: 5000 },
   { name: "abroad", path: "terms.abroad.pence", unit: "£", min: 0, max: 5000 },
   { name: "bookingPercent", path: "terms.bookingDepositPercent", unit: "%", min: 0, max: 100 },
@@ -153,7 +155,7 @@ function termsOf(n: Readonly<Record<NumberName, number | null>>): NonNullable<Sc
   };
 }
 
-export function bodyOf({ texts, numbers }: SetUpDraft): Schemas["Setup"] {
+export function bodyOf({ texts, numbers, distances }: SetUpDraft): Schemas["Setup"] {
   return {
     firm: { name: texts.firm },
     depot: {
@@ -165,6 +167,7 @@ export function bodyOf({ texts, numbers }: SetUpDraft): Schemas["Setup"] {
       longitudeDeg: numbers.longitude ?? 0,
       opens: texts.opens,
       closes: texts.closes,
+      distances,
     },
     terms: termsOf(numbers),
     manager: { name: texts.manager, login: texts.login, password: texts.password },

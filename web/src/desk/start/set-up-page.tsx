@@ -4,7 +4,9 @@ import { useLocation } from "wouter";
 import { client } from "../../api/client.ts";
 import { Failure, problemAt, take } from "../../api/failure.ts";
 import { Button, Loading, NumberField, Problem, TextField } from "../../parts/index.ts";
-import { t } from "../../parts/words.ts";
+import { t, writeDistancesIn } from "../../parts/words.ts";
+import { DistancesField } from "../depot/distances-field.tsx";
+import { PointFields } from "../depot/point-fields.tsx";
 import { FailureNote } from "../failure-note.tsx";
 import { focusFirstWrong } from "../focus-first-wrong.ts";
 import { useDraft } from "../use-draft.ts";
@@ -12,7 +14,7 @@ import { usePageTitle } from "../use-page-title.ts";
 import {
   bodyOf,
   EMPTY_SET_UP,
-  NUMBER_FIELDS,
+  POINT_FIELDS,
   type SetUpDraft,
   TERM_FIELDS,
   TEXT_FIELDS,
@@ -53,7 +55,7 @@ function useSetUp(token: string, draft: SetUpDraft, done: () => void) {
 /** Names every field that is empty, before anything is sent. */
 function missingIn(draft: SetUpDraft): Failure | null {
   const texts = TEXT_FIELDS.filter(({ name }) => draft.texts[name].trim() === "");
-  const numbers = [...NUMBER_FIELDS, ...TERM_FIELDS].filter(({ name }) => draft.numbers[name] === null);
+  const numbers = [...POINT_FIELDS, ...TERM_FIELDS].filter(({ name }) => draft.numbers[name] === null);
   const problems = [...texts, ...numbers].map(({ path }) => ({ path, expected: t("setup.needed") }));
   return problems.length === 0 ? null : new Failure(0, "badInput", problems);
 }
@@ -64,6 +66,8 @@ function SetUpForm({ token }: { readonly token: string }) {
   const draft = useDraft<SetUpDraft>("setup", EMPTY_SET_UP);
   const [isTried, setTried] = useState(false);
   const { value, set } = draft;
+  // the fields below are typed in them
+  writeDistancesIn(value.distances);
   const full: SetUpDraft = { ...value, texts: { ...value.texts, password } };
   const send = useSetUp(token, full, draft.done);
   const failure = (isTried ? missingIn(full) : null) ?? send.error;
@@ -75,7 +79,7 @@ function SetUpForm({ token }: { readonly token: string }) {
     if (missingIn(full) === null) send.mutate();
     else focusFirstWrong(event.currentTarget);
   };
-  const numbers = (fields: typeof NUMBER_FIELDS) =>
+  const numbers = (fields: typeof TERM_FIELDS) =>
     fields.map(({ name, path, unit, min, max, step }) => (
       <NumberField
         key={name}
@@ -106,8 +110,28 @@ function SetUpForm({ token }: { readonly token: string }) {
                 error={problemAt(failure, path)}
               />
             ))}
-            {numbers(NUMBER_FIELDS)}
           </div>
+        </section>
+        <section className="card sheet">
+          <h2>{t("point.title")}</h2>
+          <p className="quiet">{t("point.note")}</p>
+          <PointFields
+            point={{ latitudeDeg: value.numbers.latitude, longitudeDeg: value.numbers.longitude }}
+            onChange={({ latitudeDeg, longitudeDeg }) =>
+              set({
+                ...value,
+                numbers: { ...value.numbers, latitude: latitudeDeg, longitude: longitudeDeg },
+              })
+            }
+            find={(q) =>
+              take(client.GET("/api/setup/{token}/places", { params: { path: { token }, query: { q } } }))
+            }
+            errors={{
+              latitude: problemAt(failure, "depot.latitudeDeg"),
+              longitude: problemAt(failure, "depot.longitudeDeg"),
+            }}
+          />
+          <DistancesField value={value.distances} onChange={(distances) => set({ ...value, distances })} />
         </section>
         <section className="card sheet">
           <h2>{t("setup.terms")}</h2>
@@ -116,7 +140,7 @@ function SetUpForm({ token }: { readonly token: string }) {
         </section>
         <FailureNote
           failure={failure}
-          shown={[...TEXT_FIELDS, ...NUMBER_FIELDS, ...TERM_FIELDS].map(({ path }) => path)}
+          shown={[...TEXT_FIELDS, ...POINT_FIELDS, ...TERM_FIELDS].map(({ path }) => path)}
         />
         <Button type="submit" look="main" isPending={send.isPending}>
           {t(send.isPending ? "desk.sending" : "setup.send")}

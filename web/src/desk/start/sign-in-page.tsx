@@ -3,7 +3,7 @@ import { type FormEvent, useState } from "react";
 import { client } from "../../api/client.ts";
 import { problemAt, take } from "../../api/failure.ts";
 import { Button, TextField } from "../../parts/index.ts";
-import { t, writeTimesIn } from "../../parts/words.ts";
+import { t, writeDistancesIn, writeTimesIn } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
 import { queries } from "../query-client.ts";
 
@@ -15,6 +15,7 @@ export function SignInPage() {
     mutationFn: () => take(client.POST("/api/session", { body: { login, password } })),
     onSuccess: (session) => {
       writeTimesIn(session.depot.timeZone);
+      writeDistancesIn(session.depot.distances);
       queries.setQueryData(["session"], session);
     },
   });

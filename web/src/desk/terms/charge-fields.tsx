@@ -101,7 +101,7 @@ export function ChargeFields({ value, change }: PieceProps) {
           />
           <NumberField
             label={t("rates.excessPerKm")}
-            unit="p"
+            unit="pence/km"
             value={allowance.excessPencePerKm}
             min={0}
             max={1000}

@@ -11,6 +11,7 @@ import { useSignedIn } from "../session.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { BackList, OnTheRoad, OutList, Waiting } from "./day-lists.tsx";
 import { DayPapers } from "./day-papers.tsx";
+import { FirstSteps } from "./first-steps.tsx";
 import { HoldingUp } from "./holding-up.tsx";
 import { RoadOfTheDay } from "./road-of-the-day.tsx";
 import { useDayKeys } from "./use-day-keys.ts";
@@ -74,6 +75,7 @@ export default function TodayPage() {
           </LinkButton>
         </div>
       </div>
+      {session.may.includes("terms.write") && <FirstSteps />}
       {today.isPending && <Loading />}
       <FailureNote failure={today.error} onAgain={() => void today.refetch()} />
       {today.data !== undefined && <Day today={today.data} isToday={today.data.date === session.today} />}

@@ -1,5 +1,5 @@
 import type { Schemas } from "../../../api/client.ts";
-import { dateText, has, say, t } from "../../../parts/words.ts";
+import { dateText, figureText, has, say, t } from "../../../parts/words.ts";
 
 export type DueLine = Schemas["DueLine"];
 
@@ -9,7 +9,7 @@ export const dutyText = (kind: string): string => (has(`due.${kind}`) ? say(`due
 export function dueText({ dueOn, dueKm }: Pick<DueLine, "dueOn" | "dueKm">): string {
   const parts = [
     ...(dueOn === null ? [] : [dateText(dueOn, "short")]),
-    ...(dueKm === null ? [] : [t("upkeep.km", { km: dueKm })]),
+    ...(dueKm === null ? [] : [t("upkeep.km", { distance: figureText({ value: dueKm, unit: "km" }) })]),
   ];
   return parts.length === 0 ? t("upkeep.never") : parts.join(", ");
 }
