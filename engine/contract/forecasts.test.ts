@@ -33,7 +33,7 @@ function touchesOf({ kind, spec }: FittedSystem): Touches {
   for (const { store } of physics.stores(parsed)) touched.add(store);
   const view = spyOn(seen);
   for (const running of physics.start?.(parsed, context) ?? []) {
-    running.prepare(view);
+    running.prepare(view, running.demand);
     for (const mode of running.modes)
       for (const store of [...mode.needStores, ...mode.giveStores]) touched.add(store);
   }

@@ -44,18 +44,17 @@ export function startCabin(body: Body, n: number, dtH: number, lossFactor: Float
   const kelvinPerWh = conductance.map((h) => 1 / (h * dtH));
   const holdWhPerK = conductance.map((h) => h * dtH);
   const free = new Float64Array(n);
-  const one = new Float64Array(n);
   const always = new Float64Array(n).fill(1);
   const c = body.capacityWhK;
   const aperture = SUN_APERTURE_PER_FLOOR * body.floorAreaM2;
   return {
     running: {
-      demand: one,
+      demand: new Float64Array(n),
       modes: [
         { id: "gains", needStores: [], needs: [], giveStores: ["cabinHeat"], gives: [free], limit: always },
       ],
-      prepare: (view) => {
-        fillAll(one, 1);
+      prepare: (view, demand) => {
+        fillAll(demand, 1);
         const people = view.people * PERSON_W;
         const { irradianceWm2 } = view;
         for (let i = 0; i < n; i++) free[i] = (people + irradianceWm2[i]! * aperture) * dtH;

@@ -14,29 +14,54 @@ export interface Port {
   /** floor of what is drawn from, ceiling of what is given to */
   readonly bound: Float64Array;
   readonly booked: Float64Array;
-  readonly isSupply: boolean;
 }
 
+/** Which loop serves a mode: what it takes and what it gives. */
+type Shape = "take" | "give" | "turn" | "takeTwo";
+
 export interface CompiledMode {
+  readonly shape: Shape;
   readonly limit: Float64Array;
   readonly first: Port;
   readonly second: Port;
   readonly gift: Port;
+  /** index of the store where it is a supply; −1 where it is none */
+  readonly firstSupply: number;
+  readonly secondSupply: number;
+  readonly givenSupply: number;
+}
+
+export function shapeOf(first: Port, second: Port, gift: Port): Shape {
+  if (second.store >= 0) return "takeTwo";
+  if (gift.store < 0) return "take";
+  return first.store < 0 ? "give" : "turn";
 }
 
 /**
- * Settles one mode for every life: takes what it can from `left` and books it. Fills `sums` with what was drawn from
- * the first and the second store and given to the third, over all lives. True where something is left in any life.
+ * Settles one mode for every life: takes what it can from `left` and books it; adds up by store what was drawn and
+ * given over all lives. True where something is left in any life.
  */
-export function settleMode(left: Float64Array, mode: CompiledMode, n: number, sums: Float64Array): boolean {
-  const { limit, first, second, gift } = mode;
-  if (second.store >= 0) return takeTwo(left, limit, first, second, gift, n, sums);
-  if (gift.store < 0) return take(left, limit, first, n, sums);
-  return first.store < 0 ? give(left, limit, gift, n, sums) : turn(left, limit, first, gift, n, sums);
+export function settleMode(
+  left: Float64Array,
+  mode: CompiledMode,
+  n: number,
+  drawSum: Float64Array,
+  giveSum: Float64Array,
+): boolean {
+  switch (mode.shape) {
+    case "take":
+      return take(left, mode, n, drawSum);
+    case "give":
+      return give(left, mode, n, giveSum);
+    case "turn":
+      return turn(left, mode, n, drawSum, giveSum);
+    default:
+      return takeTwo(left, mode, n, drawSum, giveSum);
+  }
 }
 
-function take(left: Float64Array, limit: Float64Array, first: Port, n: number, sums: Float64Array): boolean {
-  const { amount, level, bound, booked } = first;
+function take(left: Float64Array, { limit, first }: CompiledMode, n: number, drawSum: Float64Array): boolean {
+  const { store, amount, level, bound, booked } = first;
   let sum = 0;
   let rest = 0;
   for (let i = 0; i < n; i++) {
@@ -57,12 +82,13 @@ function take(left: Float64Array, limit: Float64Array, first: Port, n: number, s
       rest += wanted - a;
     } else rest += wanted;
   }
-  sums[0] = sum;
+  // a mode that needs nothing and whose give nobody holds
+  if (store >= 0) drawSum[store] = drawSum[store]! + sum;
   return rest > 0;
 }
 
-function give(left: Float64Array, limit: Float64Array, gift: Port, n: number, sums: Float64Array): boolean {
-  const { amount, level, bound, booked } = gift;
+function give(left: Float64Array, { limit, gift }: CompiledMode, n: number, giveSum: Float64Array): boolean {
+  const { store, amount, level, bound, booked } = gift;
   let sum = 0;
   let rest = 0;
   for (let i = 0; i < n; i++) {
@@ -83,18 +109,17 @@ function give(left: Float64Array, limit: Float64Array, gift: Port, n: number, su
       rest += wanted - a;
     } else rest += wanted;
   }
-  sums[2] = sum;
+  giveSum[store] = giveSum[store]! + sum;
   return rest > 0;
 }
 
 /** One need and one give: a flame, a charger. */
 function turn(
   left: Float64Array,
-  limit: Float64Array,
-  first: Port,
-  gift: Port,
+  { limit, first, gift }: CompiledMode,
   n: number,
-  sums: Float64Array,
+  drawSum: Float64Array,
+  giveSum: Float64Array,
 ): boolean {
   const { amount: need1, level: level1, bound: floor1, booked: out1 } = first;
   const { amount: give3, level: level3, bound: ceil3, booked: in3 } = gift;
@@ -124,20 +149,18 @@ function turn(
       rest += wanted - a;
     } else rest += wanted;
   }
-  sums[0] = sum1;
-  sums[2] = sum3;
+  drawSum[first.store] = drawSum[first.store]! + sum1;
+  giveSum[gift.store] = giveSum[gift.store]! + sum3;
   return rest > 0;
 }
 
 /** Two needs, and a give where there is one: a heater with its fan, a tap with its pump. */
 function takeTwo(
   left: Float64Array,
-  limit: Float64Array,
-  first: Port,
-  second: Port,
-  gift: Port,
+  { limit, first, second, gift }: CompiledMode,
   n: number,
-  sums: Float64Array,
+  drawSum: Float64Array,
+  giveSum: Float64Array,
 ): boolean {
   const { amount: need1, level: level1, bound: floor1, booked: out1 } = first;
   const { amount: need2, level: level2, bound: floor2, booked: out2 } = second;
@@ -178,8 +201,8 @@ function takeTwo(
     left[i] = wanted - a;
     rest += wanted - a;
   }
-  sums[0] = sum1;
-  sums[1] = sum2;
-  sums[2] = sum3;
+  drawSum[first.store] = drawSum[first.store]! + sum1;
+  drawSum[second.store] = drawSum[second.store]! + sum2;
+  if (gift.store >= 0) giveSum[gift.store] = giveSum[gift.store]! + sum3;
   return rest > 0;
 }

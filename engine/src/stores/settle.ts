@@ -1,9 +1,11 @@
 import type { Mode, Running } from "../systems/contract.ts";
 import { type Ensemble, indexOf } from "./ensemble.ts";
-import { type CompiledMode, type Port, settleMode } from "./settle-mode.ts";
+import { type CompiledMode, type Port, settleMode, shapeOf } from "./settle-mode.ts";
 
 export interface CompiledRunning {
   readonly running: Running;
+  readonly prepare: Running["prepare"];
+  readonly demand: Float64Array;
   /** whether anything is wanted in this step that is not met yet */
   isWanted: boolean;
   readonly modes: readonly CompiledMode[];
@@ -22,6 +24,8 @@ export function compileRunning(running: Running, e: Ensemble): CompiledRunning {
   const possible = (mode: Mode) => mode.needStores.every((store) => e.present[indexOf(store)]);
   return {
     running,
+    prepare: running.prepare,
+    demand: running.demand,
     isWanted: true,
     modes: running.modes.filter(possible).map((mode) => compileMode(mode, e)),
     drawSum: new Float64Array(e.level.length),
@@ -37,25 +41,31 @@ function compileMode(mode: Mode, e: Ensemble): CompiledMode {
   }
   const needs = mode.needStores.map((store, k) => needPort(e, indexOf(store), mode.needs[k]!));
   const given = gives[0];
+  const first = needs[0] ?? noPort(e.n, 0);
+  const second = needs[1] ?? noPort(e.n, 0);
+  const gift =
+    given === undefined ? noPort(e.n, 1) : givePort(e, indexOf(mode.giveStores[given]!), mode.gives[given]!);
+  const supplyOf = ({ store }: Port) => (store >= 0 && e.supply[store]! ? store : -1);
   return {
+    shape: shapeOf(first, second, gift),
     limit: mode.limit,
-    first: needs[0] ?? noPort(e.n, 0),
-    second: needs[1] ?? noPort(e.n, 0),
-    gift:
-      given === undefined
-        ? noPort(e.n, 1)
-        : givePort(e, indexOf(mode.giveStores[given]!), mode.gives[given]!),
+    first,
+    second,
+    gift,
+    firstSupply: supplyOf(first),
+    secondSupply: supplyOf(second),
+    givenSupply: supplyOf(gift),
   };
 }
 
 function needPort(e: Ensemble, store: number, amount: Float64Array): Port {
   const [level, bound, booked] = [e.level[store]!, e.floor[store]!, e.outOf[store]!];
-  return { store, amount, level, bound, booked, isSupply: e.supply[store]! };
+  return { store, amount, level, bound, booked };
 }
 
 function givePort(e: Ensemble, store: number, amount: Float64Array): Port {
   const [level, bound, booked] = [e.level[store]!, e.ceil[store]!, e.into[store]!];
-  return { store, amount, level, bound, booked, isSupply: e.supply[store]! };
+  return { store, amount, level, bound, booked };
 }
 
 /** A port that never binds and books nothing, so that every mode has the same shape and one loop serves all. */
@@ -67,11 +77,8 @@ function noPort(n: number, bound: number): Port {
     level: new Float64Array(n),
     bound: new Float64Array(n).fill(bound),
     booked: zero,
-    isSupply: false,
   };
 }
-
-const sums = new Float64Array(3);
 
 /**
  * Settles one system for one step: each mode in its order takes, per life, the activity
@@ -79,27 +86,19 @@ const sums = new Float64Array(3);
  */
 export function settleRunning(compiled: CompiledRunning, e: Ensemble): void {
   if (!compiled.isWanted) return;
-  const { running, modes, drawSum, giveSum, granted } = compiled;
   // what cannot be met stays in the demand, so that a system may be settled again later in the step
-  const left = running.demand;
-  const { n } = e;
+  const { demand: left, modes, drawSum, giveSum, granted } = compiled;
+  const { n, supplied } = e;
   if (granted !== null) for (let i = 0; i < n; i++) granted[i] = granted[i]! + left[i]!;
   for (let k = 0; k < modes.length && compiled.isWanted; k++) {
-    const { first, second, gift } = modes[k]!;
-    if (isDry(first, e) || isDry(second, e)) continue;
-    compiled.isWanted = settleMode(left, modes[k]!, n, sums);
-    if (first.store >= 0) drawSum[first.store] = drawSum[first.store]! + sums[0]!;
-    if (second.store >= 0) drawSum[second.store] = drawSum[second.store]! + sums[1]!;
-    if (gift.store < 0) continue;
-    giveSum[gift.store] = giveSum[gift.store]! + sums[2]!;
-    if (gift.isSupply && sums[2]! > 0) e.supplied[gift.store] = 1;
+    const mode = modes[k]!;
+    // a supply into which nothing has flowed in this step yields nothing to any life
+    if (mode.firstSupply >= 0 && supplied[mode.firstSupply] === 0) continue;
+    if (mode.secondSupply >= 0 && supplied[mode.secondSupply] === 0) continue;
+    if (mode.givenSupply >= 0) supplied[mode.givenSupply] = 1;
+    compiled.isWanted = settleMode(left, mode, n, drawSum, giveSum);
   }
   if (granted !== null) for (let i = 0; i < n; i++) granted[i] = granted[i]! - left[i]!;
-}
-
-/** A supply into which nothing has flowed in this step yields nothing to any life. */
-function isDry({ store, isSupply }: Port, e: Ensemble): boolean {
-  return isSupply && e.supplied[store] === 0;
 }
 
 /**

@@ -140,10 +140,10 @@ export interface Running {
   /** what goes without when its demand is not met, where no store would tell of it (a meal that an electric hob cannot cook): id of the finding `trip.without.<…>` */
   readonly goesWithout?: string;
   /**
-   * Fills `demand` and every mode's `needs`, `gives` and `limit` for the step, the whole ensemble in one call.
-   * False where nothing is wanted in this step in any life: nothing need be filled then.
+   * Fills `demand`, which is its own, and every mode's `needs`, `gives` and `limit` for the step, the whole ensemble in
+   * one call. False where nothing is wanted in this step in any life: nothing need be filled then.
    */
-  prepare(view: StepView): boolean;
+  prepare(view: StepView, demand: Float64Array): boolean;
 }
 
 /** What a system contributes to the stores themselves. */

@@ -20,13 +20,8 @@ export function createMode(
   };
 }
 
-export function createRunning(
-  n: number,
-  modes: readonly Mode[],
-  prepare: (view: StepView, demand: Float64Array) => boolean,
-): Running {
-  const demand = new Float64Array(n);
-  return { modes, demand, prepare: (view) => prepare(view, demand) };
+export function createRunning(n: number, modes: readonly Mode[], prepare: Running["prepare"]): Running {
+  return { modes, demand: new Float64Array(n), prepare };
 }
 
 /**

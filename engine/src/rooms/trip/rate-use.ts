@@ -89,8 +89,8 @@ function rateRunning(running: Running, factors: ReadonlyMap<number, Float64Array
   return {
     ...running,
     modes,
-    prepare: (view) => {
-      if (!running.prepare(view)) return false;
+    prepare: (view, demand) => {
+      if (!running.prepare(view, demand)) return false;
       for (const { from, to, factor } of rated)
         for (let i = 0; i < to.length; i++) to[i] = factor[i]! * from[i]!;
       return true;

@@ -108,7 +108,7 @@ export function runStep(lists: StepLists, ensemble: Ensemble, place: number): vo
   for (let k = 0; k < losses.length; k++) rememberStart(ensemble, losses[k]!.store);
   for (let k = 0; k < runnings.length; k++) {
     const { one, view } = runnings[k]!;
-    one.isWanted = one.running.prepare(view);
+    one.isWanted = one.prepare(view, one.demand);
   }
   setBounds(lists, ensemble);
   for (let k = 0; k < watched.length; k++) {
