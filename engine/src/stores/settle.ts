@@ -41,10 +41,12 @@ function compileMode(mode: Mode, e: Ensemble): CompiledMode {
   }
   const needs = mode.needStores.map((store, k) => needPort(e, indexOf(store), mode.needs[k]!));
   const given = gives[0];
-  const first = needs[0] ?? noPort(e.n, 0);
-  const second = needs[1] ?? noPort(e.n, 0);
+  const first = needs[0] ?? NO_PORT;
+  const second = needs[1] ?? NO_PORT;
   const gift =
-    given === undefined ? noPort(e.n, 1) : givePort(e, indexOf(mode.giveStores[given]!), mode.gives[given]!);
+    given === undefined
+      ? noGift(e.n, needs.length)
+      : givePort(e, indexOf(mode.giveStores[given]!), mode.gives[given]!);
   const supplyOf = ({ store }: Port) => (store >= 0 && e.supply[store]! ? store : -1);
   return {
     shape: shapeOf(first, second, gift),
@@ -68,14 +70,19 @@ function givePort(e: Ensemble, store: number, amount: Float64Array): Port {
   return { store, amount, level, bound, booked };
 }
 
-/** A port that never binds and books nothing, so that every mode has the same shape and one loop serves all. */
-function noPort(n: number, bound: number): Port {
+const NONE = new Float64Array(0);
+/** stands where a mode has no port: its loop does not look at it */
+const NO_PORT: Port = { store: -1, amount: NONE, level: NONE, bound: NONE, booked: NONE };
+
+/** The loop of two needs looks at the give as well: one that never binds stands in for it where there is none. */
+function noGift(n: number, needs: number): Port {
+  if (needs < 2) return NO_PORT;
   const zero = new Float64Array(n);
   return {
     store: -1,
     amount: zero,
     level: new Float64Array(n),
-    bound: new Float64Array(n).fill(bound),
+    bound: new Float64Array(n).fill(1),
     booked: zero,
   };
 }

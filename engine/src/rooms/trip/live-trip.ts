@@ -3,8 +3,8 @@ import type { TripWeather, WeatherNote } from "../../climate/trip-weather.ts";
 import { liveWeather } from "../../climate/weather.ts";
 import { cabinCapacityWh, cabinHeatWh, startCabin } from "../../stores/cabin.ts";
 import { createEnsemble, type Ensemble, indexOf, type StoreAtStart } from "../../stores/ensemble.ts";
-import { type CompiledRunning, compileRunning } from "../../stores/settle.ts";
-import type { StoreId } from "../../stores/stores.ts";
+import { compileRunning } from "../../stores/settle.ts";
+import { STORE_IDS, type StoreId } from "../../stores/stores.ts";
 import type { PhysicsContext } from "../../systems/contract.ts";
 import type { VehicleDescription } from "../../vehicle/description.ts";
 import type { Trip } from "../situation.ts";
@@ -283,14 +283,17 @@ function warmthOf(work: readonly AtWork[]): LiveState["warmthDrawn"] {
 
 function total({ fitted, view, running, byStop, lost }: AtWork): SystemTotals {
   const all = [running, ...[...byStop.values()].map((variant) => variant.running)].flat();
-  const sum = (pick: (one: CompiledRunning) => Float64Array) =>
-    lost.map((_, s) => all.reduce((sofar, one) => sofar + pick(one)[s]!, 0));
-  const drawn = sum(({ drawSum }) => drawSum).map((value, s) => value + lost[s]!);
   return {
     id: fitted?.id ?? "body",
     kind: fitted?.kind ?? "body",
-    drawn,
-    given: sum(({ giveSum }) => giveSum),
+    drawn: addStores([...all.map(({ drawSum }) => drawSum), lost]),
+    given: addStores(all.map(({ giveSum }) => giveSum)),
     habits: fitted === null ? ["loss"] : view.drawnPerTrip,
   };
+}
+
+function addStores(sums: readonly Float64Array[]): Float64Array {
+  const all = new Float64Array(STORE_IDS.length);
+  for (const sum of sums) for (let s = 0; s < all.length; s++) all[s] = all[s]! + sum[s]!;
+  return all;
 }

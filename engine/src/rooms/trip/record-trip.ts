@@ -19,12 +19,12 @@ interface Points {
   /** the values of the lives at the last point: most stores stand still at night, and are then not put in order again */
   readonly last: Float64Array;
 }
-const points = (n: number, marks: number): Points => ({
-  p10: new Float64Array(marks),
-  p50: new Float64Array(marks),
-  p90: new Float64Array(marks),
-  last: new Float64Array(n),
-});
+function points(n: number, marks: number): Points {
+  const p50 = new Float64Array(marks);
+  // one life alone has one line
+  const [p10, p90] = n === 1 ? [p50, p50] : [new Float64Array(marks), new Float64Array(marks)];
+  return { p10, p50, p90, last: new Float64Array(n) };
+}
 
 export interface LevelAt {
   readonly p10: number;
@@ -209,7 +209,12 @@ function nightsOf({ steps, stops, clockH }: Timeline): Int16Array {
 
 /** The points as plain rounded numbers: thousandths carry no meaning and cost bytes. */
 export function roundBand({ p10, p50, p90 }: Pick<Points, "p10" | "p50" | "p90">): StoreBand {
-  return { p10: rounded(p10), p50: rounded(p50), p90: rounded(p90) };
+  const middle = rounded(p50);
+  return {
+    p10: p10 === p50 ? middle : rounded(p10),
+    p50: middle,
+    p90: p90 === p50 ? middle : rounded(p90),
+  };
 }
 
 function rounded(values: Float64Array): number[] {

@@ -37,7 +37,8 @@ export function summariseTrip(
   );
   const stops = input.trip.stops.map((_, stop) => summariseStop(plan, recorder, stop));
   const start = storesAtStart(input.vehicle, plan.systems, input.trip);
-  const hottest = (stop: number) => hottestOf(plan, recorder, stop);
+  const hottestC = input.trip.stops.map((_, stop) => hottestOf(plan, recorder, stop));
+  const hottest = (stop: number) => hottestC[stop]!;
   const posts = listPosts(plan, stops, hottest);
   return {
     runs: input.runs,
@@ -64,11 +65,10 @@ export function summariseTrip(
 function hottestOf({ timeline }: TripPlan, { outside, hours }: TripRecorder, stop: number): number | null {
   const { arrive, leave } = timeline.stops[stop]!;
   let hottest: number | null = null;
-  // hours are marked in their order, so those at a stop are a run of their own
-  for (let k = hours.findIndex((hour) => hour / timeline.dtH >= arrive); k >= 0 && k < hours.length; k++) {
-    if (hours[k]! / timeline.dtH > leave) break;
+  // points are marked at every full hour and at the end, so that the first of a stop is known
+  const first = Math.min(Math.ceil(arrive * timeline.dtH), hours.length - 1);
+  for (let k = first; k < hours.length && hours[k]! <= leave * timeline.dtH; k++)
     hottest = Math.max(hottest ?? Number.NEGATIVE_INFINITY, outside.p90[k]!);
-  }
   return hottest;
 }
 
