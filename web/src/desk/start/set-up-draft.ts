@@ -70,7 +70,7 @@ export const TEXT_FIELDS: readonly {
 ];
 
 interface NumberFieldOf {
-  readonly name: NumberName;
+  readonly name: Exclude<NumberName, "latitude" | "longitude">;
   readonly path: string;
   readonly unit?: string;
   readonly min: number;
