@@ -19,6 +19,7 @@ const example = (name: string) => readFileSync(new URL(`../../examples/${name}`,
 describe("setfair", () => {
   it("gives its help, and gives it with exit 2 for an unknown verb, flag or argument too many", async () => {
     expect(await run(["--help"])).toMatchObject({ exit: 0, err: "" });
+    expect(await run(["trip", "--help"])).toEqual(await run(["help"]));
     for (const args of [
       [],
       ["tripp"],

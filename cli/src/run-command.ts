@@ -28,7 +28,7 @@ const NAMES = Object.keys(VERBS) as VerbName[];
 /** Runs the command; never throws. */
 export async function runCommand(args: readonly string[], io: Io): Promise<ExitCode> {
   const [name, ...rest] = args;
-  if (name === "help" || name === "--help" || name === "-h") {
+  if (name === "help" || args.some((arg) => arg === "--help" || arg === "-h")) {
     io.out(help());
     return 0;
   }

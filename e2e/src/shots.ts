@@ -11,7 +11,42 @@ const SIZES = [
   { name: "tablet", width: 820, height: 1180 },
   { name: "desktop", width: 1366, height: 768 },
 ] as const;
-const PARTS = ["now", "people", "trip", "load", "briefing", "money", "handover", "back"];
+const PARTS = [
+  "now",
+  "people",
+  "trip",
+  "load",
+  "abroad",
+  "notes",
+  "briefing",
+  "money",
+  "handover",
+  "back",
+  "change",
+] as const;
+/** pages of the desk that stand by themselves */
+const PAGES = [
+  "enquiry",
+  "enquiries",
+  "diary",
+  "hires",
+  "help",
+  "fleet",
+  "fleet/due",
+  "fleet/new",
+  "money",
+  "rules",
+  "insurance",
+  "outcomes",
+  "stock",
+  "terms",
+  "depot",
+  "accounts",
+  "own",
+  "messages",
+  "import",
+  "more",
+] as const;
 const only = process.argv[2];
 
 const out = join(root, "e2e", "out");
@@ -37,6 +72,48 @@ async function shoot(on: Page, name: string, path: string): Promise<void> {
   for (const error of errors.splice(0)) console.log(`${name}: page error: ${error}`);
 }
 
+interface Hire {
+  readonly id: string;
+  readonly stage: string;
+}
+
+const oneOfEachStage = (hires: readonly Hire[]): readonly Hire[] =>
+  hires.filter(({ stage }, k) => hires.findIndex((other) => other.stage === stage) === k);
+
+/** The hirer's phone, by day and at night. */
+async function shootGuide(hire: Hire | undefined): Promise<void> {
+  const asked = await page.request.post(`${server.url}/api/hires/${hire?.id}/hirer-link`, {
+    data: {},
+    headers: { origin: server.url },
+  });
+  const path = new URL(((await asked.json()) as { url: string }).url).pathname;
+  const night = await context.newPage();
+  await night.emulateMedia({ colorScheme: "dark" });
+  for (const place of ["day", "panel", "wrong", "danger", "countries", "missed", "statement"]) {
+    await shoot(page, `guide-${place}`, `${path}#${place}`);
+    await shoot(night, `guide-night-${place}`, `${path}#${place}`);
+  }
+  await night.close();
+}
+
+/** The yard, signed in by its own form. */
+async function shootYard(): Promise<void> {
+  // the desk's own sign-in serves the yard too
+  await context.clearCookies();
+  await page.goto(`${server.url}/yard`);
+  await shoot(page, "yard-sign-in", "/yard");
+  const person = DEMO_SIGN_INS.find(({ role }) => role === "yard") ?? DEMO_SIGN_INS[0];
+  await page.getByLabel("Sign-in name").fill(person.login);
+  await page.getByLabel("Password").fill(person.password);
+  await page.getByRole("button", { name: "Sign in" }).click();
+  const [walk] = await page.getByRole("link").filter({ hasText: /\d/ }).all();
+  await walk?.waitFor();
+  const to = await walk?.getAttribute("href");
+  await shoot(page, "yard", "/yard");
+  await shoot(page, "yard-outbox", "/yard#/outbox");
+  if (to !== null && to !== undefined) await shoot(page, "yard-walk", `/yard${to.slice(to.indexOf("#"))}`);
+}
+
 try {
   await shoot(page, "sign-in", "/");
   const manager = DEMO_SIGN_INS[0];
@@ -45,31 +122,22 @@ try {
     headers: { origin: server.url },
   });
   if (!signedIn.ok()) throw new Error(`signing in: ${signedIn.status()} ${await signedIn.text()}`);
-  const hires = (await (await page.request.get(`${server.url}/api/hires`)).json()) as {
-    hires: { id: string; stage: string }[];
+  const hires = (await (await page.request.get(`${server.url}/api/hires?which=all&limit=100`)).json()) as {
+    hires: Hire[];
   };
   const vehicles = (await (await page.request.get(`${server.url}/api/vehicles`)).json()) as {
     vehicles: { id: string }[];
   };
   await shoot(page, "today", "/");
-  await shoot(page, "enquiry", "/enquiry");
-  await shoot(page, "hires", "/hires");
-  await shoot(page, "fleet", "/fleet");
-  await shoot(page, "outcomes", "/outcomes");
-  await shoot(page, "vehicle", `/fleet/${vehicles.vehicles[0]?.id}`);
-  for (const hire of hires.hires) {
-    for (const part of PARTS)
-      await shoot(page, `hire-${hire.stage}-${hire.id.slice(-4)}-${part}`, `/hires/${hire.id}/${part}`);
+  for (const path of PAGES) await shoot(page, path.replace("/", "-"), `/${path}`);
+  const [vehicle] = vehicles.vehicles;
+  for (const path of ["", "/edit", "/versions"])
+    await shoot(page, `vehicle${path.replace("/", "-")}`, `/fleet/${vehicle?.id}${path}`);
+  for (const hire of oneOfEachStage(hires.hires)) {
+    for (const part of PARTS) await shoot(page, `hire-${hire.stage}-${part}`, `/hires/${hire.id}/${part}`);
   }
-  await shoot(page, "yard", "/yard");
-  const hire = hires.hires.find(({ stage }) => stage === "onHire") ?? hires.hires[0];
-  const link = (await (
-    await page.request.post(`${server.url}/api/hires/${hire?.id}/hirer-link`, {
-      data: {},
-      headers: { origin: server.url },
-    })
-  ).json()) as { url?: string };
-  if (link.url) await shoot(page, "guide", new URL(link.url).pathname);
+  await shootGuide(hires.hires.find(({ stage }) => stage === "onHire") ?? hires.hires[0]);
+  await shootYard();
   console.log(`${violations} violations found by axe; pictures in e2e/out`);
 } finally {
   await close();
