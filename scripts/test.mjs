@@ -106,7 +106,8 @@ const steps = {
       "e2e",
     ]),
   unused: () => run(binary("knip"), []) || run(process.execPath, ["scripts/check-unused.mjs"]),
-  layout: () => run(process.execPath, ["scripts/check-layout.mjs"]),
+  layout: () =>
+    run(process.execPath, ["scripts/check-layout.mjs"]) || run(process.execPath, ["scripts/check-docs.mjs"]),
   unit: unitTests,
   browser: browserTests,
 };
