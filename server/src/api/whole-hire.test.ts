@@ -245,6 +245,9 @@ describe.each(testedStores())("a hire lived through on $kind", ({ kind }) => {
     expect(help.stores.length).toBeGreaterThan(3);
     const page = await must("desk", "GET", `/hires/${id}`);
     expect(page.hire.toActOn).toBe(before.hire.toActOn + 1);
+    // what is counted is listed
+    expect(page.onTheRoad).toHaveLength(page.hire.toActOn);
+    expect(page.onTheRoad[0]).toMatchObject({ code: "diagnosis.helpAsked" });
     expect(page.waits[0]).toMatchObject({ code: "helpAsked", whose: "desk" });
     await must("desk", "POST", "/records", { records: [tell("desk", "desk.1", "desk", "fixed")] });
     const after = await must("desk", "GET", `/hires/${id}`);

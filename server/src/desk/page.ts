@@ -24,7 +24,7 @@ import { accountNames } from "./names.ts";
 import { missingSignatures } from "./paper-gates.ts";
 import { panelReadings, signaturesOf, walkFacts } from "./record-facts.ts";
 import { entriesOfHire, promisedOn } from "./settlement-entries.ts";
-import { summaryOf } from "./summary.ts";
+import { onTheRoad, summaryOf } from "./summary.ts";
 import { waitsOf } from "./waits.ts";
 
 export type HirePage = z.input<typeof hirePageSchema>;
@@ -64,6 +64,7 @@ export async function hirePage(store: Store, id: string, now: Date): Promise<Hir
     })),
     signaturesNeeded: isBeforeKeys(data.row.stage) ? [...missingSignatures(data)] : [],
     waits: [...waitsOf(data, glass)],
+    onTheRoad: [...onTheRoad(data, glass)],
     ...(await afterAnswer(store, data, nameOf)),
     hirerLink: await linkAnswer(store, data),
     history: await historyAnswer(store, data, nameOf),

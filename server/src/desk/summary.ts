@@ -38,7 +38,7 @@ export function summaryOf(data: HireData, glass: GlassReading | null): HireSumma
           : onRoad && glass !== null
             ? worstOnRoad(glass)
             : null,
-    toActOn: (onRoad && glass !== null ? openOnRoad(glass).length : 0) + asked,
+    toActOn: onTheRoad(data, glass).length + Math.max(0, asked - 1),
     late: lateOf(data),
     owedPence: Math.max(0, moneyOfHire(data).owed.pence),
   };
@@ -54,6 +54,13 @@ const HELP_ASKED: FindingAnswer = {
   sources: [],
   mends: [],
 };
+
+/** What is to act on after the keys, help asked for first; nothing before them and nothing once it is back. */
+export function onTheRoad(data: HireData, glass: GlassReading | null): readonly FindingAnswer[] {
+  if (data.row.stage !== "onHire" && data.row.stage !== "handedOver") return [];
+  const help = openHelp(data.records).length > 0 ? [HELP_ASKED] : [];
+  return [...help, ...(glass === null ? [] : openOnRoad(glass).map(plainFinding))];
+}
 
 /** What can still go wrong on the road: what the forecast, the due dates and the defects say now. */
 const ROAD_GATES: readonly string[] = ["season", "resources", "dueDates", "defects"];

@@ -5,7 +5,7 @@ import { routeOf } from "../desk/abroad.ts";
 import { asDocument, type DepotDocument } from "../desk/documents.ts";
 import type { HireData } from "../desk/hire-data.ts";
 import { moneyOfHire } from "../desk/money-of-hire.ts";
-import { wordsFor } from "../papers/paper-call.ts";
+import { distancesOf, wordsFor } from "../papers/paper-call.ts";
 import { COMPOSE, type PaperName } from "../papers/papers.ts";
 import type { MessageKind, MessageLanguage } from "../store/message-types.ts";
 import type { HireStage, Store } from "../store/types.ts";

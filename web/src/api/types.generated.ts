@@ -3352,6 +3352,7 @@ export interface components {
                 readonly covers: number;
             }[];
             readonly waits: readonly components["schemas"]["WaitInput"][];
+            readonly onTheRoad: readonly components["schemas"]["FindingInput"][];
             readonly settlement: components["schemas"]["SettlementStateInput"] | null;
             readonly differences: readonly components["schemas"]["DifferenceInput"][];
             readonly hirerLink: {
@@ -6488,6 +6489,7 @@ export interface components {
                 readonly covers: number;
             }[];
             readonly waits: readonly components["schemas"]["Wait"][];
+            readonly onTheRoad: readonly components["schemas"]["Finding"][];
             readonly settlement: components["schemas"]["SettlementState"] | null;
             readonly differences: readonly components["schemas"]["Difference"][];
             readonly hirerLink: {

@@ -25,7 +25,7 @@ export const setUpHandlers = {
   async setUp({ context, params, body }) {
     const { system } = context.database;
     const { firm, depot, terms, insurance, manager } = body;
-    const { name, timeZone, ...rest } = depot;
+    const { name, timeZone, distances = "km" as const, ...rest } = depot;
     let today: string;
     try {
       today = dateOf(localOf(context.now().toISOString(), timeZone));
@@ -35,7 +35,7 @@ export const setUpHandlers = {
     if (rest.opens >= rest.closes) throw badField("depot.closes", "expected a time after it opens");
     if ((await system.accountByLogin(manager.login)) !== null)
       throw badField("manager.login", "expected a login that nobody else has");
-    const document: DepotDocument = { ...rest, turnaroundMinutes: TURNAROUND_MINUTES };
+    const document: DepotDocument = { ...rest, distances, turnaroundMinutes: TURNAROUND_MINUTES };
     const answer = await system.setUp(hashToken(params.token), {
       firm: { name: firm.name },
       depot: { name, timeZone, document: toJson(document) },

@@ -246,6 +246,8 @@ export const hirePageSchema = named(
       z.object({ what: z.string(), by: z.string(), at: instantSchema, recordId: idSchema, covers: z.int() }),
     ),
     waits: z.array(waitSchema),
+    /** after the keys: what is to act on */
+    onTheRoad: z.array(findingSchema),
     settlement: settlementStateSchema.nullable(),
     differences: z.array(differenceSchema),
     hirerLink: z.object({ expires: instantSchema }).nullable(),

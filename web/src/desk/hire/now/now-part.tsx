@@ -1,6 +1,6 @@
 import { lazy, Suspense } from "react";
 import type { Schemas } from "../../../api/client.ts";
-import { FindingText, Loading } from "../../../parts/index.ts";
+import { FindingsList, FindingText, LinkButton, Loading } from "../../../parts/index.ts";
 import { dateText, has, say, t } from "../../../parts/words.ts";
 import { MissingCard } from "../../rules/missing-card.tsx";
 import { DueNotes } from "../notes/due-notes.tsx";
@@ -49,6 +49,19 @@ function Conditions({ page }: PartProps) {
   );
 }
 
+/** After the keys: what can still go wrong, or has, worst told first by the server. */
+function OnTheRoad({ page }: PartProps) {
+  return (
+    <section className="card stack-tight" aria-labelledby="road-title">
+      <div className="row spread">
+        <h2 id="road-title">{t("hire.toActOn", { n: page.hire.toActOn })}</h2>
+        <LinkButton href={`/help/${encodeURIComponent(page.hire.id)}`}>{t("hire.helpThem")}</LinkButton>
+      </div>
+      <FindingsList findings={page.onTheRoad} />
+    </section>
+  );
+}
+
 /** The hire now: whose move, conditions, what stops it, will it last. */
 export default function NowPart({ page }: PartProps) {
   const gates = page.glass?.gates ?? [];
@@ -58,6 +71,7 @@ export default function NowPart({ page }: PartProps) {
     <>
       <DueNotes page={page} />
       <Conditions page={page} />
+      {page.onTheRoad.length > 0 && <OnTheRoad page={page} />}
       {page.waits.length > 0 && <Waits waits={page.waits} />}
       {page.wishes !== null && page.wishes !== "" && (
         <section className="card">
