@@ -13,6 +13,7 @@ import { registerWeb } from "./web-pages.ts";
 export interface AppOptions {
   /** the built web application; null serves the API alone */
   readonly webFolder: string | null;
+  /** what goes wrong is written to standard error, a line of JSON each */
   readonly log?: boolean;
   readonly https?: { readonly cert: string; readonly key: string };
 }
@@ -25,7 +26,7 @@ export async function buildApp(context: AppContext, options: AppOptions): Promis
   const app = Fastify({
     bodyLimit: BODY_LIMIT,
     logController: new Fastify.LogController({ disableRequestLogging: true }), // addresses hold link tokens
-    logger: options.log === true ? { level: "warn" } : false,
+    logger: options.log === true ? { level: "warn", stream: process.stderr } : false,
     ...(options.https === undefined ? {} : { https: options.https }),
   }) as FastifyInstance;
   app.setValidatorCompiler(validatorCompiler);

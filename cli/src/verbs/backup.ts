@@ -1,4 +1,5 @@
 import type { BackupAnswer } from "@setfair/server";
+import { bucketOf, toldPlainly } from "../photograph-store.ts";
 import { InputError, UsageError } from "../usage-error.ts";
 import type { Verb } from "../verb.ts";
 import { WORDS } from "../words.ts";
@@ -15,7 +16,10 @@ export const backupVerb: Verb = {
     if (into === undefined) throw new UsageError(WORDS.t("cli.backup.missing"));
     if (io.env.SETFAIR_DATABASE_URL) throw new InputError(WORDS.t("cli.backup.postgres"));
     const { makeBackup } = await import("@setfair/server");
-    const answer = await makeBackup({ dataFolder: dataFolder(flags.data, io), into, now: new Date() });
+    const bucket = await bucketOf(io);
+    const answer = await toldPlainly(
+      makeBackup({ dataFolder: dataFolder(flags.data, io), into, now: new Date(), bucket }),
+    );
     if ("why" in answer) throw new InputError(WORDS.t(`cli.backup.${answer.why}`, { path: answer.path }));
     io.out(
       flags.json === true ? `${JSON.stringify({ ...answer, into }, null, 2)}\n` : `${lines(answer, into)}\n`,

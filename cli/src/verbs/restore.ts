@@ -1,6 +1,7 @@
 import type { Erasure, RestoreAnswer } from "@setfair/server";
 import * as z from "zod/mini";
 import type { Io } from "../io.ts";
+import { bucketOf, toldPlainly } from "../photograph-store.ts";
 import { InputError, UsageError } from "../usage-error.ts";
 import type { Call, Verb } from "../verb.ts";
 import { WORDS } from "../words.ts";
@@ -30,13 +31,15 @@ export const restoreVerb: Verb = {
     if (from === undefined) throw new UsageError(WORDS.t("cli.restore.missing"));
     const into = dataFolder(flags.data, io);
     const { restoreBackup } = await import("@setfair/server");
-    const answer = await restoreBackup({
+    const asked = {
       from,
       dataFolder: into,
       erasures: await erasuresOf(io, flags.erasures),
       key: await keyOf(call),
       withoutKey: flags["without-key"] === true,
-    });
+      bucket: await bucketOf(io),
+    };
+    const answer = await toldPlainly(restoreBackup(asked));
     if (!answer.ok && answer.why !== "changed" && answer.why !== "broken")
       throw new InputError(WORDS.t(`cli.restore.${answer.why}`, { path: answer.paths[0] ?? "" }));
     const said = lines(answer, into, flags.erasures !== undefined);

@@ -32,6 +32,7 @@ async function start(call: Call): Promise<Served> {
     return await serve({
       ...serveOptionsFromEnvironment(call.io.env),
       ...flagOptions(call),
+      log: true,
       loadDemo: async (...given) => (await import("@setfair/demo")).loadDemo(...given),
     });
   } catch (error) {

@@ -52,7 +52,12 @@ function bodyOf(code: RefusalCode | "broken", refusal: Refusal | null) {
 /** The one shape of every error; a bug of ours is logged and told without its inside. */
 export function answerError(error: unknown, request: FastifyRequest, reply: FastifyReply): FastifyReply {
   const refusal = refusalOf(error);
-  if (refusal !== null) return reply.status(refusal.status).send(bodyOf(refusal.code, refusal));
-  request.log.error({ err: error, operation: request.routeOptions.url }, "unexpected error");
+  const log = (what: string) => request.log.error({ err: error, operation: request.routeOptions.url }, what);
+  if (refusal !== null) {
+    // what fails outside is for whoever runs the server to see, and only told to whoever asked
+    if (refusal.status >= 500) log("something outside failed");
+    return reply.status(refusal.status).send(bodyOf(refusal.code, refusal));
+  }
+  log("unexpected error");
   return reply.status(500).send(bodyOf("broken", null));
 }

@@ -1,15 +1,17 @@
 import { randomBytes } from "node:crypto";
-import { appendFile, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { appendFile, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { verifyRecords } from "@setfair/records";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { makeDepot, makeDevice, type TestDepot } from "../api/depot-for-tests.ts";
 import { makeJpeg, sendPhotograph } from "../api/lived-hire-for-tests.ts";
 import { CUSTOMER, PARTY, PERIOD } from "../api/samples-for-tests.ts";
 import { openFiles } from "../files/open-files.ts";
+import { startStore } from "../files/store-for-tests.ts";
 import { openDatabase } from "../store/open-database.ts";
 import { makeBackup } from "./make-backup.ts";
+import { movePhotographs } from "./move-photographs.ts";
 import { type RestoreOptions, restoreBackup } from "./restore-backup.ts";
 
 describe("a backup and what is restored from it", () => {
@@ -95,10 +97,42 @@ describe("a backup and what is restored from it", () => {
   it("leaves out a photograph that is no longer what its name says, and says so", async () => {
     const hash = randomBytes(32).toString("hex");
     const { firmId, depotId } = depot.scope;
-    const path = join(dataFolder, "photographs", firmId, depotId, photograph.slice(0, 2), `${hash}.jpg`);
-    await writeFile(path, "rotten");
+    const path = `photographs/${firmId}/${depotId}/${hash.slice(0, 2)}/${hash}.jpg`;
+    await mkdir(dirname(join(dataFolder, path)), { recursive: true });
+    await writeFile(join(dataFolder, path), "rotten");
     expect(await backUp()).toMatchObject({ ok: false, photographs: 1, damaged: [path] });
-    await rm(path);
+    await rm(join(dataFolder, path));
+  });
+
+  it("takes photographs from a store, to which they were copied before, and puts them back into another", async () => {
+    const store = await startStore();
+    try {
+      const bucket = store.access;
+      expect(await movePhotographs(dataFolder, bucket)).toEqual({ copied: 1, there: 0, damaged: [] });
+      expect(await movePhotographs(dataFolder, bucket)).toEqual({ copied: 0, there: 1, damaged: [] });
+      const into = join(folder, "b");
+      expect(await makeBackup({ dataFolder, into, now: new Date(), bucket })).toMatchObject({
+        ok: true,
+        photographs: 1,
+      });
+      const another = { ...bucket, prefix: "restored/" };
+      expect(await restore({ bucket: another })).toMatchObject({ ok: true, files: 2 });
+      expect(await readdir(join(folder, "data"))).not.toContain("photographs");
+      const files = openFiles({ dataFolder: folder, bucket: another });
+      expect((await files.status(depot.scope, photograph)).state).toBe("kept");
+    } finally {
+      await store.close();
+    }
+  });
+
+  it("copies into a store what is still what its name says, and names the rest", async () => {
+    const store = await startStore();
+    const hash = randomBytes(32).toString("hex");
+    const path = join(folder, "photographs", "f", "d", hash.slice(0, 2), `${hash}.jpg`);
+    await mkdir(dirname(path), { recursive: true });
+    await writeFile(path, "rotten");
+    const moved = await movePhotographs(folder, store.access).finally(() => store.close());
+    expect(moved).toEqual({ copied: 0, there: 0, damaged: [path] });
   });
 
   it("of a database that cannot be read ends with an error and leaves nothing behind", async () => {

@@ -1,7 +1,8 @@
 import { createHash } from "node:crypto";
 import { createReadStream, createWriteStream } from "node:fs";
 import { mkdir, open, readdir, stat } from "node:fs/promises";
-import { dirname, join } from "node:path";
+import { dirname } from "node:path";
+import type { Readable } from "node:stream";
 import { pipeline } from "node:stream/promises";
 import type { ListedFile } from "./types.ts";
 
@@ -22,27 +23,17 @@ export const isThere = async (path: string): Promise<boolean> =>
     () => false,
   );
 
-/** Photographs as the devices made them, below `photographs`: not the smaller ones, nor what is still arriving. */
-export async function originalsIn(folder: string): Promise<readonly string[]> {
-  const entries = await readdir(folder, { recursive: true, withFileTypes: true }).catch(
-    (error: NodeJS.ErrnoException) => {
-      if (error.code === "ENOENT") return [];
-      throw error;
-    },
-  );
-  return entries
-    .filter((entry) => entry.isFile() && /^[0-9a-f]{64}\.jpg$/.test(entry.name))
-    .map((entry) => join(entry.parentPath, entry.name))
-    .sort();
-}
-
 /** Copies a file and gives what was read, by its hash; the copy is on the disk when this ends. */
-export async function copyHashed(from: string, to: string): Promise<Pick<ListedFile, "sha256" | "bytes">> {
+export const copyHashed = (from: string, to: string): Promise<Pick<ListedFile, "sha256" | "bytes">> =>
+  writeHashed(createReadStream(from), to);
+
+/** Likewise for what comes from anywhere. */
+export async function writeHashed(from: Readable, to: string): Promise<Pick<ListedFile, "sha256" | "bytes">> {
   await mkdir(dirname(to), { recursive: true, mode: 0o700 });
   const hash = createHash("sha256");
   let bytes = 0;
   await pipeline(
-    createReadStream(from),
+    from,
     async function* (source: AsyncIterable<Buffer>) {
       for await (const chunk of source) {
         hash.update(chunk);

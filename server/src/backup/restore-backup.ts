@@ -1,6 +1,10 @@
 import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { verifyRecords } from "@setfair/records";
+import { scopeOfPath } from "../files/names.ts";
+import { openFiles } from "../files/open-files.ts";
+import { putWhole } from "../files/put-whole.ts";
+import type { BucketAccess } from "../files/read-bucket-access.ts";
 import { openDatabase } from "../store/open-database.ts";
 import type { Erasure } from "../store/types.ts";
 import { copyHashed, hashOf, isFree, isThere } from "./files.ts";
@@ -39,6 +43,8 @@ export interface RestoreOptions {
   readonly key: string | undefined;
   /** what is sealed may stay sealed for ever */
   readonly withoutKey: boolean;
+  /** photographs go into a store; into the data folder where left out */
+  readonly bucket?: BucketAccess | null;
 }
 
 const no = (why: Extract<RestoreAnswer, { ok: false }>["why"], paths: readonly string[]): RestoreAnswer => ({
@@ -49,7 +55,8 @@ const no = (why: Extract<RestoreAnswer, { ok: false }>["why"], paths: readonly s
 
 /**
  * Puts a backup back as a data folder: every file is checked before and while it is copied, what was erased since is
- * erased again, and every chain of records is walked. The folder appears whole under its name or not at all.
+ * erased again, and every chain of records is walked. The folder appears whole under its name or not at all; with a
+ * store of photographs these are put there first, each under its hash, and stay there whatever comes after.
  * @throws where the disk fails, the key is no key, or the database cannot be opened
  */
 export async function restoreBackup(options: RestoreOptions): Promise<RestoreAnswer> {
@@ -64,7 +71,11 @@ export async function restoreBackup(options: RestoreOptions): Promise<RestoreAns
   await rm(part, { recursive: true, force: true });
   await mkdir(part, { recursive: true, mode: 0o700 });
   try {
-    for (const { path } of manifest.files) await copyHashed(join(from, path), join(part, path));
+    const refused = await copyFiles(options, manifest.files, part);
+    if (refused.length > 0) {
+      await rm(part, { recursive: true, force: true });
+      return no("changed", refused);
+    }
     if (key !== undefined) await writeFile(join(part, "setfair.key"), `${key.trim()}\n`, { mode: 0o600 });
     const { depots, erased } = await checkStore(part, options.erasures);
     const broken = depots.filter(({ ok }) => !ok).map(({ name }) => name);
@@ -79,6 +90,22 @@ export async function restoreBackup(options: RestoreOptions): Promise<RestoreAns
     await rm(part, { recursive: true, force: true });
     throw error;
   }
+}
+
+/** Gives the photographs that the store did not take: what their names say they are not. */
+async function copyFiles(
+  { from, dataFolder, bucket = null }: RestoreOptions,
+  listed: readonly ListedFile[],
+  part: string,
+): Promise<readonly string[]> {
+  const store = bucket === null ? null : openFiles({ dataFolder, bucket });
+  const refused: string[] = [];
+  for (const { path } of listed) {
+    const named = scopeOfPath(path.replace(/^photographs\//, ""));
+    if (store === null || named === null) await copyHashed(join(from, path), join(part, path));
+    else if (!(await putWhole(store, named, join(from, path)))) refused.push(path);
+  }
+  return refused;
 }
 
 async function readManifest(from: string) {

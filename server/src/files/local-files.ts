@@ -1,15 +1,13 @@
 import { createHash, randomBytes } from "node:crypto";
 import { createReadStream } from "node:fs";
-import { type FileHandle, mkdir, open, rename, rm, stat, writeFile } from "node:fs/promises";
-import { dirname, join } from "node:path";
+import { type FileHandle, mkdir, open, readdir, rename, rm, stat, writeFile } from "node:fs/promises";
+import { dirname, join, relative, sep } from "node:path";
 import { fileTypeFromFile } from "file-type";
 import type { Scope } from "../store/types.ts";
 import { measureJpeg, shrinkJpeg } from "./derive.ts";
+import { isPhotographName, pathOfOriginal, scopeOfPath } from "./names.ts";
 import { makeQueues } from "./queues.ts";
 import type { PhotographAnswer, PhotographFiles, PhotographPut, PhotographSize } from "./types.ts";
-
-const HASH = /^[0-9a-f]{64}$/;
-const ID = /^[0-9a-zA-Z-]{1,80}$/;
 
 interface Place {
   readonly original: string;
@@ -17,15 +15,14 @@ interface Place {
   readonly smaller: (size: PhotographSize) => string;
 }
 
-/** Where a photograph lies; every name is checked, so that no path can lead elsewhere. Null for a name that is none. */
+/** Where a photograph lies; null for a name that is none. */
 function placeOf(folder: string, scope: Scope, sha256: string): Place | null {
-  if (!HASH.test(sha256) || !ID.test(scope.firmId) || !ID.test(scope.depotId)) return null;
-  const own = join(folder, scope.firmId, scope.depotId);
-  const base = join(own, sha256.slice(0, 2), sha256);
+  if (!isPhotographName(scope, sha256)) return null;
+  const original = join(folder, pathOfOriginal(scope, sha256));
   return {
-    original: `${base}.jpg`,
-    part: join(own, "incoming", `${sha256}.part`),
-    smaller: (size) => `${base}.${size}.jpg`,
+    original,
+    part: join(folder, scope.firmId, scope.depotId, "incoming", `${sha256}.part`),
+    smaller: (size) => original.replace(/jpg$/, `${size}.jpg`),
   };
 }
 
@@ -160,5 +157,25 @@ export function localFiles(folder: string, maxBytes: number): PhotographFiles {
         return was;
       });
     },
+    async *each() {
+      for (const path of await filesBelow(folder)) {
+        const named = scopeOfPath(relative(folder, path).split(sep).join("/"));
+        if (named !== null) yield named;
+      }
+    },
   };
+}
+
+/** Paths of all files, in order; none where there is no such folder. */
+async function filesBelow(folder: string): Promise<readonly string[]> {
+  const entries = await readdir(folder, { recursive: true, withFileTypes: true }).catch(
+    (error: NodeJS.ErrnoException) => {
+      if (error.code === "ENOENT") return [];
+      throw error;
+    },
+  );
+  return entries
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name))
+    .sort();
 }

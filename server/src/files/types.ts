@@ -53,4 +53,6 @@ export interface PhotographFiles {
   ): Promise<{ readonly stream: Readable; readonly bytes: number; readonly type: "image/jpeg" } | null>;
   /** Removes the original and everything made of it. */
   remove(scope: Scope, sha256: string): Promise<boolean>;
+  /** Every original that is here, of every depot. */
+  each(): AsyncIterable<{ readonly scope: Scope; readonly sha256: string }>;
 }

@@ -5,8 +5,10 @@ import { join } from "node:path";
 import fc from "fast-check";
 import sharp from "sharp";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { openBucket } from "./bucket.ts";
 import { readContentRange } from "./content-range.ts";
 import { openFiles } from "./open-files.ts";
+import { startStore } from "./store-for-tests.ts";
 import type { PhotographFiles } from "./types.ts";
 
 const scope = { firmId: "firm-1", depotId: "depot-1" };
@@ -34,24 +36,60 @@ async function readAll(stream: AsyncIterable<unknown>): Promise<Buffer> {
   return Buffer.concat(chunks);
 }
 
-describe("photographs in a folder", () => {
-  let folder: string;
+interface TestFiles {
+  /** opened as often as needed, as by another process */
+  open(): PhotographFiles;
+  /** names of everything that is there, what is arriving too */
+  names(): Promise<readonly string[]>;
+  close(): Promise<void>;
+}
+
+async function inFolder(): Promise<TestFiles> {
+  const folder = await mkdtemp(join(tmpdir(), "setfair-files-"));
+  const files = openFiles({ dataFolder: folder, maxMb: 1 });
+  return {
+    // one process owns the folder
+    open: () => files,
+    async names() {
+      const found = await readdir(folder, { recursive: true, withFileTypes: true });
+      return found.filter((each) => each.isFile()).map((each) => join(each.parentPath, each.name));
+    },
+    close: () => rm(folder, { recursive: true, force: true }),
+  };
+}
+
+async function inStore(): Promise<TestFiles> {
+  const store = await startStore();
+  return {
+    open: () => openFiles({ dataFolder: "/nonexistent", bucket: store.access, maxMb: 1 }),
+    async names() {
+      const names: string[] = [];
+      for await (const { key } of openBucket(store.access).list("")) names.push(key);
+      return names;
+    },
+    close: () => store.close(),
+  };
+}
+
+describe.each([
+  ["in a folder", inFolder],
+  ["in an S3-compatible store", inStore],
+])("photographs %s", (_name, start) => {
+  let place: TestFiles;
   let files: PhotographFiles;
   let jpeg: Buffer;
   let sha256: string;
 
   beforeAll(async () => {
-    folder = await mkdtemp(join(tmpdir(), "setfair-files-"));
-    files = openFiles({ dataFolder: folder, maxMb: 1 });
+    place = await start();
+    files = place.open();
     jpeg = await photograph();
     sha256 = hashOf(jpeg);
   });
-  afterAll(() => rm(folder, { recursive: true, force: true }));
+  afterAll(() => place.close());
 
   const put = (bytes: Buffer, more: Partial<Parameters<PhotographFiles["put"]>[0]> = {}) =>
     files.put({ scope, sha256: hashOf(bytes), from: 0, total: bytes.length, body: inChunks(bytes), ...more });
-  const everyFile = async () =>
-    (await readdir(folder, { recursive: true, withFileTypes: true })).filter((each) => each.isFile());
 
   test("one is kept unaltered, and sent again is the same one", async () => {
     expect(await put(jpeg)).toEqual({
@@ -90,7 +128,7 @@ describe("photographs in a folder", () => {
   });
 
   test("what is no photograph is refused, and nothing of it stays", async () => {
-    const before = (await everyFile()).length;
+    const before = (await place.names()).length;
     const text = Buffer.from("this is a text file");
     expect(await put(text)).toMatchObject({ state: "refused", why: "notJpeg" });
     const png = await sharp({ create: { width: 9, height: 9, channels: 3, background: "red" } })
@@ -122,7 +160,7 @@ describe("photographs in a folder", () => {
       why: "badRange",
       received: 0,
     });
-    expect((await everyFile()).length).toBe(before);
+    expect((await place.names()).length).toBe(before);
   });
 
   test("a line that breaks off loses nothing that came, and nothing is seen until all is there", async () => {
@@ -190,15 +228,40 @@ describe("photographs in a folder", () => {
     await files.open(scope, hashOf(other), "320").then((opened) => readAll(opened!.stream));
     expect(await files.remove(scope, hashOf(other))).toBe(true);
     expect(await files.remove(scope, hashOf(other))).toBe(false);
-    expect((await everyFile()).filter(({ name }) => name.startsWith(hashOf(other)))).toEqual([]);
+    expect((await place.names()).filter((name) => name.includes(hashOf(other)))).toEqual([]);
   });
 
-  test("a store that is not built yet is said so", () => {
-    expect(() => openFiles({ dataFolder: folder, url: "https://files.example.org" })).toThrow(
-      /not built yet/,
+  test("every original is named once, with its depot; nothing else is", async () => {
+    const own = { firmId: "firm-9", depotId: "depot-9" };
+    const some = await Promise.all([photograph(30, 20), photograph(31, 20)]);
+    for (const each of some) await put(each, { scope: own });
+    await readAll((await files.open(own, hashOf(some[0]!), "320"))!.stream);
+    await put(await photograph(32, 20), { scope: own, body: breaking(Buffer.from([255])) }).catch(
+      () => undefined,
     );
-    expect(() => openFiles({ dataFolder: folder, maxMb: 0 })).toThrow(/1 to 200/);
+    const found: string[] = [];
+    for await (const { scope: of, sha256: name } of files.each())
+      if (of.depotId === own.depotId) found.push(`${of.firmId} ${name}`);
+    expect(found.sort()).toEqual(some.map((each) => `firm-9 ${hashOf(each)}`).sort());
   });
+
+  test("a part that came to one process is gone on with by another, and seen by both", async () => {
+    const other = await photograph(90, 40);
+    const [here, there] = [place.open(), place.open()];
+    const part = { scope, sha256: hashOf(other), total: other.length };
+    await here.put({ ...part, from: 0, body: inChunks(other.subarray(0, 900)) });
+    expect(await there.status(scope, hashOf(other))).toEqual({ state: "partial", received: 900 });
+    await there.put({ ...part, from: 900, body: inChunks(other.subarray(900)) });
+    expect((await here.status(scope, hashOf(other))).state).toBe("kept");
+    expect((await place.names()).filter((name) => name.includes("incoming"))).toHaveLength(
+      // the part of the test before is still arriving
+      1,
+    );
+  });
+});
+
+test("the most bytes that are taken is a setting with bounds", () => {
+  expect(() => openFiles({ dataFolder: "/nonexistent", maxMb: 0 })).toThrow(/1 to 200/);
 });
 
 describe("Content-Range", () => {
