@@ -1,6 +1,7 @@
 import { problemAt } from "../../api/failure.ts";
 import { Button, DateField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
+import { replaced } from "../replaced.ts";
 import { useSignedIn } from "../session.ts";
 import type { PieceProps, Settings } from "./piece-props.ts";
 
@@ -55,9 +56,7 @@ function HolidayLine({
 }: PieceProps & { readonly holiday: Holiday; readonly place: number }) {
   const put = (next: Holiday | null) =>
     change({
-      schoolHolidays: value.schoolHolidays.flatMap((each, k) =>
-        k !== place ? [each] : next === null ? [] : [next],
-      ),
+      schoolHolidays: replaced(value.schoolHolidays, place, next),
     });
   return (
     <div className="span-row">

@@ -3,6 +3,7 @@ import type { Schemas } from "../../api/client.ts";
 import { problemAt } from "../../api/failure.ts";
 import { Button, ChoiceField, DateField, NumberField, TextField, TickField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
+import { replaced } from "../replaced.ts";
 
 export type Policy = Schemas["InsurancePolicy"];
 type Outcome = Policy["age"]["outcome"];
@@ -165,7 +166,7 @@ function Codes({ policy, set, error }: FormProps) {
   const setOne = (place: number, next: Policy["codes"][number] | null) =>
     set({
       ...policy,
-      codes: codes.flatMap((each, k) => (k !== place ? [each] : next === null ? [] : [next])),
+      codes: replaced(codes, place, next),
     });
   return (
     <fieldset className="fields">

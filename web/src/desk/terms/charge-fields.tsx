@@ -1,7 +1,8 @@
 import { BALANCE_DAYS_BEFORE, windowsOf } from "@setfair/engine";
 import { Button, NumberField, SelectField, TextField } from "../../parts/index.ts";
 import { has, say, t } from "../../parts/words.ts";
-import { MONEY_FORMAT, type PieceProps, penceOf, pounds, replaced } from "./terms-draft.ts";
+import { replaced } from "../replaced.ts";
+import { MONEY_FORMAT, type PieceProps, penceOf, pounds } from "./terms-draft.ts";
 
 const nameOf = (id: string): string => (has(`quoteAbout.${id}`) ? say(`quoteAbout.${id}`) : id);
 

@@ -1,15 +1,8 @@
 import { Button, NumberField, TextField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
+import { replaced } from "../replaced.ts";
 import { MonthDayField } from "./month-day-field.tsx";
-import {
-  MONEY_FORMAT,
-  type PieceProps,
-  penceOf,
-  pounds,
-  raised,
-  replaced,
-  type Season,
-} from "./terms-draft.ts";
+import { MONEY_FORMAT, type PieceProps, penceOf, pounds, raised, type Season } from "./terms-draft.ts";
 
 /** The seasons in their order: where two hold a day, the upper one gives its price. */
 export function SeasonFields({

@@ -1,6 +1,7 @@
 import { Button, NumberField, TextField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
-import { type PieceProps, replaced } from "./terms-draft.ts";
+import { replaced } from "../replaced.ts";
+import type { PieceProps } from "./terms-draft.ts";
 
 /** Steps for long hires, the cancellation scale, and who may take how much off. */
 export function StepFields(props: PieceProps) {

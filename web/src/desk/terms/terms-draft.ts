@@ -9,11 +9,6 @@ export interface PieceProps {
   readonly failure: unknown;
 }
 
-/** The list with one entry put in the place of another, or taken out. */
-export function replaced<T>(list: readonly T[], place: number, next: T | null): T[] {
-  return list.flatMap((each, k) => (k !== place ? [each] : next === null ? [] : [next]));
-}
-
 /** The list with one entry moved before the one above it. */
 export function raised<T>(list: readonly T[], place: number): T[] {
   const moved = list[place];

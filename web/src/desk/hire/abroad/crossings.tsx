@@ -2,6 +2,7 @@ import { CROSSINGS } from "@setfair/engine";
 import { problemAt } from "../../../api/failure.ts";
 import { Button, DateField, SelectField, TextField, TickField } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
+import { replaced } from "../../replaced.ts";
 import { useSignedIn } from "../../session.ts";
 import type { Abroad, AbroadFormProps } from "./abroad-form.ts";
 
@@ -35,7 +36,7 @@ export function Crossings({ value, set, error, depart }: AbroadFormProps & { rea
   const setOne = (place: number, next: Crossing | null) =>
     set({
       ...value,
-      crossings: value.crossings.flatMap((each, k) => (k !== place ? [each] : next === null ? [] : [next])),
+      crossings: replaced(value.crossings, place, next),
     });
   const add = () =>
     set({ ...value, noCrossing: false, crossings: [...value.crossings, { kind: "ferry", on: depart }] });

@@ -10,6 +10,7 @@ import {
   TickField,
 } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
+import { replaced } from "../../replaced.ts";
 
 type Driver = Schemas["Driver"];
 type Licence = Driver["licence"];
@@ -116,9 +117,7 @@ function Categories({ driver, place, error, setLicence }: LicenceProps) {
   const { categories } = driver.licence;
   const setOne = (k: number, part: Partial<(typeof categories)[number]> | null) =>
     setLicence({
-      categories: categories.flatMap((before, n) =>
-        n !== k ? [before] : part === null ? [] : [{ ...before, ...part }],
-      ),
+      categories: replaced(categories, k, part === null ? null : { ...categories[k]!, ...part }),
     });
   return (
     <>
@@ -172,9 +171,7 @@ function Endorsements({ driver, place, error, setLicence }: LicenceProps) {
   const { endorsements } = driver.licence;
   const setOne = (k: number, part: Partial<(typeof endorsements)[number]> | null) =>
     setLicence({
-      endorsements: endorsements.flatMap((before, n) =>
-        n !== k ? [before] : part === null ? [] : [{ ...before, ...part }],
-      ),
+      endorsements: replaced(endorsements, k, part === null ? null : { ...endorsements[k]!, ...part }),
     });
   return (
     <>

@@ -4,6 +4,7 @@ import { Button } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { KeepRow } from "../../keep-row.tsx";
+import { replaced } from "../../replaced.ts";
 import { useSignedIn } from "../../session.ts";
 import { useDraft } from "../../use-draft.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
@@ -36,8 +37,7 @@ export function DriversForm({ page }: PartProps) {
     () => take(client.PUT("/api/hires/{id}/drivers", { params: { path: { id } }, body: { drivers: value } })),
     draft.done,
   );
-  const setOne = (place: number, next: Driver | null) =>
-    set(value.flatMap((before, k) => (k !== place ? [before] : next === null ? [] : [next])));
+  const setOne = (place: number, next: Driver | null) => set(replaced(value, place, next));
   const gates = page.glass?.gates.filter(({ gate }) => gate === "licence" || gate === "insurance") ?? [];
   const told = gates.flatMap(({ findings }) => findings.map(({ finding }) => finding));
   return (

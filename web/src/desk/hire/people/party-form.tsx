@@ -4,6 +4,7 @@ import { Button, ChoiceField, NumberField, TextField } from "../../../parts/inde
 import { t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { KeepRow } from "../../keep-row.tsx";
+import { replaced } from "../../replaced.ts";
 import { useDraft } from "../../use-draft.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 
@@ -30,9 +31,7 @@ export function PartyForm({ page }: PartProps) {
   const setOne = (place: number, next: Traveller | null) =>
     set({
       ...value,
-      travellers: value.travellers.flatMap((before, k) =>
-        k !== place ? [before] : next === null ? [] : [next],
-      ),
+      travellers: replaced(value.travellers, place, next),
     });
   return (
     <section className="card sheet" aria-labelledby="party-title">

@@ -5,6 +5,7 @@ import { problemAt, take } from "../../../api/failure.ts";
 import { Button, DateTimeField, NumberField } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
+import { replaced } from "../../replaced.ts";
 import { useSignedIn } from "../../session.ts";
 import { useDraft } from "../../use-draft.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
@@ -78,7 +79,7 @@ function TripForm({ trip, set, save, onDrop }: TripFormProps) {
     set(
       withDrives({
         ...trip,
-        stops: trip.stops.flatMap((before, k) => (k !== place ? [before] : stop === null ? [] : [stop])),
+        stops: replaced(trip.stops, place, stop),
       }),
     );
   const { error } = save;
