@@ -91,6 +91,7 @@ export * from "./rooms/situation.ts";
 export * from "./rooms/stock/assign-stock.ts";
 export * from "./rooms/stock/check-packing.ts";
 export * from "./rooms/stock/types.ts";
+export { isOffered } from "./rooms/trip/do-acts.ts";
 export * from "./rooms/trip/index.ts";
 export * from "./rooms/trip/stop-plan/index.ts";
 export * from "./rooms/trip/tornado/index.ts";

@@ -29,8 +29,7 @@ const ACTS: Readonly<
 };
 
 /** Whether the pitch offers what an act needs; fuel and DEF are had on the way. */
-export function isOffered(stop: Stop, act: Act): boolean {
-  const { pitch } = stop;
+export function isOffered({ pitch }: Pick<Stop, "pitch">, act: Act): boolean {
   switch (act) {
     case "plugIn":
       return pitch.postAmperes > 0;

@@ -1,3 +1,4 @@
+import { isOffered } from "@setfair/engine";
 import { problemAt } from "../../../api/failure.ts";
 import {
   Button,
@@ -29,24 +30,6 @@ export interface StopEditorProps {
   readonly error: unknown;
   readonly onChange: (stop: TripStop) => void;
   readonly onRemove: () => void;
-}
-
-/** What an act needs of the pitch; those not offered cannot be ticked. */
-function isOffered(act: (typeof ACTS)[number], { pitch }: TripStop): boolean {
-  switch (act) {
-    case "plugIn":
-      return pitch.postAmperes > 0;
-    case "fillWater":
-      return pitch.freshWater;
-    case "emptyWaste":
-      return pitch.wasteDrain;
-    case "emptyCassette":
-      return pitch.cassettePoint;
-    case "exchangeLpg":
-      return pitch.lpgExchange;
-    default:
-      return true;
-  }
 }
 
 function withHeight(
@@ -152,7 +135,7 @@ export function StopEditor(props: StopEditorProps) {
   const { stop, place, onChange, onRemove } = props;
   const setPitch = (part: Partial<TripStop["pitch"]>) => {
     const next = { ...stop, pitch: { ...stop.pitch, ...part } };
-    onChange({ ...next, acts: next.acts.filter((act) => isOffered(act, next)) });
+    onChange({ ...next, acts: next.acts.filter((act) => isOffered(next, act)) });
   };
   const setAct = (act: (typeof ACTS)[number], isOn: boolean) =>
     onChange({ ...stop, acts: isOn ? [...stop.acts, act] : stop.acts.filter((each) => each !== act) });
@@ -185,7 +168,7 @@ export function StopEditor(props: StopEditorProps) {
           <TickField
             key={act}
             value={stop.acts.includes(act)}
-            disabled={!isOffered(act, stop)}
+            disabled={!isOffered(stop, act)}
             onChange={(isOn) => setAct(act, isOn)}
           >
             {t(`act.${act}`)}
