@@ -190,5 +190,10 @@ describe("the places of a vehicle", () => {
 
   it("seat as many as there are belts", () => {
     expect(seatRows(overcab()).reduce((sum, { seats }) => sum + seats, 0)).toBe(6);
+    const oneBelt = overcab();
+    const systems = oneBelt.systems.map((system) =>
+      system.kind === "seatsBelts" ? { ...system, spec: { ...system.spec, beltedSeats: 1 } } : system,
+    );
+    expect(seatRows({ ...oneBelt, systems }).map(({ place }) => place)).toEqual(["driver"]);
   });
 });

@@ -85,6 +85,11 @@ describe("the load of two adults in the panel van", () => {
     expect(findings).toEqual([]);
   });
 
+  it("weighs the fuel beyond what the mass in running order counts: a tenth of 90 L of diesel is 7.56 kg", () => {
+    expect(checkLoad(couple({ fuelShare: 1 })).result.total.load.value).toBeCloseTo(3227 + 7.56, 9);
+    expect(checkLoad(couple({ fuelShare: 0.4 })).result.total.load.value).toBeCloseTo(3227 - 37.8, 9);
+  });
+
   it("puts every kilogram on an axle", () => {
     const { total, front, rear } = checkLoad(couple()).result;
     expect(front.load.value + rear.load.value).toBeCloseTo(total.load.value, 9);
