@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { vatInside } from "../../base/money.ts";
+import { ruleAt } from "../../rules/rule-at.ts";
 import { checkMoney, type MoneyInput } from "./check-money.ts";
 import { creditWhole, draftInvoice } from "./draft-invoice.ts";
 import { lifeOfHolds } from "./holds.ts";
@@ -34,6 +35,12 @@ describe("VAT by kind of line", () => {
       expect(found).toMatchObject({ kind: "outsideScope", ratePercent: 0 });
       expect(found?.toConfirm).toMatch(/accountant/);
     }
+  });
+
+  it("a line is known at first hand only where its rule was read", () => {
+    for (const { line, isRead } of vatTable("2026-07-01"))
+      expect(isRead, line).toBe(ruleAt(`vat.gb.line.${line}`, "2026-07-01")?.confidence === "read");
+    expect(vatTable("2026-07-01").some(({ isRead }) => !isRead)).toBe(true);
   });
 });
 

@@ -51,7 +51,8 @@ describe("a settlement", () => {
         settle([mark("m1", { part: "body.panelNearside", charge: null })], { classes: { m1: "hirer" } }),
       ),
     ).toEqual([["damage", 9000]]);
-    const answer = settleHire(input([mark("m1")]));
+    // a reading is nobody's to decide
+    const answer = settleHire(input([mark("m1"), reading("mileage", 0, 100, "km")]));
     expect(answer.result.lines[0]).toMatchObject({
       code: "notCharged",
       because: "unknown",
