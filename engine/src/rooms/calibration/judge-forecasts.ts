@@ -37,14 +37,15 @@ export function judgeForecasts(
     return [
       judgeStore(
         store,
-        own.map((each) => atRate(each, ratesFor(each)[store])),
+        own.map((each) => forecastAtRates(each, ratesFor(each))),
       ),
     ];
   });
 }
 
-/** The forecast as it is with a rate: quantiles moved, and their distance from the middle narrowed or widened on the logarithm. */
-function atRate(forecast: ReturnedUse, rate: UseRates[ReadableStore]): ReturnedUse {
+/** A forecast as it is at rates: quantiles moved, and their distance from the middle narrowed or widened on the logarithm. */
+export function forecastAtRates(forecast: ReturnedUse, rates: UseRates): ReturnedUse {
+  const rate = rates[forecast.store];
   if (rate === undefined) return forecast;
   const { sd, width } = rate;
   const warmthShare = rate.warmth === undefined ? 0 : (forecast.warmthShare ?? 0);

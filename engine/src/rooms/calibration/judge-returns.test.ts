@@ -70,6 +70,6 @@ describe("forecasts judged as they would have been made", () => {
     expect(one.judged).toHaveLength(16);
     expect(one.taught).toHaveLength(8);
     expect(judgeReturns(all.toReversed(), "b")).toEqual(one);
-    expect(judgeReturns(all, "c")).toMatchObject({ judged: [], before: [], after: [] });
+    expect(judgeReturns(all, "c")).toMatchObject({ judged: [], before: [], after: [], uses: [] });
   });
 });

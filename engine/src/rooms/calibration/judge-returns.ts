@@ -1,6 +1,6 @@
 import type { UseRates } from "../trip/types.ts";
 import { calibrateRates, ratesOf } from "./calibrate-rates.ts";
-import { judgeForecasts, type StoreJudgement } from "./judge-forecasts.ts";
+import { forecastAtRates, judgeForecasts, type StoreJudgement } from "./judge-forecasts.ts";
 import type { ReturnedUse } from "./types.ts";
 
 /** The first so many of all returns only teach: 1 in 5. */
@@ -28,6 +28,8 @@ export interface JudgedReturns {
   readonly before: readonly StoreJudgement[];
   /** their forecasts as the returns of hires that were back by then had taught them */
   readonly after: readonly StoreJudgement[];
+  /** all that was judged, each with its forecast of `after`, oldest return first */
+  readonly uses: readonly ReturnedUse[];
 }
 
 /**
@@ -42,13 +44,14 @@ export function judgeReturns(returns: readonly ReturnOfHire[], only: string | nu
   const taught = Math.floor(sorted.length / ONLY_TEACHES);
   const judged = sorted.slice(taught).filter(({ vehicle }) => only === null || vehicle === only);
   const learnt = ratesAsKnown(sorted);
-  const rates = new Map(judged.map((each) => [each.hire, learnt(each)]));
-  const uses = judged.flatMap((each) => each.uses.map((use) => ({ ...use, hire: each.hire })));
+  const described = judged.flatMap(({ uses }) => uses);
+  const uses = judged.flatMap((each) => each.uses.map((use) => forecastAtRates(use, learnt(each))));
   return {
     taught: sorted.slice(0, taught).map(({ hire }) => hire),
     judged: judged.map(({ hire }) => hire),
-    before: judgeForecasts(uses),
-    after: judgeForecasts(uses, ({ hire }) => rates.get(hire) ?? {}),
+    before: judgeForecasts(described),
+    after: judgeForecasts(uses),
+    uses,
   };
 }
 

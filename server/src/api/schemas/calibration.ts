@@ -40,7 +40,7 @@ export const forecastOutcomesSchema = named(
         store,
         before: judgementSchema,
         after: judgementSchema,
-        /** one for each outcome, over the middle of its forecast as described */
+        /** one for each outcome, over the middle of its forecast as it stood when the hire left */
         points: z.array(z.object({ p10: z.number(), p90: z.number(), used: z.number() })),
       }),
     ),

@@ -20,6 +20,8 @@ import { ANY_VEHICLE } from "./rates.ts";
 /** How often a trip that is over is lived for the comparison: enough for its tenth and ninetieth per cent. */
 const RUNS = 100;
 const AT_ONCE = 20;
+/** so many are compared at a time, as there may be threads */
+const SIDE_BY_SIDE = 4;
 /** kind of the job that sets returns beside their forecasts after a hire was settled */
 export const LEARN_USE = "use.learn";
 
@@ -59,9 +61,10 @@ export async function learnFromReturns(store: Store, milliseconds: number): Prom
   let waiting = await store.uses.waiting(ENGINE_VERSION, AT_ONCE);
   let isNew = false;
   while (waiting.length > 0 && performance.now() < until) {
-    const [row] = waiting;
-    if (row === undefined) break;
-    await store.uses.setOutcome(row.id, toJson(await outcomeOf(store, row)), ENGINE_VERSION);
+    const some = waiting.slice(0, SIDE_BY_SIDE);
+    const found = await Promise.all(some.map(async (row) => ({ row, outcome: await outcomeOf(store, row) })));
+    for (const { row, outcome } of found)
+      await store.uses.setOutcome(row.id, toJson(outcome), ENGINE_VERSION);
     isNew = true;
     waiting = await store.uses.waiting(ENGINE_VERSION, AT_ONCE);
   }

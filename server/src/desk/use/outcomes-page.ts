@@ -32,7 +32,6 @@ export async function outcomesPage(
   }));
   const found = await inThread("judgeReturns", returns, vehicleId);
   const judged = rows.filter(({ id }) => found.judged.includes(id));
-  const uses = judged.flatMap((row) => row.uses);
   const now = await inThread(
     "calibrateRates",
     rows.flatMap((row) => row.uses),
@@ -49,7 +48,7 @@ export async function outcomesPage(
       store: before.store,
       before: judgement(before),
       after: judgement(found.after.find(({ store: of }) => of === before.store) ?? before),
-      points: points(uses, before.store),
+      points: points(found.uses, before.store),
     })),
     rates: [
       ...ofVehicles.flatMap(({ vehicle, rates }) => rates.map((rate) => rateLine(vehicle, rate))),
@@ -90,7 +89,7 @@ const rateLine = (
   wild,
 });
 
-/** Each outcome over its forecast's middle, for the picture: the tenth, the ninetieth and the measured, as shares of the middle. */
+/** Each outcome over the middle of its forecast, for the picture: the tenth, the ninetieth and the measured, as shares of the middle. */
 function points(uses: readonly ReturnedUse[], store: string): { p10: number; p90: number; used: number }[] {
   return uses
     .filter((use) => use.store === store)

@@ -1,4 +1,5 @@
 import type { Schemas } from "../../api/client.ts";
+import { ScrollX } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
 
 type Judged = Schemas["ForecastOutcomes"]["stores"][number];
@@ -6,7 +7,9 @@ const HEIGHT = 208;
 const MIDDLE = 104;
 /** as far up and down as this many times the middle of a forecast is drawn, on a scale of ratios */
 const MOST_TIMES = 3;
-const COLUMN = 10;
+/** px; columns come closer together while all of them fit into about so many */
+const WIDE = 860;
+const COLUMN = { least: 3, most: 10 } as const;
 
 /** Up by the logarithm, so that twice and half are equally far; what lies beyond is drawn at the edge. */
 function up(times: number): number {
@@ -19,11 +22,13 @@ export function ReturnStrip({ judged }: { readonly judged: Judged }) {
   const { store, points } = judged;
   const name = t(`store.${store}`);
   const isInside = ({ p10, p90, used }: (typeof points)[number]) => used >= p10 && used <= p90;
-  const width = Math.max(160, points.length * COLUMN);
+  const column = Math.min(COLUMN.most, Math.max(COLUMN.least, WIDE / points.length));
+  const mark = Math.min(3, 0.6 * column);
+  const width = Math.max(160, points.length * column);
   return (
     <figure className="outcomes-figure outcomes-wide">
       <figcaption>{t("outcomes.picture", { store: name })}</figcaption>
-      <div className="scroll-x">
+      <ScrollX label={t("outcomes.picture", { store: name })}>
         <svg
           viewBox={`0 0 ${width + 40} ${HEIGHT}`}
           style={{ width: `${width + 40}px` }}
@@ -43,23 +48,30 @@ export function ReturnStrip({ judged }: { readonly judged: Judged }) {
             </g>
           ))}
           {points.map((point, k) => {
-            const x = 42 + k * COLUMN;
+            const x = 42 + k * column;
             const inside = isInside(point);
             return (
               // the same return stands at the same place
               // biome-ignore lint/suspicious/noArrayIndexKey: points are in order of return and never move
               <g key={k}>
-                <path className="outcomes-band" d={`M${x} ${up(point.p10)}V${up(point.p90)}`} />
+                <path
+                  className="outcomes-band"
+                  strokeWidth={0.6 * column}
+                  d={`M${x} ${up(point.p10)}V${up(point.p90)}`}
+                />
                 {inside ? (
-                  <circle className="outcomes-in" cx={x} cy={up(point.used)} r="3" />
+                  <circle className="outcomes-in" cx={x} cy={up(point.used)} r={mark} />
                 ) : (
-                  <path className="outcomes-out" d={`M${x - 3} ${up(point.used) - 3}l6 6m0 -6l-6 6`} />
+                  <path
+                    className="outcomes-out"
+                    d={`M${x - mark} ${up(point.used) - mark}l${2 * mark} ${2 * mark}m0 ${-2 * mark}l${-2 * mark} ${2 * mark}`}
+                  />
                 )}
               </g>
             );
           })}
         </svg>
-      </div>
+      </ScrollX>
     </figure>
   );
 }
