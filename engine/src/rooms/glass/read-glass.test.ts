@@ -54,6 +54,44 @@ describe("the glass", () => {
     });
   });
 
+  describe("weeks before the keys", () => {
+    const early = { keysAt: "2026-08-01T10:00:00Z" };
+
+    it.each([
+      ["licence", "law"],
+      ["countries", "law"],
+      ["crossing", "safety"],
+      ["insurance", "cover"],
+    ] as const)("cannot go where the %s gate is refused by %s: waiting does not mend it", (gate, basis) => {
+      const reading = ask(put(finding(gate, "refuse", basis)), early);
+      expect(reading.state).toBe("cannotGo");
+      expect(reading.because).toEqual([{ gate, code: `${gate}.x` }]);
+      expect(reading.gates.find((each) => each.gate === gate)).toMatchObject({
+        state: "refused",
+        isDue: true,
+      });
+      // the others are as they were: later, and dark for nobody
+      expect(reading.gates.filter(({ state }) => state === "later")).toHaveLength(10);
+    });
+
+    it.each([
+      ["what is renewed in the course of things", finding("dueDates", "refuse", "law")],
+      ["what is mended in the course of things", finding("defects", "refuse", "safety")],
+      ["what a person may let pass", finding("season", "refuse", "policy")],
+      ["what nobody has looked at", finding("licence", "unchecked", "law")],
+      ["what the insurer is asked", finding("insurance", "refer", "cover")],
+    ])("does not darken for %s", (_what, found) => {
+      expect(ask(put(found), early).state).toBe("ready");
+    });
+
+    it("is ready again once the insurer accepted what the policy refuses", () => {
+      const by = { code: "insurance.x", by: "p1", role: "insurer", reason: "accepted, ref 12" } as const;
+      const gates = put(finding("insurance", "refuse", "cover"));
+      expect(ask(gates, { ...early, overrides: [{ ...by, role: "manager" }] }).state).toBe("cannotGo");
+      expect(ask(gates, { ...early, overrides: [by] }).state).toBe("ready");
+    });
+  });
+
   it("is not yet while the insurer is asked, and goes with conditions once the insurer accepted", () => {
     const gates = put(finding("insurance", "refer", "cover"));
     const accepted: Override = { code: "insurance.x", by: "p1", role: "insurer", reason: "accepted, ref 12" };

@@ -15,6 +15,8 @@ import type {
 
 /** Hours before the keys at which each gate falls due: common practice, no source; a depot sets its own. */
 export const DEFAULT_LEAD_TIMES: LeadTimes = leadTimeData.hours;
+/** What these refuse is renewed or mended in the course of things until they fall due: common practice, no source. */
+const IN_COURSE: readonly string[] = leadTimeData.inCourse;
 
 type FindingOnGlass = GateOnGlass["findings"][number];
 
@@ -38,8 +40,9 @@ const WORST_FIRST: readonly GlassState[] = [
 
 /**
  * Answers "may the keys go?": the worst of the gates that are due, computed, never typed. A gate falls due
- * its lead time before the keys; until then it reads `later` and does not darken. Due and unchecked, or
- * referred: not yet. Throws a RangeError on an instant that is none.
+ * its lead time before the keys; until then it reads `later` and does not darken, but for a refusal that nobody at
+ * the depot may let pass and that waiting does not mend (law, safety, cover): what is known is said, so such a gate
+ * counts at once. Due and unchecked, or referred: not yet. Throws a RangeError on an instant that is none.
  */
 export function readGlass(input: GlassInput): GlassReading {
   const leadTimes = input.leadTimes ?? DEFAULT_LEAD_TIMES;
@@ -65,8 +68,9 @@ export function readGlass(input: GlassInput): GlassReading {
 function readGate(gate: Gate, input: GlassInput, leadHours: number): GateOnGlass {
   const reading = input.gates.find((each) => each.gate === gate);
   const dueAt = Temporal.Instant.from(input.keysAt).subtract({ minutes: Math.round(leadHours * 60) });
-  const isDue = Temporal.Instant.compare(Temporal.Instant.from(input.now), dueAt) >= 0;
   const findings = (reading?.findings ?? []).map((finding) => withOverride(finding, input.overrides));
+  const isDue =
+    Temporal.Instant.compare(Temporal.Instant.from(input.now), dueAt) >= 0 || findings.some(stands);
   const checkedAt: IsoInstant | null = reading?.checkedAt ?? null;
   return {
     gate,
@@ -83,6 +87,12 @@ function withOverride(finding: Finding, overrides: readonly Override[]): Finding
   const override = overrides.find((each) => isAbout(each, finding) && mayOverride(finding, each.role));
   return override === undefined ? finding : { ...finding, override };
 }
+
+const stands = ({ gate, severity, basis, override }: FindingOnGlass): boolean =>
+  severity === "refuse" &&
+  override === undefined &&
+  !mayOverride({ basis }, "manager") &&
+  !IN_COURSE.includes(gate);
 
 const isAbout = (override: Override, finding: Finding) =>
   override.code === finding.code && override.about === finding.about;

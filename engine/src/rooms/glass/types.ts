@@ -56,6 +56,7 @@ export interface GateOnGlass {
   readonly gate: Gate;
   readonly state: GateState;
   readonly dueAt: IsoInstant;
+  /** it counts: at its time, or before where a refusal stands that waiting does not mend */
   readonly isDue: boolean;
   readonly checkedAt: IsoInstant | null;
   readonly findings: readonly (Finding & { readonly override?: Override })[];
