@@ -47,8 +47,15 @@ describe("the hirer as papers name them", () => {
     expect(await found("07700900101")).toBe(0);
     const bad = await depot.call("desk", "PUT", `/hires/${id}/customer`, { ...CUSTOMER, email: "here" });
     expect(bad.body.error.problems).toEqual([
-      { path: "email", expected: "a mail address such as name@example.org" },
+      { path: "email", expected: "a mail address such as name@example.org, or nothing" },
     ]);
+    const none = await depot.call("desk", "PUT", `/hires/${id}/customer`, {
+      ...CUSTOMER,
+      name: "Ingrid Samplewood",
+      email: "",
+      address: "3 Invented Row, Nowhere",
+    });
+    expect(none.body.customer.email).toBe("");
     expect((await depot.call("yard", "PUT", `/hires/${id}/customer`, CUSTOMER)).status).toBe(403);
   });
 

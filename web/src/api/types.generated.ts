@@ -3188,7 +3188,6 @@ export interface components {
         readonly CustomerInput: {
             readonly name: string;
             readonly telephone: string;
-            /** Format: email */
             readonly email: string;
             readonly address?: string;
         };
@@ -6325,7 +6324,6 @@ export interface components {
         readonly Customer: {
             readonly name: string;
             readonly telephone: string;
-            /** Format: email */
             readonly email: string;
             readonly address?: string;
         };

@@ -10,6 +10,8 @@ import { badField, Refusal } from "../refusal.ts";
 const TURNAROUND_MINUTES = 240;
 
 const MOST_PLACES = 8;
+/** places of the country that set-up begins with stand first */
+const HOME = "GB";
 
 export const setUpHandlers = {
   async readSetup({ context }) {
@@ -18,7 +20,7 @@ export const setUpHandlers = {
 
   async findSetUpPlaces({ context, query }) {
     if ((await context.database.system.firmCount()) > 0) throw new Refusal("linkUnusable");
-    return { places: [...(await gazetteer()).search(query.q, MOST_PLACES)] };
+    return { places: [...(await gazetteer()).search(query.q, MOST_PLACES, HOME)] };
   },
 
   /** The link serves once; firm, depot, terms and manager are made together or not at all. */

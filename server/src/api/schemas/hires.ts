@@ -33,7 +33,15 @@ export const customerSchema = named(
   z.strictObject({
     name: textSchema(80),
     telephone: textSchema(30),
-    email: z.email().max(200),
+    /** empty where the hirer has none or has not said it: nothing is sent then */
+    email: z
+      .string()
+      .trim()
+      .max(200)
+      .refine(
+        (text) => text === "" || z.email().safeParse(text).success,
+        "a mail address such as name@example.org, or nothing",
+      ),
     address: textSchema(300).optional(),
   }),
 );

@@ -12,6 +12,8 @@ export interface EnquiryDraft {
   readonly name: string;
   readonly telephone: string;
   readonly email: string;
+  /** known from an earlier hire */
+  readonly address: string;
   readonly wishes: string;
   /** where to, beside the depot's own country */
   readonly countries: readonly string[];
@@ -31,6 +33,7 @@ export const EMPTY_ENQUIRY: EnquiryDraft = {
   name: "",
   telephone: "",
   email: "",
+  address: "",
   wishes: "",
   countries: [],
   drivers: 1,
@@ -58,7 +61,12 @@ export function askedOf(draft: EnquiryDraft): Schemas["Asked"] {
 
 export function newHireOf(draft: EnquiryDraft): Schemas["NewHire"] {
   return {
-    customer: { name: draft.name.trim(), telephone: draft.telephone.trim(), email: draft.email.trim() },
+    customer: {
+      name: draft.name.trim(),
+      telephone: draft.telephone.trim(),
+      email: draft.email.trim(),
+      ...(draft.address === "" ? {} : { address: draft.address }),
+    },
     party: partyOf(draft),
     from: draft.from,
     to: draft.to,

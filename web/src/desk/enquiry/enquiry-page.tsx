@@ -14,6 +14,7 @@ import { placeOfHire } from "../where.ts";
 import { CounterOffers } from "./counter-offers.tsx";
 import { askedOf, canAsk, EMPTY_ENQUIRY, type EnquiryDraft, partyOf } from "./enquiry-draft.ts";
 import { type KeepHow, keepEnquiry } from "./keep-enquiry.ts";
+import { KnownHirers } from "./known-hirers.tsx";
 import { PartyAndDates } from "./party-and-dates.tsx";
 import { ShortOf } from "./short-of.tsx";
 import { VehicleAnswers } from "./vehicle-answers.tsx";
@@ -29,7 +30,7 @@ function missingIn(draft: EnquiryDraft): Failure | null {
     ...(draft.telephone.trim() === ""
       ? [{ path: "customer.telephone", expected: t("desk.enquiry.telephoneNeeded") }]
       : []),
-    ...(/.+@.+\..+/.test(draft.email)
+    ...(draft.email.trim() === "" || /.+@.+\..+/.test(draft.email)
       ? []
       : [{ path: "customer.email", expected: t("desk.enquiry.emailNeeded") }]),
     ...(draft.from === "" ? [{ path: "from", expected: t("desk.enquiry.fromNeeded") }] : []),
@@ -171,6 +172,7 @@ function Caller({ value, change, failure }: PieceProps) {
         error={problemAt(failure, "customer.name")}
         autoComplete="off"
       />
+      <KnownHirers value={value} change={change} />
       <div className="sheet-fields">
         <TextField
           label={t("desk.field.telephone")}
@@ -182,6 +184,7 @@ function Caller({ value, change, failure }: PieceProps) {
         />
         <TextField
           label={t("desk.field.email")}
+          note={t("known.emailNote")}
           type="email"
           value={value.email}
           onChange={(email) => change({ email })}

@@ -1,5 +1,5 @@
 import { useQuery } from "@tanstack/react-query";
-import { useState } from "react";
+import { useLocation, useSearch } from "wouter";
 import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
 import { Button, LinkButton, Loading } from "../../parts/index.ts";
@@ -25,10 +25,18 @@ function moveDay(date: string, days: number): string {
   return day.toISOString().slice(0, 10);
 }
 
+/** The day that is shown; it stands in the address, so that coming back from a hire comes back to it. */
+function useDay(today: string): readonly [string, (date: string) => void] {
+  const [, go] = useLocation();
+  const asked = new URLSearchParams(useSearch()).get("day") ?? "";
+  const show = (date: string) => go(date === today ? "/" : `/?day=${date}`, { replace: true });
+  return [/^\d{4}-\d{2}-\d{2}$/.test(asked) ? asked : today, show];
+}
+
 /** The day at a glance: its road, what holds things up, then out, back and on the road. */
 export default function TodayPage() {
   const session = useSignedIn();
-  const [date, setDate] = useState(session.today);
+  const [date, setDate] = useDay(session.today);
   usePageTitle(t("desk.nav.today"));
   useDayKeys({
     move: (days) => setDate(moveDay(date, days)),
