@@ -14,6 +14,7 @@ const DO_AT = [
   "fuel",
   "def",
   "tractionBattery",
+  "starterBattery",
 ] as const;
 const known = (store: string): (typeof DO_AT)[number] => DO_AT.find((one) => one === store) ?? "battery12";
 

@@ -63,7 +63,6 @@ function storeTrouble(plan: TripPlan, store: StoreForecast, isCold: boolean): Fi
       ...driveLow(plan, store, mendsFor(plan, store, null, isCold)),
     ];
   const at = store.trouble.middleAt ?? null;
-  const battery = store.store === "battery12";
   return [
     {
       code,
@@ -73,8 +72,8 @@ function storeTrouble(plan: TripPlan, store: StoreForecast, isCold: boolean): Fi
       about: store.store,
       facts: {
         chance: chanceFigure(chance, plan.input.runs),
-        usable: battery ? store.capacityAh! : store.capacity,
-        usePerDay: battery ? store.usePerDayAh! : store.usePerDay,
+        usable: store.capacityAh ?? store.capacity,
+        usePerDay: store.usePerDayAh ?? store.usePerDay,
         at: at ?? "",
         night: at === null ? 0 : nightOf(plan, at),
         stop: at === null ? "none" : placeAt(plan, at),
@@ -198,6 +197,8 @@ function mendsFor(
       return [plain("trip.fillDef")];
     case "tractionBattery":
       return [...without("plugIn", "trip.plugIn"), plain("trip.chargeOnTheWay"), ...cooler];
+    case "starterBattery":
+      return [plain("trip.driveAnHour")];
     default:
       return [];
   }

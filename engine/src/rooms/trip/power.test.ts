@@ -56,6 +56,17 @@ describe("the inverter", () => {
     expect(live({}, inverter({ runs: "sockets" })).drawn("battery12", "inverter")).toBe(0);
   });
 
+  it("makes no room for more charge than its battery takes", () => {
+    const battery = { chemistry: "gel", ratedAh: 90, usableShare: 0.5 };
+    const drive = { id: "drive", kind: "tractionBattery", spec: { usableKwh: 75, dcdcWhen: "always" } };
+    const levels = (more: TripInput["vehicle"]["systems"]) =>
+      live({ battery, hob: { energy: "gas" } }, [drive, ...more], {
+        departWith: { battery12: 0.3 },
+      }).result.stores.find(({ store }) => store === "battery12")!.band.p50;
+    const [plain, fitted] = [levels([]), levels(inverter())];
+    for (const [hour, level] of plain.entries()) expect(fitted[hour]!).toBeCloseTo(level, 6);
+  });
+
   it("never heats from the battery of the living part", () => {
     const all = live({}, inverter({ runs: "everything" }));
     const hob = live({}, inverter());

@@ -58,6 +58,8 @@ type KeepingPart = "limitOut" | "limitIn" | "lose";
 /** What a step goes through, laid out once: the lists are walked thousands of times. */
 export interface StepLists {
   readonly runnings: readonly { readonly one: CompiledRunning; readonly view: SystemView }[];
+  /** in the order of settlement, without those that come after all */
+  readonly settled: readonly CompiledRunning[];
   readonly again: readonly CompiledRunning[];
   readonly onDemand: readonly CompiledRunning[];
   readonly limitsOut: readonly Kept<"limitOut">[];
@@ -86,7 +88,10 @@ export function layOut(all: readonly AtWork[], stop: number, without: readonly W
     });
   return {
     runnings,
-    again: work.flatMap(({ running, again }) => (again ? running : [])),
+    settled: runnings.flatMap(({ one }) => (one.running.afterAll === true ? [] : [one])),
+    again: work.flatMap(({ running, again }) =>
+      running.filter((one) => again || one.running.afterAll === true),
+    ),
     onDemand: runnings.flatMap(({ one }) => (one.granted === null ? [] : [one])),
     limitsOut: kept("limitOut"),
     limitsIn: kept("limitIn"),
@@ -103,7 +108,7 @@ export function layOut(all: readonly AtWork[], stop: number, without: readonly W
 
 /** One step of the whole ensemble: everybody prepares on the state at its start, then all settle in their order. */
 export function runStep(lists: StepLists, ensemble: Ensemble, place: number): void {
-  const { runnings, again, onDemand, losses, watched } = lists;
+  const { runnings, settled, again, onDemand, losses, watched } = lists;
   beginStep(ensemble);
   for (let k = 0; k < losses.length; k++) rememberStart(ensemble, losses[k]!.store);
   for (let k = 0; k < runnings.length; k++) {
@@ -115,13 +120,14 @@ export function runStep(lists: StepLists, ensemble: Ensemble, place: number): vo
     const { one, without } = watched[k]!;
     if (one.isWanted) addUp(one.running.demand, without.asked, without.askedAt, place);
   }
-  for (let k = 0; k < runnings.length; k++) settleRunning(runnings[k]!.one, ensemble);
+  for (let k = 0; k < settled.length; k++) settleRunning(settled[k]!, ensemble);
+  // before anything charges again: what an inverter only held would make room for more than a battery takes
+  for (let k = 0; k < onDemand.length; k++) returnUnused(onDemand[k]!, ensemble);
   for (let k = 0; k < again.length; k++) settleRunning(again[k]!, ensemble);
   for (let k = 0; k < watched.length; k++) {
     const { one, without } = watched[k]!;
     if (one.isWanted) addUp(one.running.demand, without.unmet, without.unmetAt, place);
   }
-  for (let k = 0; k < onDemand.length; k++) returnUnused(onDemand[k]!, ensemble);
   for (let k = 0; k < losses.length; k++) lose(losses[k]!, ensemble);
 }
 

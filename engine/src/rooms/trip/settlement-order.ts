@@ -2,7 +2,7 @@ import type { SystemKind } from "../../systems/registry.ts";
 
 /**
  * The one fixed order in which systems settle within a step. First what fills the supplies of the step
- * (running engine, post), then what charges, then the consumers by who comes first when there is too little:
+ * (running engine, post), then what charges (the starter battery first), then the consumers by who comes first when there is too little:
  * the charger before the rest, so that a weak post still keeps 12 V alive; cold food before warmth; the minutes of
  * cooking before warmth, since who cooks turns the heater down for it; warmth before hot water, but where both come out
  * of one set of elements hot water has its part first. Read from the end it is the order of shedding at a weak post.
@@ -14,6 +14,7 @@ export const SETTLEMENT_ORDER: readonly SystemKind[] = [
   "fuel",
   "def",
   "hookUp",
+  "cab",
   "solar",
   "charging",
   "leisureBattery",

@@ -23,6 +23,7 @@ import type {
 } from "./types.ts";
 
 const NOMINAL_V = 12;
+const IN_AMPERE_HOURS: ReadonlySet<StoreId> = new Set(["battery12", "starterBattery"]);
 
 /** Turns what was recorded into the answer that is shown. */
 export function summariseTrip(
@@ -93,7 +94,7 @@ function summariseStore(
   );
   const draws = summariseDraws(plan, lived, store);
   const perDay = usePerDay(plan, recorder, record);
-  const battery = store === "battery12";
+  const battery = IN_AMPERE_HOURS.has(store);
   return {
     store,
     unit,

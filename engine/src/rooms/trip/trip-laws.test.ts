@@ -28,6 +28,7 @@ const more = fc.record({
       runs: fc.constantFrom("sockets", "hobAndSockets", "everything"),
     }),
   ),
+  cab: fc.record({ starterAh: within(40, 120), starterStandingMa: within(0, 1000) }),
   waste: fc.record({ heated: fc.boolean(), heatedFrom: fc.constantFrom("battery", "mains") }),
   hob: fc.record({ energy: fc.constantFrom("gas", "electric") }),
 });
@@ -61,6 +62,7 @@ const vehicle = fc
     const added = [
       { id: "drive", kind: "tractionBattery", spec: more.drive },
       { id: "inverter", kind: "inverter", spec: more.inverter },
+      { id: "cab", kind: "cab", spec: more.cab },
     ].flatMap(({ spec, ...system }) => (spec === null ? [] : [{ ...system, spec }]));
     const van = panelVan();
     return {
@@ -159,12 +161,13 @@ describe("the laws of the trip forecast, over random vehicles and trips", () => 
     );
   });
 
-  // A hundred lives, since the middle of a few jumps where some of them run out. The same trips each time: with other
-  // seeds none of 180 trips was farther apart than 0.72 %.
+  // Three hundred lives, since the middle of a few jumps where some of them run out. The same trips each time: of 240
+  // with four seeds two were farther apart than 1 %, the battery of each by 1.1 and 1.4 % (an electric hob on an
+  // inverter that cuts out, a drive that begins on a battery just at where it sheds its converter).
   it("halving the step moves the middle level by at most 1 % of the capacity", () => {
     fc.assert(
       fc.property(input, (some) => {
-        const lives = { ...some, runs: 101 };
+        const lives = { ...some, runs: 301 };
         const whole = forecastTrip({ ...lives, stepMinutes: 15 }).result;
         const half = forecastTrip({ ...lives, stepMinutes: 7.5 }).result;
         for (const store of whole.stores)
@@ -180,6 +183,7 @@ describe("the laws of the trip forecast, over random vehicles and trips", () => 
     ["a larger panel", "battery12", "solar", "peakW", 1.5],
     ["a larger water tank", "freshWater", "water", "litres", 1.3],
     ["a larger cassette", "cassette", "toilet", "litres", 1.3],
+    ["a larger starter battery", "starterBattery", "cab", "starterAh", 1.3],
     ["a larger traction battery", "tractionBattery", "drive", "usableKwh", 1.3],
   ];
   it.each(larger)("%s never brings the trouble of its store forward", (_, store, id, field, times) => {

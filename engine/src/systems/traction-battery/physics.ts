@@ -64,7 +64,7 @@ function startConverter(spec: TractionBatterySpec, { n, dtH }: PhysicsContext): 
   const parked = spec.dcdcWhen === "always";
   const fullAt = SHEDS_FROM * capacityWh(spec);
   const noneAt = SHEDS_TO * capacityWh(spec);
-  return createRunning(n, [mode], (view, demand) => {
+  const running = createRunning(n, [mode], (view, demand) => {
     if (!view.driving && !parked) return false;
     const level = view.level("tractionBattery");
     for (let i = 0; i < n; i++) {
@@ -74,6 +74,7 @@ function startConverter(spec: TractionBatterySpec, { n, dtH }: PhysicsContext): 
     }
     return true;
   });
+  return { ...running, afterAll: true };
 }
 
 /** currents that a charging lead can be set to, A: from 6 A (IEC 61851-1, from memory) by the usual steps (practice) */

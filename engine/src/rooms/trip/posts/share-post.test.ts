@@ -29,6 +29,7 @@ function input(specs: Specs, amperes: readonly number[], settings: TripInput["tr
     trip: {
       ...trip,
       depart: "2026-12-26T11:00",
+      return: `2026-12-${26 + amperes.length}T18:00`,
       stops,
       settings: { heater: { dayC: 22, nightC: 22 }, ...settings },
     },
@@ -112,6 +113,17 @@ describe("what a post leaves to each system in the forecast", () => {
     expect(drawn(large, "fridge")).toBeGreaterThan(0);
     expect(drawn(small, "hotWater")).toBe(0);
     expect(drawn(input(cold, [16], settings), "hotWater")).toBeGreaterThan(0);
+  });
+
+  it("lets cooking on a plate go before the heater, which then has the rest of that time", () => {
+    const some = input({ ...apart, hob: { energy: "electric" } }, [10, 10, 10], {
+      hob: { burnerHoursPerDay: 4 },
+      heater: { dayC: 22, nightC: 22 },
+    });
+    expect(cardW(some, "heating")).toEqual([1800, 1800, 1800]);
+    const codes = forecastTrip(some).findings.map(({ code }) => code);
+    expect(codes).not.toContain("trip.withoutMeals");
+    expect(heatingW(some)[1]).toBeLessThan(1795);
   });
 
   it("is never more than the card's stage, whatever is fitted and set", () => {
