@@ -32,6 +32,7 @@ const GUIDE = [
   "parts",
   "posts",
   "settlement-lines",
+  "stops",
   "trip",
 ];
 

@@ -1,5 +1,6 @@
 import { icon } from "@setfair/drawing";
 import type { VehicleDescription } from "@setfair/engine";
+import type { TripForecast } from "@setfair/engine/trip";
 import { type ComponentType, lazy, Suspense, useEffect, useSyncExternalStore } from "react";
 import type { Guide } from "../offline/database.ts";
 import { ScrollMain } from "../parts/scroll-main.tsx";
@@ -27,7 +28,9 @@ const later = (load: () => Promise<{ default: ComponentType<AfterProps> }>) =>
 const statementPage = () => import("./after/statement-page.tsx");
 const missedPage = () => import("./after/missed-page.tsx");
 const countriesPage = () => import("./countries-page.tsx");
+const stopsPage = () => import("./stops-page.tsx");
 const CountriesPage = later(countriesPage);
+const StopsPage = later(stopsPage);
 const StatementPage = later(statementPage);
 const MissedPage = later(missedPage);
 
@@ -35,6 +38,7 @@ const LATER: Readonly<Record<string, ComponentType<AfterProps>>> = {
   "#statement": StatementPage,
   "#missed": MissedPage,
   "#countries": CountriesPage,
+  "#stops": StopsPage,
 };
 
 /** What can wait until the first card is drawn, and should be here before the signal goes. */
@@ -44,6 +48,7 @@ function bringTheRest(guide: Guide): void {
     ...(guide.statementAt == null ? [] : [statementPage]),
     ...(guide.additions == null ? [] : [missedPage]),
     ...((guide.countries?.length ?? 0) === 0 ? [] : [countriesPage]),
+    ...(guide.trip === null ? [] : [stopsPage]),
   ];
   for (const page of pages) page().catch(() => undefined);
 }
@@ -80,7 +85,7 @@ export function GuideApp({ token }: { readonly token: string }) {
   );
 }
 
-const NEEDS_ALL_WORDS = /^#(wrong$|fault\/|statement$|missed$|countries$)/;
+const NEEDS_ALL_WORDS = /^#(wrong$|fault\/|statement$|missed$|countries$|stops$)/;
 
 function Page({
   token,
@@ -101,7 +106,7 @@ function Page({
   if (After !== undefined) {
     return (
       <Suspense fallback={<Coming />}>
-        <After token={token} guide={guide} />
+        <After token={token} guide={guide} forecast={hirer.forecast} />
       </Suspense>
     );
   }
@@ -133,6 +138,7 @@ function Page({
 interface AfterProps {
   readonly token: string;
   readonly guide: Guide;
+  readonly forecast: TripForecast | null;
 }
 
 function Away() {

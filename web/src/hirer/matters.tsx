@@ -1,5 +1,5 @@
 import type { Guide } from "../offline/database.ts";
-import { dateText, t } from "../parts/words.ts";
+import { dateText, say, t } from "../parts/words.ts";
 import { civilNow } from "./local-time.ts";
 import type { HirerGuide } from "./use-guide.ts";
 import { type WhatMatters, whatMatters } from "./what-matters.ts";
@@ -71,6 +71,21 @@ export function Matters({ hirer, guide, onPanel = false }: MattersProps) {
 
 function TroubleWords({ trouble }: { readonly trouble: Trouble }) {
   const store = known(trouble.store);
+  if (trouble.isPast) {
+    return (
+      <>
+        <h2>{t("hirer.maybe.title")}</h2>
+        <p>
+          {t("hirer.maybe.text", {
+            store: say(`store.${trouble.store}`),
+            end: trouble.troubleAt,
+            n: trouble.chanceIn100,
+            by: dateText(trouble.by, "dayTime"),
+          })}
+        </p>
+      </>
+    );
+  }
   return (
     <>
       <h2>

@@ -168,6 +168,7 @@ function Uses({ forecast }: { readonly forecast: TripForecast }) {
               at: dateText(use.at, "dayTime"),
               level: share(use.store, use.level.value),
               expected: share(use.store, use.expectedP50),
+              how: use.how,
             })}
           </li>
         ))}

@@ -5,7 +5,11 @@ import { civilNow } from "./local-time.ts";
 import { inHundred, whatMatters } from "./what-matters.ts";
 
 const store = (id: StoreForecast["store"], chance: number, p50At: string | null) =>
-  ({ store: id, trouble: { chance, p10At: p50At, p50At, p90At: null } }) as unknown as StoreForecast;
+  ({
+    store: id,
+    troubleAt: "empty",
+    trouble: { chance, p10At: p50At, p50At, p90At: null },
+  }) as unknown as StoreForecast;
 const forecast = (stores: readonly StoreForecast[]) =>
   ({
     stores,
@@ -26,7 +30,23 @@ describe("what matters most", () => {
       chanceIn100: 70,
       by: "2026-07-06T05:00",
       stop: "Ullapool",
+      isPast: false,
+      troubleAt: "empty",
     });
+  });
+
+  it("says of a trouble that most likely was before now that nobody has looked", () => {
+    const stores = [store("battery12", 0.7, "2026-07-06T05:00")];
+    expect(whatMatters(forecast(stores), "2026-07-06T08:00")).toMatchObject({
+      isPast: true,
+      chanceIn100: 70,
+    });
+  });
+
+  it("takes the time by which half of those in trouble have met it, where the forecast knows it", () => {
+    const battery = store("battery12", 0.3, null);
+    const known = { ...battery, trouble: { ...battery.trouble, middleAt: "2026-07-06T02:00" } };
+    expect(whatMatters(forecast([known]), "2026-07-05T08:00")).toMatchObject({ by: "2026-07-06T02:00" });
   });
 
   it("puts what was read at its end just now before every chance", () => {

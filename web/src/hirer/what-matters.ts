@@ -9,6 +9,9 @@ export type WhatMatters =
       readonly chanceIn100: number;
       readonly by: string;
       readonly stop: string | null;
+      /** it most likely was before now, and nobody has looked */
+      readonly isPast: boolean;
+      readonly troubleAt: StoreForecast["troubleAt"];
     }
   | { readonly kind: "lasts"; readonly chanceIn100: number };
 
@@ -59,8 +62,10 @@ export function whatMatters(forecast: TripForecast, now: string): WhatMatters {
     chanceIn100: inHundred(worst.trouble.chance),
     by,
     stop: stop?.name ?? null,
+    isPast: by < now,
+    troubleAt: worst.troubleAt,
   };
 }
 
 const timeOf = ({ trouble }: StoreForecast): string =>
-  trouble.p50At ?? trouble.p10At ?? trouble.p90At ?? "9999";
+  trouble.middleAt ?? trouble.p50At ?? trouble.p10At ?? trouble.p90At ?? "9999";

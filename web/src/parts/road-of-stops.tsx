@@ -8,6 +8,8 @@ export interface RoadStop {
   readonly share: number;
   /** what is done there, in words; none where nothing is */
   readonly acts: string | null;
+  /** a short figure beside the name, and what it is, for who does not see the road */
+  readonly chance?: { readonly text: string; readonly spoken: string; readonly isLow: boolean };
 }
 
 /** Letters that fit on the road at the width of a laptop; only used to keep words apart. */
@@ -29,6 +31,8 @@ export function rowsOf(
   });
 }
 
+const lettersOf = ({ name, chance }: RoadStop): number => name.length + 1 + (chance?.text.length ?? -1) + 1;
+
 const sideOf = (share: number, length: number): string | false => {
   const half = length / 2 / LETTERS;
   if (share < half) return "road-start";
@@ -37,7 +41,7 @@ const sideOf = (share: number, length: number): string | false => {
 
 /** The road of a trip, from depot to depot, with what is done at each stop. Same scale as the strips below it. */
 export function RoadOfStops({ stops }: { readonly stops: readonly RoadStop[] }) {
-  const nameRows = rowsOf(stops.map(({ share, name }) => ({ share, length: name.length + 1 })));
+  const nameRows = rowsOf(stops.map((stop) => ({ share: stop.share, length: lettersOf(stop) })));
   const acting = stops.filter((stop) => stop.acts !== null);
   const actRows = rowsOf(acting.map(({ share, acts }) => ({ share, length: (acts ?? "").length + 3 })));
   const names = Math.max(0, ...nameRows);
@@ -58,10 +62,17 @@ export function RoadOfStops({ stops }: { readonly stops: readonly RoadStop[] }) 
               className={classes(
                 "road-stop-name",
                 `road-up-${nameRows[k]}`,
-                sideOf(stop.share, stop.name.length + 1),
+                sideOf(stop.share, lettersOf(stop)),
               )}
             >
               {stop.name}
+              {stop.chance !== undefined && (
+                <span className={classes("road-stop-chance", stop.chance.isLow && "road-stop-low")}>
+                  {" "}
+                  {stop.chance.text}
+                  <span className="visually-hidden"> {stop.chance.spoken}</span>
+                </span>
+              )}
             </span>
             {stop.acts !== null && (
               <span

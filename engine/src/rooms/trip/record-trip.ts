@@ -91,8 +91,8 @@ export class TripRecorder implements Recorder {
     tracked: readonly StoreId[],
     private readonly timeline: Timeline,
     readonly spread: SpreadOf,
-    /** levels set from a reading: trouble forecast for the time before did not happen */
-    private readonly restarts: readonly { readonly store: StoreId; readonly step: number }[] = [],
+    /** step of the latest reading: what was forecast for the time before is past, and trouble counts from here on */
+    private readonly countsFrom: number | null = null,
   ) {
     const { n } = spread;
     this.perHour = Math.round(1 / timeline.dtH);
@@ -120,7 +120,7 @@ export class TripRecorder implements Recorder {
   }
 
   after(step: number, live: LiveState): void {
-    if (this.restarts.length > 0) this.forgetBefore(step);
+    if (step === this.countsFrom) this.forgetBefore();
     if (this.isEdge[step] === 1) this.leaveAt(step, live);
   }
 
@@ -138,11 +138,9 @@ export class TripRecorder implements Recorder {
     });
   }
 
-  private forgetBefore(step: number): void {
-    for (const restart of this.restarts) {
-      if (restart.step !== step) continue;
-      this.stores.find(({ store }) => store === restart.store)?.troubleH.fill(Number.POSITIVE_INFINITY);
-    }
+  private forgetBefore(): void {
+    for (const { troubleH } of this.stores) troubleH.fill(Number.POSITIVE_INFINITY);
+    this.cabinLeast.fill(Number.POSITIVE_INFINITY);
   }
 
   private mark(step: number, live: LiveState): void {

@@ -50,6 +50,21 @@ describe("the forecast after a reading on the panel", () => {
     expect(store.trouble.chance).toBeGreaterThan(0.5);
   });
 
+  it("counts trouble from the latest reading on, in every store and on the way to every stop", () => {
+    const read = "2027-01-01T12:00";
+    const before = forecastTrip(newYearMountains()).result;
+    expect(before.stores.some(({ trouble }) => trouble.p10At !== null && trouble.p10At < read)).toBe(true);
+    for (const value of [40, 95]) {
+      const { result } = battery([{ store: "battery12", value, unit: "%", at: read, sd: 5 }]);
+      for (const { trouble } of result.stores)
+        for (const when of [trouble.p10At, trouble.p50At, trouble.p90At, trouble.middleAt])
+          if (when != null) expect(when > read).toBe(true);
+      const reached = result.stops.filter(({ arrive }) => arrive <= read);
+      expect(reached.length).toBeGreaterThan(0);
+      for (const { reachChance } of reached) expect(reachChance).toBe(1);
+    }
+  });
+
   it("takes several readings of several stores, in any order", () => {
     const readings: Reading[] = [
       { store: "lpg", value: 10.5, unit: "kg", at: "2026-12-30T18:00" },

@@ -18,14 +18,16 @@ const readingsSchema = z.array(readingSchema).check(z.maxLength(60));
 /**
  * The forecast again, after what the hirer read on the panel: lives that agree with the readings count more;
  * a store read far from every life restarts from its reading, with the reading's error, and what draws on it
- * is taken to be twice as uncertain. Throws BadInput that names the field.
+ * is taken to be twice as uncertain. Trouble and the chance of reaching a stop count from the latest reading on: what
+ * was forecast for the time before is past. Throws BadInput that names the field.
  */
 export function reforecastTrip(raw: TripInput, readings: readonly Reading[]): RoomAnswer<TripForecast> {
   const plan = planTrip(raw);
   const weighed = weighReadings(plan, parseWith(readingsSchema, readings, "readings"));
   const { input, systems, timeline, tracked, people } = plan;
   const { runs, seed, spread } = input;
-  const recorder = new TripRecorder(tracked, timeline, new SpreadOf(runs, weighed.weights), weighed.restarts);
+  const { weights, latest } = weighed;
+  const recorder = new TripRecorder(tracked, timeline, new SpreadOf(runs, weights), latest);
   const options = { runs, people, seed, spread, restarts: weighed.restarts };
   const lived = liveTrip(input.vehicle, systems, input.trip, timeline, options, recorder);
   const result = summariseTrip(plan, lived, recorder, weighed.readings.map(shownReading));

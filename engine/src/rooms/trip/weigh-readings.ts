@@ -38,6 +38,8 @@ export interface Weighed {
   readonly weights: Float64Array | null;
   readonly restarts: readonly Restart[];
   readonly readings: readonly WeighedReading[];
+  /** step of the latest reading; null without one */
+  readonly latest: number | null;
 }
 
 /**
@@ -52,7 +54,13 @@ export function weighReadings(plan: TripPlan, readings: readonly Reading[]): Wei
   for (;;) {
     const kept = keepLevels(plan, reads, restarts);
     const round = weighOnce(plan, reads, restarts, kept);
-    if (round.surprise === null) return { weights: round.weights, restarts, readings: round.readings };
+    if (round.surprise === null)
+      return {
+        weights: round.weights,
+        restarts,
+        readings: round.readings,
+        latest: reads.at(-1)?.step ?? null,
+      };
     const { store, step, level, sd } = round.surprise;
     restarts = [...restarts, { store, step, level, sd }];
   }

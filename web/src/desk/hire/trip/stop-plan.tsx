@@ -2,7 +2,9 @@ import {
   type Finding,
   type PostForecast,
   type StopCard,
+  type StopForecast,
   type StopPlan,
+  shownChancePct,
   type TripInput,
   tellTrip,
 } from "@setfair/engine";
@@ -12,10 +14,11 @@ import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
 import { Button, FigureTap, Loading, RoadOfStops } from "../../../parts/index.ts";
 import { keptText } from "../../../parts/post-words.ts";
-import { figureText, t } from "../../../parts/words.ts";
+import { settingText } from "../../../parts/setting-words.ts";
+import { figureText, moneyText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { type HirePageData, type PartProps, useHireAct } from "../use-hire.ts";
-import { ForecastStrip, shownPct } from "./forecast-strip.tsx";
+import { ForecastStrip } from "./forecast-strip.tsx";
 import { planHere } from "./plan-here.ts";
 import { roadOf } from "./road-of-trip.ts";
 
@@ -66,7 +69,8 @@ function Plan({
   );
   return (
     <>
-      <p className="last-sentence">{t("plan.sentence", plan.lastsShownPct)}</p>
+      <p className="last-sentence">{sentenceOf(plan, page.trip)}</p>
+      <Objective plan={plan} />
       {plan.otherPitches.length > 0 && (
         <div className="line-box">
           <strong>{t("plan.otherPitches")}</strong>
@@ -80,16 +84,15 @@ function Plan({
         </div>
       )}
       <ol className="plan-cards">
-        {plan.departWithWater !== null && (
-          <li className="line-box">
-            <strong>{t("plan.depot")}</strong>
-            <p>{t("plan.departWith", { water: figureText(plan.departWithWater) })}</p>
-          </li>
-        )}
+        <li className="plan-card">
+          <strong>{t("plan.depot")}</strong>
+          <p>{departText(plan)}</p>
+        </li>
         {plan.cards.map((card) => (
           <Card
             key={card.stop}
             card={card}
+            stop={plan.forecast.stops[card.stop]}
             post={plan.forecast.posts?.find(({ stop }) => stop === card.stop)}
           />
         ))}
@@ -98,16 +101,19 @@ function Plan({
       <details>
         <summary>{t("plan.strips")}</summary>
         <div className="strips">
-          <RoadOfStops stops={roadOf(plan.trip)} />
+          <RoadOfStops stops={roadOf(plan.trip, plan.forecast)} />
           {tellTrip(plan.forecast).shown.map((store) => (
             <ForecastStrip key={store.store} store={store} forecast={plan.forecast} findings={findings} />
           ))}
         </div>
       </details>
       <p className="quiet last-foot">
-        {t("plan.foot", { lives: plan.search.lives, tried: plan.search.evaluations })}{" "}
-        <FigureTap figure={plan.objective.asAsked} label={t("plan.asAskedCost")} />{" "}
-        <FigureTap figure={plan.objective.withPlan} label={t("plan.withPlanCost")} />
+        {t("plan.foot", {
+          lives: plan.search.lives,
+          tried: plan.search.evaluations,
+          proven: plan.search.proven ? "yes" : "no",
+          within: Math.round(plan.search.within * 100),
+        })}
       </p>
       <FailureNote failure={takeIt.error} />
       <div className="sheet-foot">
@@ -119,17 +125,81 @@ function Plan({
   );
 }
 
+const effortOf = ({ inputs }: StopPlan["objective"]["asAsked"]): number => Number(inputs.effort);
+const money = (pence: number): string => moneyText({ currency: "GBP", pence: Math.round(pence) });
+
+/** What the plan is the least of, as asked and with it. */
+function Objective({ plan }: { readonly plan: StopPlan }) {
+  const { asAsked, withPlan } = plan.objective;
+  return (
+    <p>
+      {t("plan.objective", {
+        asAsked: figureText(asAsked),
+        withPlan: figureText(withPlan),
+        effortAsked: money(effortOf(asAsked)),
+        effortPlan: money(effortOf(withPlan)),
+      })}{" "}
+      <FigureTap figure={withPlan} label={t("plan.withPlanCost")}>
+        {t("plan.objectiveOf")}
+      </FigureTap>
+    </p>
+  );
+}
+
+/** Whether the plan asks for anything else than was asked; water on the road apart. */
+function isAsAsked({ cards, trip }: StopPlan, asked: Trip | null): boolean {
+  const sets = (stops: readonly { readonly settings?: unknown }[]) =>
+    JSON.stringify(stops.map(({ settings }) => settings ?? {}));
+  return (
+    cards.every(({ added, dropped }) => added.length + dropped.length === 0) &&
+    sets(trip.stops) === sets(asked?.stops ?? [])
+  );
+}
+
+function sentenceOf(plan: StopPlan, asked: Trip | null): string {
+  const { asAsked, withPlan } = plan.lastsShownPct;
+  const spared = effortOf(plan.objective.asAsked) - effortOf(plan.objective.withPlan);
+  const kind = isAsAsked(plan, asked) ? "same" : withPlan <= asAsked && spared > 0 ? "spares" : "better";
+  return t("plan.sentence", { kind, asAsked, withPlan, spared: money(spared) });
+}
+
+/** What to leave the depot with, store by store, whatever this vehicle has. */
+function departText({ forecast, departWith, departWithWater }: StopPlan): string {
+  const items = forecast.stores.flatMap(({ store, atDeparture, capacity }) => {
+    const share = (departWith as Readonly<Record<string, number | undefined>>)[store];
+    const level = share ?? atDeparture.value / Math.max(capacity.value, 1e-9);
+    const text = t("plan.depart", {
+      store,
+      full: level >= 0.995 ? "yes" : level <= 0.005 ? "no" : "part",
+      pct: Math.round(level * 100),
+      litres: figureText(departWithWater ?? atDeparture),
+    });
+    return text === "" ? [] : [text];
+  });
+  return items.join(", ").replace(/^./, (first) => first.toUpperCase());
+}
+
 /** What does not fit at full beside the rest: the only news of a post. */
 const isTurnedDown = ({ stage, full }: PostForecast["kept"][number]) => stage.value < full.value;
 
-function Card({ card, post }: { readonly card: StopCard; readonly post: PostForecast | undefined }) {
-  const down = post?.kept.filter(isTurnedDown) ?? [];
+function Card({
+  card,
+  stop,
+  post,
+}: {
+  readonly card: StopCard;
+  readonly stop: StopForecast | undefined;
+  readonly post: PostForecast | undefined;
+}) {
+  const set = stop?.set ?? [];
+  const down = post?.kept.filter(
+    (load) => isTurnedDown(load) && !set.some(({ system }) => system === load.system),
+  );
   const acts = card.acts.map((act) =>
     t(card.added.includes(act) ? "plan.added" : "plan.act", { act: t(`act.${act}`) }),
   );
-  const warmth = Object.values(card.settings ?? {}).find((set) => typeof set.nightC === "number");
   return (
-    <li className="line-box">
+    <li className="plan-card">
       <strong>{t("trip.stop", { n: card.stop + 1, name: card.name })}</strong>
       <p>{acts.length === 0 ? t("plan.nothing") : acts.join(" · ")}</p>
       {card.dropped.length > 0 && (
@@ -137,12 +207,19 @@ function Card({ card, post }: { readonly card: StopCard; readonly post: PostFore
           {t("plan.dropped", { acts: card.dropped.map((act) => t(`act.${act}`)).join(", ") })}
         </p>
       )}
-      {warmth !== undefined && (
-        <p>{t("plan.cooler", { day: Number(warmth.dayC), night: Number(warmth.nightC) })}</p>
+      {set.map((one) => (
+        <p key={one.system}>{settingText(one)}</p>
+      ))}
+      {down !== undefined && down.length > 0 && (
+        <p>{t("plan.onPost", { things: down.map(keptText).join(" · ") })}</p>
       )}
-      {down.length > 0 && <p>{t("plan.onPost", { things: down.map(keptText).join(" · ") })}</p>}
       {card.leaveWithWater !== null && (
-        <p className="quiet">{t("plan.leaveWith", { water: figureText(card.leaveWithWater) })}</p>
+        <p className="quiet">
+          {t("plan.leaveWith", {
+            water: figureText(card.leaveWithWater),
+            fills: card.acts.includes("fillWater") ? "yes" : "no",
+          })}
+        </p>
       )}
     </li>
   );
@@ -158,8 +235,8 @@ function Chances({ plan }: { readonly plan: StopPlan }) {
         <li key={store}>
           {t("plan.chance", {
             store: t(`store.${store}`),
-            asAsked: shownPct(asAsked),
-            withPlan: shownPct(withPlan),
+            asAsked: shownChancePct(asAsked),
+            withPlan: shownChancePct(withPlan),
           })}
         </li>
       ))}

@@ -1,32 +1,41 @@
 import type { Finding, RoomAnswer, StoreForecast, TripForecast } from "@setfair/engine";
-import { type TripTelling, tellTrip } from "@setfair/engine";
+import { shownChancePct, type TripTelling, tellTrip } from "@setfair/engine";
 import { useQuery } from "@tanstack/react-query";
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
 import { FigureTap, FindingsList, Loading, RoadOfStops } from "../../../parts/index.ts";
-import { dateText, t } from "../../../parts/words.ts";
+import { likelyAt } from "../../../parts/strip-of-store.ts";
+import { dateText, figureText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import type { HirePageData, PartProps } from "../use-hire.ts";
-import { ForecastStrip, shownPct } from "./forecast-strip.tsx";
+import { ForecastStrip } from "./forecast-strip.tsx";
 import { roadOf } from "./road-of-trip.ts";
 import { WeatherNotes } from "./weather-notes.tsx";
 import "./trip.css";
+
+/** What no store shows: a hob that nothing feeds. */
+function mealsOf(findings: readonly Finding[]): string | null {
+  const share = findings.find(
+    ({ code, severity }) => code === "trip.withoutMeals" && severity === "condition",
+  )?.facts.share;
+  return typeof share === "object" ? t("trip.butMeals", { share: figureText(share) }) : null;
+}
 
 /** The answer first, in one sentence; what else is news, in a second. */
 function sentenceOf({ news }: TripTelling, { lastsShownPct }: TripForecast): string {
   const [worst, ...others] = news;
   if (worst === undefined) return t("trip.lastsAll", { pct: lastsShownPct });
-  const when = worst.trouble.p50At ?? worst.trouble.p10At;
+  const when = likelyAt(worst);
   const first = t("trip.trouble", {
     store: t(`store.${worst.store}`),
     end: worst.troubleAt,
-    pct: shownPct(worst.trouble.chance),
+    pct: shownChancePct(worst.trouble.chance),
     when: when === null ? "none" : dateText(when, "dayTime"),
     battery: worst.store === "battery12" ? "yes" : "no",
   });
   if (others.length === 0) return first;
   const stores = others.map(({ store, trouble }) =>
-    t("trip.alsoOne", { store: t(`store.${store}`), pct: shownPct(trouble.chance) }),
+    t("trip.alsoOne", { store: t(`store.${store}`), pct: shownChancePct(trouble.chance) }),
   );
   return `${first} ${t("trip.alsoTrouble", { stores: stores.join(", ") })}`;
 }
@@ -89,16 +98,20 @@ export default function WillItLast({ page, isShort = false }: PartProps & { read
       <FailureNote failure={forecast.error} onAgain={() => void forecast.refetch()} />
       {answer !== null && answer !== undefined && telling !== null && (
         <>
-          <p className="last-sentence">{sentenceOf(telling, answer)}</p>
+          <p className="last-sentence">
+            {sentenceOf(telling, answer)} {mealsOf(findings)}
+          </p>
           <div className="strips">
-            <RoadOfStops stops={roadOf(page.trip)} />
+            <RoadOfStops stops={roadOf(page.trip, answer)} />
             {telling.shown.map((store) => (
               <ForecastStrip key={store.store} store={store} forecast={answer} findings={findings} />
             ))}
           </div>
           <Quiet stores={telling.quiet} />
           <Ranges forecast={answer} />
-          <p className="quiet last-foot">{t("trip.foot", { runs: answer.runs })}</p>
+          <p className="quiet last-foot">
+            {t("trip.foot", { runs: answer.runs })} {t("trip.reach.legend")}
+          </p>
           <WeatherNotes forecast={answer} trip={page.trip} />
           {!isShort && forecast.data !== undefined && forecast.data.findings.length > 0 && (
             <FindingsList findings={forecast.data.findings} />
