@@ -24,6 +24,9 @@ function problemText(path: string, expected: string): string {
   return path === "" ? expected : `${path}: ${expected}`;
 }
 
+/** To ask again helps with whatever passes; what a role may not do it may not do the second time either. */
+const mayHelp = (failure: unknown): boolean => !(failure instanceof Failure && failure.status === 403);
+
 /** Only what stops it: conditions and notes stand elsewhere. */
 const stops = ({ severity }: { readonly severity: string }): boolean =>
   severity !== "condition" && severity !== "note";
@@ -35,7 +38,7 @@ export function FailureNote({ failure, shown = [], onAgain }: FailureNoteProps) 
     failure instanceof Failure ? failure.problems.filter(({ path }) => !shown.includes(path)) : [];
   const findings = failure instanceof Failure ? failure.findings.filter(stops) : [];
   return (
-    <Problem title={titleOf(failure)} onAgain={onAgain}>
+    <Problem title={titleOf(failure)} onAgain={mayHelp(failure) ? onAgain : undefined}>
       {problems.length > 0 && (
         <ul>
           {problems.map(({ path, expected }) => (

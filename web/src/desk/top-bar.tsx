@@ -73,9 +73,11 @@ export function TopBar({ session }: { readonly session: Session }) {
         <BarLink to="/fleet" under="/fleet/*?">
           {t("desk.nav.fleet")}
         </BarLink>
-        <BarLink to="/money" under="/money">
-          {t("moneyPage.nav")}
-        </BarLink>
+        {session.may.includes("money.see") && (
+          <BarLink to="/money" under="/money">
+            {t("moneyPage.nav")}
+          </BarLink>
+        )}
         <BarLink to="/rules" under="/rules/*?">
           {t("desk.nav.rules")}
         </BarLink>

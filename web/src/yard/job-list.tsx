@@ -9,7 +9,16 @@ import { device } from "./device.ts";
 import { useCare } from "./outbox-page.tsx";
 import { Press } from "./press.tsx";
 import { SignIn } from "./sign-in.tsx";
+import { SignedInLine } from "./signed-in-line.tsx";
 import { TurnaroundList } from "./turnaround-list.tsx";
+
+/** What an empty list means: nothing is due only where the depot has just said so. */
+const NONE = {
+  asking: "yard.loading",
+  fresh: "yard.list.none",
+  kept: "yard.list.noneKept",
+  signIn: "yard.list.notSignedIn",
+} as const;
 
 interface Stage {
   readonly begun: number;
@@ -74,7 +83,7 @@ export function JobList() {
       {(["back", "out"] as const).map((walk) => (
         <section key={walk} className="card" aria-labelledby={`jobs-${walk}`}>
           <h2 id={`jobs-${walk}`}>{t(walk === "out" ? "yard.list.out" : "yard.list.back")}</h2>
-          {of(walk).length === 0 && <p>{answer === "asking" ? t("yard.loading") : t("yard.list.none")}</p>}
+          {of(walk).length === 0 && <p>{t(NONE[answer])}</p>}
           <ul>
             {of(walk).map(({ job }) => (
               <li key={job.id}>
@@ -92,7 +101,8 @@ export function JobList() {
         />
         {t("yard.sheet.choose")}
       </label>
-      <TurnaroundList />
+      <TurnaroundList known={answer === "fresh"} />
+      {answer !== "signIn" && <SignedInLine onOut={() => setAnswer("signIn")} />}
     </ScrollMain>
   );
 }

@@ -30,8 +30,8 @@ function tick(turnaround: Turnaround, job: Job): Promise<unknown> {
   });
 }
 
-/** What is to be done to each vehicle that came back, in the proposed order; ticked with or without signal. */
-export function TurnaroundList() {
+/** What is to be done to each vehicle that came back, in the proposed order; ticked with or without signal. `known`: the depot has just said what there is. */
+export function TurnaroundList({ known }: { readonly known: boolean }) {
   const { db } = device();
   const turnarounds = useLiveQuery(async () =>
     (await db.turnarounds.toArray()).map((kept) => kept.turnaround),
@@ -42,7 +42,7 @@ export function TurnaroundList() {
   return (
     <section className="card stack" aria-labelledby="turnarounds-title">
       <h2 id="turnarounds-title">{t("yard.turn.title")}</h2>
-      {inOrder.length === 0 && <p>{t("yard.turn.none")}</p>}
+      {inOrder.length === 0 && <p>{t(known ? "yard.turn.none" : "yard.list.noneKept")}</p>}
       {inOrder.map((turnaround) => (
         <TurnaroundCard
           key={turnaround.id}

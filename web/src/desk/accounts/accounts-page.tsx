@@ -23,9 +23,11 @@ export default function AccountsPage() {
       <div className="page-head">
         <h1>{t("accounts.title")}</h1>
         <div className="page-acts">
-          <Button look="main" onPress={() => setAdding(true)}>
-            {t("accounts.add")}
-          </Button>
+          {found.data !== undefined && (
+            <Button look="main" onPress={() => setAdding(true)}>
+              {t("accounts.add")}
+            </Button>
+          )}
         </div>
       </div>
       <section className="card stack">

@@ -8,6 +8,7 @@ import { t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
 import { focusFirstWrong } from "../focus-first-wrong.ts";
 import { queries } from "../query-client.ts";
+import { useSignedIn } from "../session.ts";
 import { useDraft } from "../use-draft.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { placeOfHire } from "../where.ts";
@@ -47,6 +48,7 @@ const SHOWN = ["customer.name", "customer.telephone", "customer.email", "from", 
 export default function EnquiryPage() {
   usePageTitle(t("desk.newEnquiry"));
   const [, go] = useLocation();
+  const mayWrite = useSignedIn().may.includes("hire.write");
   const draft = useDraft<EnquiryDraft>("enquiry", EMPTY_ENQUIRY);
   const [isTried, setTried] = useState(false);
   const { set } = draft;
@@ -129,28 +131,32 @@ export default function EnquiryPage() {
         </section>
       </div>
       <FailureNote failure={failure} shown={SHOWN} />
-      <div className="enquiry-foot">
-        <Button type="submit" look="main" isPending={save.isPending}>
-          {t(
-            save.isPending
-              ? "desk.sending"
-              : value.vehicleId === null
-                ? "desk.enquiry.save"
-                : "desk.enquiry.saveAndQuote",
+      {mayWrite ? (
+        <div className="enquiry-foot">
+          <Button type="submit" look="main" isPending={save.isPending}>
+            {t(
+              save.isPending
+                ? "desk.sending"
+                : value.vehicleId === null
+                  ? "desk.enquiry.save"
+                  : "desk.enquiry.saveAndQuote",
+            )}
+          </Button>
+          {value.vehicleId !== null && (
+            <Button onPress={() => keep("book", form.current)} isDisabled={save.isPending}>
+              {t("rates.bookAtOnce")}
+            </Button>
           )}
-        </Button>
-        {value.vehicleId !== null && (
-          <Button onPress={() => keep("book", form.current)} isDisabled={save.isPending}>
-            {t("rates.bookAtOnce")}
-          </Button>
-        )}
-        {canAsk(value) && (
-          <Button look="quiet" onPress={() => keep("wait", form.current)} isDisabled={save.isPending}>
-            {t("rates.wait")}
-          </Button>
-        )}
-        <span className="quiet">{t("desk.enquiry.bookedLater")}</span>
-      </div>
+          {canAsk(value) && (
+            <Button look="quiet" onPress={() => keep("wait", form.current)} isDisabled={save.isPending}>
+              {t("rates.wait")}
+            </Button>
+          )}
+          <span className="quiet">{t("desk.enquiry.bookedLater")}</span>
+        </div>
+      ) : (
+        <p className="quiet">{t("known.lookOnly")}</p>
+      )}
     </form>
   );
 }

@@ -78,9 +78,11 @@ export default function TodayPage() {
         {today.data !== undefined && <p className="quiet">{countsOf(today.data)}</p>}
         <div className="page-acts">
           <LinkButton href="/enquiry">{t("desk.canWeTake")}</LinkButton>
-          <LinkButton href="/enquiry" look="main">
-            {t("desk.newEnquiry")}
-          </LinkButton>
+          {session.may.includes("hire.write") && (
+            <LinkButton href="/enquiry" look="main">
+              {t("desk.newEnquiry")}
+            </LinkButton>
+          )}
         </div>
       </div>
       {session.may.includes("terms.write") && <FirstSteps />}
