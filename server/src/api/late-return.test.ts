@@ -1,4 +1,6 @@
+import { type SettlementInput, settleHire } from "@setfair/engine";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { toJson } from "../desk/documents.ts";
 import { readPdf } from "../papers/read-pdf-for-tests.ts";
 import { testedStores } from "../store/stores-for-tests.ts";
 import { type Answer, makeDepot, type TestDepot } from "./depot-for-tests.ts";
@@ -84,6 +86,42 @@ describe.each(testedStores())("a hire that came back two and a half hours late, 
     const { body } = await depot.call("manager", "GET", `/hires/${id}/money`);
     expect(JSON.stringify(body)).toContain('"late"');
   });
+});
+
+it("a settlement that was shown before losses had to be told keeps its hourly charge, also after a word on it", async () => {
+  const depot = await makeDepot("sqlite");
+  const { id } = await liveHire(depot, { lateMinutes: 150 });
+  const { differences } = (await depot.call("desk", "GET", `/hires/${id}/differences`)).body;
+  const classes = differences
+    .filter(({ kind }: { kind: string }) => kind === "mark")
+    .map((mark: { id: string }) => ({ id: mark.id, class: "fairWear", reason: "Small." }));
+  await depot.call("desk", "PUT", `/hires/${id}/classes`, { classes });
+  await depot.call("desk", "POST", `/hires/${id}/settlement`);
+  // as it was frozen then: an input that knows no losses, and two hours at £24
+  const { store } = depot;
+  const shown = (await store.frozen.ofHire(id)).findLast(({ room }) => room === "settlement");
+  if (shown === undefined) throw new Error("the settlement was not frozen");
+  const { lateLosses: _, ...input } = shown.document.input as Record<string, unknown>;
+  const answer = settleHire({ ...input, lateAtRate: true } as SettlementInput);
+  const document = toJson({ ...shown.document, input, answer });
+  const frozen = await store.frozen.add({ hireId: id, room: "settlement", document, by: "desk" });
+  const part = (await store.hires.parts(id)).settlement;
+  const kept = { ...part?.document, answer: toJson(answer), frozenId: frozen.id };
+  await store.hires.putPart(id, "settlement", toJson(kept), part?.version ?? 0, "desk");
+
+  const line = async () => {
+    const { body } = await depot.call("desk", "GET", `/hires/${id}/settlement`);
+    return body.result.lines.find((each: { id: string }) => each.id === "late");
+  };
+  expect(await line()).toMatchObject({ amount: { pence: 4800 }, because: null });
+  const before = (await depot.call("desk", "GET", `/hires/${id}`)).body.settlement;
+  const said = { lineId: "late", answer: "reply", text: "The terms say so." };
+  await depot.call("desk", "POST", `/hires/${id}/settlement/replies`, said);
+  expect(await line()).toMatchObject({ amount: { pence: 4800 }, because: null });
+  const after = (await depot.call("desk", "GET", `/hires/${id}`)).body.settlement;
+  expect(after.total).toEqual(before.total);
+  expect(after.refundDue).toEqual({ currency: "GBP", pence: 0 });
+  await depot.close();
 });
 
 describe("a hire that came back in time", () => {

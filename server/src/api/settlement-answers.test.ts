@@ -134,8 +134,16 @@ describe.each(STORES)("what is disputed, held and answered, on $kind", ({ kind }
       depot.call(null, "POST", `/guide/${token}/statement`, { lineId: about, answer, text });
     expect(await problem(told("dispute", "", lineId))).toEqual([400, "text"]);
     expect(await problem(told("dispute", "Not me.", "notice:none"))).toEqual([400, "lineId"]);
+    const sums = async () => {
+      const { due, disputed, owed } = await must(depot.call("desk", "GET", `/hires/${id}/money`));
+      return { due: due.pence, disputed: disputed.pence, owed: owed.pence };
+    };
+    const before = await sums();
+    expect(before.disputed).toBe(0);
     await must(told("dispute", "I had paid at the machine."));
-    expect(await problem(reply("withdraw", "As goodwill.", lineId))).toEqual([400, "answer"]);
+    // the sum and its fee are not asked for while they are disputed
+    const without = { due: before.due - 5000, disputed: 5000, owed: before.owed - 5000 };
+    expect(await sums()).toEqual(without);
     const answered = await must(reply("reply", "Send us the ticket, and we pass it on.", lineId));
     expect(answered.entries.slice(-2)).toMatchObject([
       { kind: "dispute", about: lineId, by: null, document: { text: "I had paid at the machine." } },
@@ -147,5 +155,47 @@ describe.each(STORES)("what is disputed, held and answered, on $kind", ({ kind }
       ["fine", 3500],
       ["administration", 1500],
     ]);
+    expect(await sums()).toEqual(before);
+    await must(told("dispute", "And here is the ticket."));
+    await must(reply("withdraw", "As goodwill.", lineId));
+    expect(await sums()).toEqual({ ...without, disputed: 0 });
+    const credits = (await depot.store.payments.ofHire(id)).filter(({ kind }) => kind === "credit");
+    expect(credits.map(({ document, pence }) => [document.line, pence])).toEqual([
+      ["fine", 3500],
+      ["administration", 1500],
+    ]);
+    expect(await problem(reply("withdraw", "Once more.", lineId))).toEqual([400, "answer"]);
+    expect(await sums()).toEqual({ ...without, disputed: 0 });
+  });
+
+  it("gives nothing back of a disputed toll that was paid, and takes back nothing that was credited by hand", async () => {
+    const { depot, id } = asked;
+    const toll = {
+      kind: "notice",
+      id: "notice-2",
+      what: "toll",
+      issuer: "Invented Bridge",
+      reference: "B 2",
+      at: "2026-07-04T16:00",
+      where: "Bridge, invented",
+      pence: 600,
+      feePence: 0,
+      photographs: [await sendPhotograph(depot, id, await makeJpeg())],
+    };
+    const { entries } = await must(note(asked, toll));
+    const lineId = `notice:${entries.at(-1).id}`;
+    const money = () => must(depot.call("desk", "GET", `/hires/${id}/money`));
+    const { owed } = await money();
+    expect(owed.pence).toBeGreaterThanOrEqual(600);
+    const on = "2026-07-11";
+    const payment = { id: "pays-all", kind: "payment", method: "card", on, note: "", pence: owed.pence };
+    await must(depot.call("desk", "POST", `/hires/${id}/payments`, payment));
+    const told = { lineId, answer: "dispute", text: "We took the ferry." };
+    await must(depot.call(null, "POST", `/guide/${token}/statement`, told));
+    expect(await money()).toMatchObject({ owed: { pence: 0 }, disputed: { pence: 0 } });
+    const credit = { id: "by-hand", kind: "credit", line: "toll", pence: 600, on, note: "Ferry ticket seen" };
+    await must(depot.call("manager", "POST", `/hires/${id}/money/charges`, credit));
+    expect(await problem(reply("withdraw", "The ticket was right.", lineId))).toEqual([400, "answer"]);
+    expect((await money()).owed.pence).toBe(-600);
   });
 });

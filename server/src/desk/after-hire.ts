@@ -198,9 +198,10 @@ export async function inputNow(store: Store, data: HireData): Promise<Settlement
   if (kept?.answer) {
     const frozen = data.frozen.find(({ id }) => id === kept.frozenId);
     const input = frozen === undefined ? undefined : asDocument<FrozenSettlement>(frozen.document).input;
-    return input === undefined
-      ? null
-      : { ...withEntries(input, entries), atMost: shownPence(kept.answer.result) };
+    if (input === undefined) return null;
+    // one that was shown before losses had to be told has none, and its hourly charge stays as it was shown
+    const lateAtRate = input.lateLosses === undefined;
+    return { ...withEntries(input, entries), lateAtRate, atMost: shownPence(kept.answer.result) };
   }
   const condition = await conditionOf(store, data);
   return withEntries(await settlementInput(store, data, condition.result), entries);

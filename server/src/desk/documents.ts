@@ -100,6 +100,8 @@ export interface SettlementDocument {
   readonly standing?: Settlement | null;
   /** day by which the depot has promised an answer on what it holds */
   readonly promisedOn?: string | null;
+  /** ids of charges in the ledger for fines and tolls that the hirer disputes */
+  readonly disputedCharges?: readonly string[];
   readonly releasedAt: string | null;
 }
 

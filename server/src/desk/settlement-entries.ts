@@ -56,6 +56,22 @@ const isNotice = (lineId: string): boolean => lineId.startsWith(noticeId(""));
 export const isNoticeOf = (entries: Entries, lineId: string): boolean =>
   entries.some(({ kind, id }) => kind === "notice" && noticeId(id) === lineId);
 
+/** Charges in the ledger for one fine or toll: the sum of the notice and the fee for dealing with it. */
+export const chargesOfNotice = ({ document }: Pick<SettlementEntryRow, "document">): readonly string[] => {
+  const { id } = asDocument<{ id: string }>(document);
+  return [id, `${id}-fee`];
+};
+
+/** Charges for fines and tolls that the hirer disputes and the depot has not taken back. */
+export function disputedCharges(entries: Entries): readonly string[] {
+  const said = disputesOf(entries);
+  const withdrawn = aboutsOf(entries, "withdraw");
+  return entries
+    .filter(({ kind, id }) => kind === "notice" && said.get(noticeId(id)) === true)
+    .filter(({ id }) => !withdrawn.includes(noticeId(id)))
+    .flatMap(chargesOfNotice);
+}
+
 export const claimId = (entryId: string): string => `claim:${entryId}`;
 
 function claimsOf(entries: Entries, signed: readonly string[]): LateClaim[] {

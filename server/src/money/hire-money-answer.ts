@@ -77,6 +77,7 @@ export async function hireMoneyAnswer(store: Store, id: string, now: Date): Prom
   return {
     price: gbp(money.pricePence),
     due: gbp(money.duePence),
+    disputed: gbp(money.disputedPence),
     settled: gbp(money.settledPence),
     owed: gbp(money.owedPence),
     depositDue: gbp(money.depositDuePence),

@@ -71,8 +71,10 @@ export function chargedBy(data: HireData): ChargedBy {
 export interface HireMoney {
   readonly ledger: Ledger;
   readonly pricePence: number;
-  /** price, undisputed settlement, charges less credits */
+  /** price, undisputed settlement, charges less credits, without {@link disputedPence} */
   readonly duePence: number;
+  /** of fines and tolls that the hirer disputes: what is not asked for until that is settled; never what was paid already */
+  readonly disputedPence: number;
   /** came in less what went back, with what was kept from the deposit */
   readonly settledPence: number;
   /** negative where too much was paid */
@@ -122,20 +124,32 @@ function instalmentsOf(data: HireData, pence: Pick<HireMoney, "pricePence" | "du
   });
 }
 
+/** Charges that are disputed, as far as they are neither credited nor paid. */
+function disputedOf(data: HireData, { charged, undone }: Ledger, unpaidPence: number): number {
+  const ids = new Set(partOf(data, "settlement")?.disputedCharges ?? []);
+  const disputed = entriesOf(data.payments)
+    .filter(({ id, kind }) => kind === "charge" && ids.has(id) && undone[id] === undefined)
+    .reduce((sum, { pence }) => sum + pence, 0);
+  return Math.max(0, Math.min(disputed, charged, unpaidPence));
+}
+
 export function readHireMoney(data: HireData): HireMoney {
   const ledger = readLedger(entriesOf(data.payments));
   const quote = partOf(data, "quote")?.answer.result ?? null;
   const { settlement } = chargedBy(data);
   const pricePence = keptOf(data) ?? quote?.total.pence ?? 0;
   const settled = settlement === null ? 0 : settlement.total.pence - settlement.disputed.pence;
-  const duePence = pricePence + settled + ledger.charged;
   const settledPence = ledger.paid - ledger.refunded + ledger.fromDeposit;
+  const charged = pricePence + settled + ledger.charged;
+  const disputedPence = disputedOf(data, ledger, charged - settledPence);
+  const duePence = charged - disputedPence;
   const holds = holdsOf(data, ledger);
   const standing = holds.filter(({ state }) => state !== "lapsed");
   return {
     ledger,
     pricePence,
     duePence,
+    disputedPence,
     settledPence,
     owedPence: duePence - settledPence,
     depositDuePence: quote?.securityDeposit.pence ?? 0,

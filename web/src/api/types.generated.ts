@@ -2930,6 +2930,7 @@ export interface components {
         readonly HireMoneyInput: {
             readonly price: components["schemas"]["MoneyInput"];
             readonly due: components["schemas"]["MoneyInput"];
+            readonly disputed: components["schemas"]["MoneyInput"];
             readonly settled: components["schemas"]["MoneyInput"];
             readonly owed: components["schemas"]["MoneyInput"];
             readonly depositDue: components["schemas"]["MoneyInput"];
@@ -6066,6 +6067,7 @@ export interface components {
         readonly HireMoney: {
             readonly price: components["schemas"]["Money"];
             readonly due: components["schemas"]["Money"];
+            readonly disputed: components["schemas"]["Money"];
             readonly settled: components["schemas"]["Money"];
             readonly owed: components["schemas"]["Money"];
             readonly depositDue: components["schemas"]["Money"];

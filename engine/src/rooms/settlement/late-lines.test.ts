@@ -73,6 +73,16 @@ describe("a late return", () => {
     });
   });
 
+  it("of a settlement that was shown before losses had to be told keeps the hourly rate and its working", () => {
+    expect(lineOf({ ...late("2026-05-16T12:30"), lateAtRate: true })).toMatchObject({
+      amount: { pence: 5000 },
+      because: null,
+      working: [{ value: 2500, unit: "pence/h", inputs: {} }],
+    });
+    const lower = { ...late("2026-05-16T12:30"), lateAtRate: true, atMost: { late: 4000 } };
+    expect(lineOf(lower)).toMatchObject({ amount: { pence: 4000 } });
+  });
+
   it("within the grace is no line, whatever was lost", () => {
     expect(lineOf(late("2026-05-16T10:30", [loss(9000)]))).toBeUndefined();
     expect(lineOf(late("2026-05-16T09:00", [loss(9000)]))).toBeUndefined();

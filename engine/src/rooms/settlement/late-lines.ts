@@ -11,11 +11,12 @@ const sumOf = (losses: readonly LateLoss[]): number => losses.reduce((sum, { pen
 
 /**
  * Back later than the grace, hours: what the lateness really cost the firm is charged, as far as something shows it,
- * and at most the hourly rate of the terms. With no loss shown the line is there and costs nothing.
+ * and at most the hourly rate of the terms. With no loss shown the line is there and costs nothing. A settlement that
+ * was shown before losses had to be told keeps its hourly rate.
  * @source Consumer Rights Act 2015, Sch. 2 para 6 (from memory): a sum for a breach must not be disproportionately high
  */
 export function lateLines(input: SettlementInput): SettlementLine[] {
-  const { hire, terms } = input;
+  const { hire, terms, lateAtRate = false } = input;
   const { lateGraceMinutes, latePencePerHour } = terms.tariff;
   const lateMinutes =
     hire.returnedAt <= hire.to ? 0 : Math.round(hoursBetween(hire.to, hire.returnedAt, hire.timeZone) * 60);
@@ -29,15 +30,19 @@ export function lateLines(input: SettlementInput): SettlementLine[] {
       id: "late",
       code: "late",
       about: "late",
-      pence: Math.min(sumOf(shown), mostPence),
-      because: told.length === 0 ? "noLoss" : shown.length === 0 ? "noEvidence" : null,
+      pence: lateAtRate ? mostPence : Math.min(sumOf(shown), mostPence),
+      because: lateAtRate ? null : told.length === 0 ? "noLoss" : shown.length === 0 ? "noEvidence" : null,
       quantity: figure(hours, "h", "-", { lateMinutes, graceMinutes: lateGraceMinutes }, "measured"),
       working: [
         ...shown.map(({ kind, pence, about }) =>
           figure(pence, "pence", "-", { loss: kind, about }, "declared"),
         ),
-        figure(latePencePerHour, "pence/h", "-", { atMost: true }, "declared", terms.id),
-        figure(mostPence, "pence", "-", { of: "atMost", hours, latePencePerHour }, "computed"),
+        ...(lateAtRate
+          ? [figure(latePencePerHour, "pence/h", "-", {}, "declared", terms.id)]
+          : [
+              figure(latePencePerHour, "pence/h", "-", { atMost: true }, "declared", terms.id),
+              figure(mostPence, "pence", "-", { of: "atMost", hours, latePencePerHour }, "computed"),
+            ]),
       ],
       records: [...(hire.returnRecords ?? []), ...shown.flatMap(({ records }) => records)],
       photographs: shown.flatMap(({ photographs }) => photographs),

@@ -145,6 +145,8 @@ export const settlementInputSchema = z.strictObject({
   foundLate: z.optional(z.array(z.string())),
   /** what a late return really cost the firm; what is charged for it is at most the hourly rate of the terms, and nothing without these */
   lateLosses: z.optional(z.array(lateLossSchema)),
+  /** true of a settlement that was shown before losses had to be told: the hourly rate stands as it was shown */
+  lateAtRate: z.optional(z.boolean()),
   /** what came to light after the settlement was shown */
   claims: z.optional(z.array(lateClaimSchema)),
   /** lines as they were shown to the hirer, pence by line id: a line never costs more later */

@@ -12,6 +12,7 @@ import { requireStage } from "../../desk/require-stage.ts";
 import { claimId, entriesOfHire, isNoticeOf, promisedOn } from "../../desk/settlement-entries.ts";
 import { keepStanding } from "../../desk/standing.ts";
 import { lineEvidence } from "../../desk/statement-evidence.ts";
+import { creditNotice } from "../../money/credit-notice.ts";
 import type { HireStage, SettlementEntryRow, Store } from "../../store/types.ts";
 import type { Handlers, Signed } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
@@ -138,12 +139,15 @@ export const settlementHandlers = {
   async replyToLine({ context, signed, params, body }) {
     const data = await readHireData(signed.store, params.id, context.now());
     requireStage(data, ...BACK);
-    if (!isNoticeOf(await entriesOfHire(signed.store, data), body.lineId))
+    const entry: NewEntry = { kind: body.answer, about: body.lineId, document: { text: body.text } };
+    if (!isNoticeOf(await entriesOfHire(signed.store, data), body.lineId)) {
       await requireLine(signed.store, data, body.lineId);
-    else if (body.answer === "withdraw")
-      throw badField("answer", "expected a reply: a fine or a toll is taken back by a credit in the money");
-    const document = { text: body.text };
-    return keepEntry(context, signed, params.id, { kind: body.answer, about: body.lineId, document });
+      return keepEntry(context, signed, params.id, entry);
+    }
+    const open = { data, by: signed.account.id };
+    return keepEntry(context, signed, params.id, entry, async (store) => {
+      if (body.answer === "withdraw") await creditNotice({ ...open, store }, body.lineId);
+    });
   },
 
   async holdDeposit({ context, signed, params, body }) {

@@ -164,8 +164,10 @@ export const hireMoneySchema = named(
   "HireMoney",
   z.object({
     price: moneySchema,
-    /** price, settlement, charges less credits */
+    /** price, settlement, charges less credits, without what is disputed */
     due: moneySchema,
+    /** fines and tolls that the hirer disputes and has not paid: not asked for until that is settled */
+    disputed: moneySchema,
     settled: moneySchema,
     owed: moneySchema,
     depositDue: moneySchema,

@@ -17,42 +17,49 @@ interface NoticeTalkProps extends CardProps {
 /** What hirer and desk said of a fine or a toll, and the desk's answer. */
 export function NoticeTalk({ hireId, state, lineId, name }: NoticeTalkProps) {
   const { may } = useSignedIn();
-  const [isOpen, setOpen] = useState(false);
+  const [asks, setAsks] = useState<"reply" | "withdraw" | null>(null);
   const talk = talkAbout([lineId], state.entries);
   const last = talk.findLast(({ kind }) => kind === "accept" || kind === "dispute");
   if (last === undefined) return null;
+  const isTakenBack = talk.some(({ kind }) => kind === "withdraw");
+  const acts = isTakenBack ? (["reply"] as const) : (["reply", "withdraw"] as const);
   return (
     <>
-      {last.kind === "dispute" && <strong className="disputed">{t("settling.notice.disputed")}</strong>}
+      {last.kind === "dispute" && !isTakenBack && (
+        <strong className="disputed">{t("settling.notice.disputed")}</strong>
+      )}
       <LineTalk talk={talk} />
       {may.includes("hire.settle") && (
         <div className="row line-acts">
-          <Button
-            look="quiet"
-            onPress={() => setOpen(true)}
-            aria-label={t("settling.notice.replyTo", { name })}
-          >
-            {t("settling.notice.reply")}
-          </Button>
+          {acts.map((act) => (
+            <Button
+              key={act}
+              look="quiet"
+              onPress={() => setAsks(act)}
+              aria-label={t(`settling.notice.${act}To`, { name })}
+            >
+              {t(`settling.notice.${act}`)}
+            </Button>
+          ))}
         </div>
       )}
-      {isOpen && (
+      {asks !== null && (
         <AskDialog
           hireId={hireId}
-          draft={`reply.${lineId}`}
-          title={t("settling.notice.replyTo", { name })}
-          lead={t("settling.notice.replyLead")}
+          draft={`${asks}.${lineId}`}
+          title={t(`settling.notice.${asks}To`, { name })}
+          lead={t(`settling.notice.${asks}Lead`)}
           fields={[field("text", { kind: "text", lines: 3 })]}
-          act={t("settling.send.reply")}
+          act={asks === "withdraw" ? t("settling.notice.withdraw") : t("settling.send.reply")}
           send={(entered) =>
             take(
               client.POST("/api/hires/{id}/settlement/replies", {
                 params: { path: { id: hireId } },
-                body: { lineId, answer: "reply", text: entered.text("text") },
+                body: { lineId, answer: asks, text: entered.text("text") },
               }),
             )
           }
-          onClose={() => setOpen(false)}
+          onClose={() => setAsks(null)}
         />
       )}
     </>

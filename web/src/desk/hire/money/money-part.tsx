@@ -47,10 +47,11 @@ function Book({ page }: PartProps) {
 }
 
 function Sums({ money }: { readonly money: HireMoney }) {
-  const { due, price } = money;
+  const { due, price, disputed } = money;
   const rows = [
     "price",
     ...(due.pence === price.pence ? [] : (["due"] as const)),
+    ...(disputed.pence === 0 ? [] : (["disputed"] as const)),
     "settled",
     "owed",
     "depositDue",
