@@ -62,6 +62,11 @@ async function shoot(on: Page, name: string, path: string): Promise<void> {
   await on.goto(server.url + path);
   // an answer whose body nobody reads keeps the network busy for ever
   await on.waitForLoadState("networkidle", { timeout: 5000 }).catch(() => undefined);
+  await on
+    .getByText(/^One moment/)
+    .first()
+    .waitFor({ state: "detached" })
+    .catch(() => undefined);
   for (const size of SIZES) {
     await on.setViewportSize(size);
     await on.waitForTimeout(150);
@@ -107,6 +112,7 @@ async function shootYard(): Promise<void> {
   await page.getByLabel("Sign-in name").fill(person.login);
   await page.getByLabel("Password").fill(person.password);
   await page.getByRole("button", { name: "Sign in" }).click();
+  await page.getByLabel("Password").waitFor({ state: "detached" });
   const walk = page.locator(".yard-row").first();
   await walk.waitFor();
   const to = await walk.getAttribute("href");
