@@ -1,4 +1,5 @@
-// `npm run shots`: a picture of every screen at phone, tablet and desktop size, into e2e/out.
+// `npm run shots`: a picture of every screen at phone, tablet and desktop size, into e2e/out; with a word after it only of
+// those that have it in their name. `npm run shots -- readme` makes the README's picture again.
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { DEMO_SIGN_INS } from "@setfair/demo";
@@ -102,9 +103,21 @@ async function shootGuide(hire: Hire | undefined): Promise<void> {
   await night.close();
 }
 
+/** The README's picture: a hire that goes today, once the vehicle's rates are learnt from its returns. */
+async function shootReadme(hire: Hire | undefined): Promise<void> {
+  await page.goto(`${server.url}/outcomes`);
+  await page.getByText(/^Of 7 stores/).waitFor({ timeout: 120_000 });
+  await page.setViewportSize({ width: 1366, height: 1130 });
+  await page.goto(`${server.url}/hires/${hire?.id}/now`);
+  await page.getByRole("heading", { name: "Will it last?" }).waitFor();
+  await page.waitForTimeout(1000);
+  await page.screenshot({ path: join(root, "docs", "pictures", "hire.png") });
+}
+
 /** The yard, signed in by its own form. */
 async function shootYard(): Promise<void> {
   // the desk's own sign-in serves the yard too
+  if (only && !"yard-sign-in yard-outbox yard-walk".includes(only)) return;
   await context.clearCookies();
   await page.goto(`${server.url}/yard`);
   await shoot(page, "yard-sign-in", "/yard");
@@ -138,6 +151,7 @@ try {
   const vehicles = (await (await page.request.get(`${server.url}/api/vehicles`)).json()) as {
     vehicles: { id: string }[];
   };
+  if (only === "readme") await shootReadme(hires.find(({ stage }) => stage === "booked"));
   await shoot(page, "today", "/");
   for (const path of PAGES) await shoot(page, path.replace("/", "-"), `/${path}`);
   const [vehicle] = vehicles.vehicles;
