@@ -144,6 +144,10 @@ describe("out against back", () => {
 
   it("tells which checks nobody made", () => {
     expect(compare([], [count(3)]).missing).toEqual(["fuel.gauge", "waste.isEmpty"]);
+    const missing = (back: ConditionRecord[]) =>
+      compareCondition([], back, round).findings.filter(({ code }) => code === "condition.missing");
+    expect(missing([count(3)])).toMatchObject([{ severity: "unchecked", facts: { count: 2 } }]);
+    expect(missing([count(3), reading(1), look("same")])).toEqual([]);
   });
 });
 

@@ -61,6 +61,8 @@ describe("the fault finder", () => {
     const hirer = ask("lpg.nothingLights").result!;
     expect(hirer.plan.map(({ check }) => check)).not.toContain("lpg.lookAtRegulator");
     expect(hirer.leftForTrained).toEqual(["lpg.lookAtRegulator"]);
+    const answers = [{ check: "lpg.lookAtRegulator", answer: "notIt" as const }];
+    expect(ask("lpg.nothingLights", { hands: "trained", answers }).result?.leftForTrained).toEqual([]);
   });
 
   it("ends with what was found, and names only what that check can find", () => {
@@ -137,5 +139,10 @@ describe("what the stores hold now", () => {
   it("grows as the level falls", () => {
     const falling = [60, 30, 10, 5, 1].map((p50) => chance("empty", p50 / 2, p50, p50 * 2));
     expect(falling).toEqual(falling.toSorted((a, b) => a - b));
+    const rising = [40, 70, 90, 95, 99].map((p50) => chance("full", p50 - 20, p50, p50 + 1));
+    expect(rising).toEqual(rising.toSorted((a, b) => a - b));
+    expect(rising.at(-1)).toBeGreaterThan(0.5);
+    // 0, 2.5 and 10 L of 100 L are left; the last 5 L are a third of the way from the middle to the ninth tenth
+    expect(chance("full", 90, 97.5, 100)).toBeCloseTo(0.5 + 0.4 / 3, 9);
   });
 });
