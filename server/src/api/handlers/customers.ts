@@ -29,7 +29,7 @@ export const customerHandlers = {
         (field) => (before as Record<string, unknown>)[field] !== after[field],
       );
       // which, never what: the audit outlives an erasure
-      await audit("customer.changed", { fields });
+      await audit("hire.customerChanged", { fields });
     }),
 
   async eraseCustomer({ context, signed, params }) {

@@ -6,6 +6,7 @@ import { Button, NumberField } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { useDraft } from "../../use-draft.ts";
+import { unlessChanged } from "../unless-changed.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import { LoadAnswer } from "./load-answer.tsx";
 import { emptyLoad } from "./load-draft.ts";
@@ -23,7 +24,13 @@ export default function LoadPart({ page }: PartProps) {
   const [chosen, choose] = useState<string | null>(null);
   const answer = useLoadAnswer(page, draft.value);
   const save = useHireAct(
-    (plan: Plan) => take(client.PUT("/api/hires/{id}/load", { params: { path: { id } }, body: plan })),
+    (plan: Plan) =>
+      unlessChanged(
+        id,
+        draft,
+        (now) => now.load?.plan ?? emptyLoad(now),
+        () => take(client.PUT("/api/hires/{id}/load", { params: { path: { id } }, body: plan })),
+      ),
     draft.done,
   );
   if (page.vehicle === null) return <p className="card">{t("load.needsVehicle")}</p>;

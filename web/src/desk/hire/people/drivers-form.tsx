@@ -7,6 +7,7 @@ import { KeepRow } from "../../keep-row.tsx";
 import { replaced } from "../../replaced.ts";
 import { useSignedIn } from "../../session.ts";
 import { useDraft } from "../../use-draft.ts";
+import { unlessChanged } from "../unless-changed.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import { DriverFields } from "./driver-fields.tsx";
 
@@ -34,7 +35,14 @@ export function DriversForm({ page }: PartProps) {
   const draft = useDraft<readonly Driver[]>(`drivers.${id}`, page.drivers);
   const { value, set } = draft;
   const save = useHireAct(
-    () => take(client.PUT("/api/hires/{id}/drivers", { params: { path: { id } }, body: { drivers: value } })),
+    () =>
+      unlessChanged(
+        id,
+        draft,
+        ({ drivers }) => drivers,
+        () =>
+          take(client.PUT("/api/hires/{id}/drivers", { params: { path: { id } }, body: { drivers: value } })),
+      ),
     draft.done,
   );
   const setOne = (place: number, next: Driver | null) => set(replaced(value, place, next));

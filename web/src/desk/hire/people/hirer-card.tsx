@@ -9,7 +9,8 @@ import { KeepRow } from "../../keep-row.tsx";
 import { queries } from "../../query-client.ts";
 import { useSignedIn } from "../../session.ts";
 import { useDraft } from "../../use-draft.ts";
-import { type PartProps, useHireAct } from "../use-hire.ts";
+import { unlessChanged } from "../unless-changed.ts";
+import { type HirePageData, type PartProps, useHireAct } from "../use-hire.ts";
 
 const FIELDS = [
   { name: "name", type: "text" },
@@ -18,18 +19,27 @@ const FIELDS = [
 ] as const;
 const OVER: readonly string[] = ["closed", "lost", "cancelled", "noShow"];
 
+const fieldsOf = ({ customer: { name, telephone, email, address = "" } }: HirePageData) => ({
+  name,
+  telephone,
+  email,
+  address,
+});
+
 /** Who hires, as papers and notices name them; put right at any time. */
 export function HirerCard({ page }: PartProps) {
   const { id, stage } = page.hire;
   const { may } = useSignedIn();
   const [isErasing, setErasing] = useState(false);
-  const { name, telephone, email, address = "" } = page.customer;
-  const draft = useDraft(`customer.${id}`, { name, telephone, email, address });
+  const { name } = page.customer;
+  const draft = useDraft(`customer.${id}`, fieldsOf(page));
   const { value, set } = draft;
   const save = useHireAct(() => {
     const { address: where, ...rest } = value;
     const body = where.trim() === "" ? rest : { ...rest, address: where };
-    return take(client.PUT("/api/hires/{id}/customer", { params: { path: { id } }, body }));
+    return unlessChanged(id, draft, fieldsOf, () =>
+      take(client.PUT("/api/hires/{id}/customer", { params: { path: { id } }, body })),
+    );
   }, draft.done);
   if (name === "") return null;
   return (

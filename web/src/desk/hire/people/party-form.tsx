@@ -6,6 +6,7 @@ import { FailureNote } from "../../failure-note.tsx";
 import { KeepRow } from "../../keep-row.tsx";
 import { replaced } from "../../replaced.ts";
 import { useDraft } from "../../use-draft.ts";
+import { unlessChanged } from "../unless-changed.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 
 type Party = Schemas["Party"];
@@ -24,7 +25,13 @@ export function PartyForm({ page }: PartProps) {
   const { id } = page.hire;
   const draft = useDraft<Party>(`party.${id}`, page.party);
   const save = useHireAct(
-    () => take(client.PUT("/api/hires/{id}/party", { params: { path: { id } }, body: draft.value })),
+    () =>
+      unlessChanged(
+        id,
+        draft,
+        ({ party }) => party,
+        () => take(client.PUT("/api/hires/{id}/party", { params: { path: { id } }, body: draft.value })),
+      ),
     draft.done,
   );
   const { value, set } = draft;
