@@ -60,9 +60,13 @@ export function shareOfDay(windows: readonly Window[], clockH: number, dtH: numb
   const from = clockH - dtH / 2;
   const to = from + dtH;
   let share = 0;
-  for (const window of windows) {
-    const overlap = Math.min(to, window.toH) - Math.max(from, window.fromH);
-    if (overlap > 0) share += (window.share * overlap) / (window.toH - window.fromH);
+  for (let k = 0; k < windows.length; k++) {
+    const window = windows[k]!;
+    const { fromH, toH } = window;
+    // most steps lie outside: asked many times in each
+    if (to <= fromH || from >= toH) continue;
+    const overlap = Math.min(to, toH) - Math.max(from, fromH);
+    share += (window.share * overlap) / (toH - fromH);
   }
   return share;
 }
@@ -100,8 +104,8 @@ export function postFiller(
         post === undefined || postAmperes <= 0 ? mostW : post.stageW(postAmperes, isCold);
       cold = Math.min(mostW, stageW(true)) / fullW;
       warm = Math.min(mostW, stageW(false)) / fullW;
+      filledAt = postAmperes;
     }
-    filledAt = postAmperes;
     for (let i = 0; i < limit.length; i++) limit[i] = outsideC[i]! < COLD_OUTSIDE_C ? cold : warm;
   };
 }

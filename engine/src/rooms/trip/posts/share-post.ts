@@ -29,9 +29,23 @@ export function sharePosts(
     }
     return found;
   };
-  return (id) => ({
-    stageW: (postAmperes, isCold) => stagesAt(postAmperes, isCold).get(id) ?? Number.POSITIVE_INFINITY,
-  });
+  const stageOf = (id: string, postAmperes: number, isCold: boolean) =>
+    stagesAt(postAmperes, isCold).get(id) ?? Number.POSITIVE_INFINITY;
+  return (id) => {
+    // asked at every step of a stop, always of the same post
+    let of = Number.NaN;
+    let [coldW, warmW] = [0, 0];
+    return {
+      stageW: (postAmperes, isCold) => {
+        if (postAmperes !== of) {
+          of = postAmperes;
+          coldW = stageOf(id, postAmperes, true);
+          warmW = stageOf(id, postAmperes, false);
+        }
+        return isCold ? coldW : warmW;
+      },
+    };
+  };
 }
 
 function sizeAll(
