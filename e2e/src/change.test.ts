@@ -130,7 +130,7 @@ test("another vehicle on the morning of a ferry: all that hangs on the plate is 
     .waitFor();
   const cannot = sheet().locator("section", { hasText: /Cannot be had before the crossing leaves/ });
   await cannot.getByText(/VE103\) or registration document|VE103\) for/).waitFor();
-  expect(await cannot.locator("li").count()).toBeGreaterThan(1);
+  await expect.poll(() => cannot.locator("li").count()).toBeGreaterThan(1);
   const can = sheet().locator("section", { hasText: /can be done before it/ });
   await can.getByText(/Sign the agreement/).waitFor();
   await can.getByText(/Tell the insurer/).waitFor();

@@ -29,7 +29,7 @@ test("days are taken by keyboard, and an enquiry begins with them and the vehicl
   await expect.poll(() => cursor().getAttribute("aria-label")).toMatch(/free/);
   await press("Shift+ArrowRight", 3);
   await desk.getByRole("button", { name: "Enquiry for these days" }).waitFor();
-  expect(await desk.locator('[role="gridcell"][aria-selected="true"]').count()).toBe(4);
+  await expect.poll(() => desk.locator('[role="gridcell"][aria-selected="true"]').count()).toBe(4);
   expect(await axeViolations(desk)).toEqual([]);
   await desk.getByRole("button", { name: "Enquiry for these days" }).click();
   await desk.getByRole("heading", { name: /Can we take/ }).waitFor();

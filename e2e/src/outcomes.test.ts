@@ -33,7 +33,7 @@ test("the page fills itself, and a rate opens to where it comes from", async () 
   await desk.getByRole("option", { name: /^Heron/ }).click();
   await expect.poll(() => desk.getByRole("button", { name: /^Curlew, Fuel/ }).count()).toBe(0);
   await desk.setViewportSize({ width: 320, height: 700 });
-  expect(await desk.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
+  await expect.poll(() => desk.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
   await desk.setViewportSize({ width: 1366, height: 768 });
 });
 

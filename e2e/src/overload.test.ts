@@ -50,6 +50,7 @@ test("an overload cannot go, and nobody may let it pass", async () => {
   expect(await axeViolations(desk)).toEqual([]);
   await openPart(desk, "Now");
   const masses = part().locator("li, section", { hasText: "Masses and axles" }).last();
+  await masses.waitFor();
   expect(await masses.getByRole("button", { name: "Let it pass" }).count()).toBe(0);
 });
 

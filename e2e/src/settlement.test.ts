@@ -154,7 +154,7 @@ test("nothing is settled before the second look, and of two readings whoever sig
 
 test("a mark is decided with both sides in sight, its estimate charged at what is left of the part", async () => {
   const mark = part().locator("li.line-box", { hasText: "Tear" });
-  expect(await mark.locator(".evidence-side img").count()).toBe(2);
+  await expect.poll(() => mark.locator(".evidence-side img").count()).toBe(2);
   await mark.getByText("hirer", { exact: true }).click();
   await mark.getByLabel("On what evidence").fill("Whole on the photograph when it left.");
   await mark.getByLabel("Incident").fill("Wind on Saturday");

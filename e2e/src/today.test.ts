@@ -41,7 +41,7 @@ test("with 14 out and 12 back every blocker is seen at 1366 × 768 without scrol
     day,
   );
   expect(answer.blockers.length).toBeGreaterThanOrEqual(14);
-  expect(await rows.count()).toBe(answer.blockers.length);
+  await expect.poll(() => rows.count()).toBe(answer.blockers.length);
   mkdirSync(join(root, "e2e", "out"), { recursive: true });
   await desk.screenshot({ path: join(root, "e2e", "out", "today-full.png") });
   expect(await desk.evaluate(() => window.scrollY)).toBe(0);

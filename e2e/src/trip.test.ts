@@ -96,7 +96,6 @@ test("the trip says what its post can do, what moves the answer, and takes a for
 
   expect(await axeViolations(desk)).toEqual([]);
   await desk.setViewportSize({ width: 320, height: 700 });
-  await desk.waitForTimeout(300);
-  expect(await desk.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+  await expect.poll(() => desk.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
   expect(errors).toEqual([]);
 });

@@ -222,10 +222,15 @@ test("the hirer enters what the panel shows with no signal, and the phone runs t
   await phone.getByText("You smell gas").waitFor();
   await browser.context.setOffline(false);
   await phone.reload();
-  await desk.waitForTimeout(2000);
+  const readings = async () => {
+    await openHire();
+    return desk
+      .getByText(/readings? from the hirer/)
+      .first()
+      .textContent();
+  };
+  await expect.poll(readings, { timeout: 20_000, interval: 500 }).toMatch(/^1 reading/);
   await phone.close();
-  await openHire();
-  await desk.getByText("1 reading from the hirer").waitFor();
 });
 
 test("the hirer adds a mark that both missed, with no signal, and the desk has it when there is", async () => {
@@ -242,7 +247,7 @@ test("the hirer adds a mark that both missed, with no signal, and the desk has i
   await phone.getByRole("link", { name: /Something we both missed/ }).click();
   // touched on the drawing, then all the rest
   await phone.locator(".missed-drawing svg").click();
-  expect(await phone.getByLabel("On which part?").inputValue()).not.toBe("");
+  await expect.poll(() => phone.getByLabel("On which part?").inputValue()).not.toBe("");
   await phone.getByRole("button", { name: "Add it to the record" }).click();
   await phone.getByText("Choose what it is.").first().waitFor();
   await expectCleanPage(phone);
