@@ -228,6 +228,7 @@ function frost({ input, systems }: TripPlan, { spread, cabinLeast }: TripRecorde
       sources: [],
       mends: [
         { code: "trip.heatAtNight", facts: {} },
+        { code: "trip.pumpOffAtNight", facts: {} },
         { code: "trip.drainWater", facts: {} },
       ],
     },

@@ -13,12 +13,10 @@ import {
   shareOfDay,
   type Window,
 } from "../running.ts";
+import { COLD_C, isEmptied, opens, startFrostValve, WATER_WH_L_K } from "./frost-valve.ts";
 import type { HotWaterSpec } from "./spec.ts";
 
-/** heat capacity of water, Wh per litre and kelvin (4.186 kJ/kgK) */
-const WATER_WH_L_K = 1.163;
-/** temperature of the water that flows in, and of mixed water at the tap, °C: common practice, no source */
-const COLD_C = 10;
+/** temperature of mixed water at the tap, °C: common practice, no source */
 const MIXED_C = 38;
 /** hotter than any setting */
 const TOP_C = 85;
@@ -64,7 +62,8 @@ function startHeating(spec: HotWaterSpec, { n, dtH, setting, post, elementWh }: 
     const level = view.level("hotWaterHeat");
     let isCold = false;
     for (let i = 0; i < n; i++) {
-      const missing = easeInto(0, target - level[i]!, eased) / full;
+      const isDry = isEmptied(spec, level[i]!);
+      const missing = isDry ? 0 : easeInto(0, target - level[i]!, eased) / full;
       demand[i] = missing > 0 ? Math.min(missing, 1) : 0;
       if (missing > 0) isCold = true;
       if (elementWh !== undefined) elementWh[i] = Math.min(demand[i]!, electric.limit[i]!) * full;
@@ -106,7 +105,7 @@ function keepWarm(spec: HotWaterSpec, { n, dtH }: PhysicsContext): Keeping {
         // what was there at the start of the step cools towards the cabin; what came in is new
         const before = level[i]! - netIn[i]!;
         const cabin = Math.max(0, cabinC[i]!) * whPerK;
-        loss[i] = (before - cabin) * (1 - decay);
+        loss[i] = opens(spec, view, cabinC[i]!) ? level[i]! : (before - cabin) * (1 - decay);
       }
     },
   };
@@ -121,12 +120,16 @@ function mainsOf(spec: HotWaterSpec, setting: Setting): MainsUse {
   return { loads: [{ stagesW: [spec.electricW], lasts: "hours", instead, wanted: "always" }] };
 }
 
-/** The store of hot water: heat above 0 °C, drawn by habit, made by electricity first where the pitch gives it, then gas or diesel. Settings of the hire: `on`, `setC` (50), `source`, `litresPerPersonDay`. */
+/** The store of hot water: heat above 0 °C, drawn by habit, made by electricity first where the pitch gives it, then gas or diesel; emptied by its frost valve. Settings of the hire: `on`, `setC` (50), `source`, `litresPerPersonDay`, `pumpOffAtNight` (false). */
 export const physics: SystemPhysics<HotWaterSpec> = {
   stores: (spec) => [
     { store: "hotWaterHeat", capacity: TOP_C * WATER_WH_L_K * spec.litres, initial: COLD_C / TOP_C },
   ],
-  start: (spec, context) => [startHeating(spec, context), startUse(spec, context)],
+  start: (spec, context) => [
+    startHeating(spec, context),
+    startUse(spec, context),
+    ...startFrostValve(spec, context),
+  ],
   keep: keepWarm,
   mains: mainsOf,
 };
