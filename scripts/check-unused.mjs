@@ -1,4 +1,4 @@
-// What nobody asks for: messages of the catalogue and classes of the style sheets that no source names.
+// What nobody asks for: messages of the catalogue, classes and variables of the style sheets that no source names.
 // A name put together from pieces counts when each piece stands somewhere in the sources or the data.
 import { readFileSync } from "node:fs";
 import { join, relative } from "node:path";
@@ -83,8 +83,20 @@ for (const path of all.filter((name) => name.endsWith(".css"))) {
       problems.push(`${relative(root, path)}: nothing has the class ${name}`);
 }
 
+const sheets = all
+  .filter((name) => name.endsWith(".css"))
+  .map((path) => readFileSync(path, "utf8"))
+  .join("\n");
+const spoken = [
+  sheets,
+  ...all.filter((name) => /\.tsx?$/.test(name)).map((path) => readFileSync(path, "utf8")),
+].join("\n");
+const used = new Set([...spoken.matchAll(/var\(\s*(--[\w-]+)/g)].map(([, name]) => name));
+for (const [, name] of sheets.matchAll(/^\s*(--[\w-]+):/gm))
+  if (!used.has(name)) problems.push(`nobody uses ${name} of the style sheets`);
+
 for (const problem of problems) console.error(problem);
 console.log(
-  problems.length === 0 ? "every message and every class is asked for" : `${problems.length} unused`,
+  problems.length === 0 ? "every message, class and variable is asked for" : `${problems.length} unused`,
 );
 process.exit(problems.length === 0 ? 0 : 1);
