@@ -3,11 +3,12 @@ import { leadAcidCapacityChangePct, restVoltageV, runTimeH } from "../formulas/b
 import { cordVoltageDropV } from "../formulas/cable.ts";
 import { vapourPressureBar } from "../formulas/lpg.ts";
 import { cellTemperatureC, panelPowerW } from "../formulas/solar.ts";
+import { applies } from "./contract.ts";
 import { inletPowerW } from "./hook-up/physics.ts";
 import { capacityFactor, NOMINAL_V, peukertFactor } from "./leisure-battery/physics.ts";
 import { readBattery, stateOfCharge } from "./leisure-battery/read-battery.ts";
-import { drawOffKgH, FLOW_STOPS_C } from "./lpg/physics.ts";
-import { parseSpec } from "./registry.ts";
+import { drawOffKgH, FLOW_STOPS_C, wettedKg } from "./lpg/physics.ts";
+import { type ParsedSpec, parseSpec, systemModule } from "./registry.ts";
 import { shareOfDay } from "./running.ts";
 import { panelW } from "./solar/physics.ts";
 
@@ -22,6 +23,11 @@ const gas = (fuel: string) =>
     tareKgEach: 8,
     hoseDate: "2024-01-01",
   });
+
+const readOf = (kind: "cassetteToilet", spec: ParsedSpec, pct: number) => {
+  const { physics } = systemModule(kind);
+  return applies(physics) ? (physics.read?.(spec, pct, "%", null) ?? null) : null;
+};
 
 describe("the physics of the systems agrees with the formula book", () => {
   it("empties a battery in the hours of the hour-rated Peukert form", () => {
@@ -70,6 +76,24 @@ describe("the physics of the systems agrees with the formula book", () => {
     expect(drawOffKgH(propane, 0, 0.3)).toBeLessThan(drawOffKgH(propane, 0, 1));
     // a 6 kg cylinder feeds a 4 kW heater at 0 °C
     expect(drawOffKgH(propane, 0, 1)).toBeGreaterThan(4 / 12.87);
+  });
+
+  it("draws from one cylinder after the other, and from a full one beside it only where it changes over by itself", () => {
+    const two = (automaticChangeOver: boolean) => ({ ...gas("propane"), automaticChangeOver });
+    const byHand = [12, 9, 6.3, 6, 3, 0.1].map((kg) => wettedKg(two(false), kg));
+    for (const [k, kg] of [6, 3, 0.9, 6, 3, 0.9].entries()) expect(byHand[k]).toBeCloseTo(kg, 9);
+    expect(wettedKg(two(true), 6.3)).toBeCloseTo(6.9, 9);
+    // the last one has none beside it
+    expect(wettedKg(two(true), 3)).toBeCloseTo(3, 9);
+  });
+
+  it("takes the panel's reading of a toilet with a spare for the cassette in use, whichever that is", () => {
+    const toilet = (spareCassettes: number) => parseSpec("cassetteToilet", { litres: 18, spareCassettes });
+    const read = (spares: number) => readOf("cassetteToilet", toilet(spares), 50);
+    expect(read(0)!.level).toBeCloseTo(9, 9);
+    // half of it, and none or one that is full beside it
+    expect(read(1)!.level).toBeCloseTo(9 + 9, 9);
+    expect(read(1)!.sd).toBeGreaterThan(9);
   });
 
   it("says nothing from the voltage of a lithium battery", () => {

@@ -54,6 +54,36 @@ describe("facts of the trade, common practice without a source", () => {
     expect(days).toBeLessThan(4.2);
   });
 
+  it("a spare cassette doubles that, and the forecast tells when to change", () => {
+    const { trip, ...input } = newYearMountains();
+    const with_ = (spareCassettes: number): TripInput => ({
+      ...input,
+      vehicle: {
+        ...van,
+        systems: van.systems.map((system) =>
+          system.id === "toilet" ? { ...system, spec: { spareCassettes } } : system,
+        ),
+      },
+      trip: {
+        ...trip,
+        return: "2027-01-08T16:00",
+        stops: [{ ...trip.stops[0]!, leave: "2027-01-08T11:00" }],
+      },
+    });
+    const days = (spares: number) =>
+      (Date.parse(`${storeOf(with_(spares), "cassette").trouble.p50At}Z`) - Date.parse(`${trip.depart}Z`)) /
+      86_400_000;
+    expect(days(1) / days(0)).toBeGreaterThan(1.8);
+    expect(days(1) / days(0)).toBeLessThan(2.3);
+    const change = forecastTrip(plain(with_(1))).findings.find(({ code }) => code === "trip.cassetteChange")!;
+    const at = Date.parse(`${change.facts.at}Z`);
+    const full = Date.parse(`${storeOf(with_(0), "cassette").trouble.p50At}Z`);
+    expect(Math.abs(at - full)).toBeLessThan(3 * 3_600_000);
+    expect(forecastTrip(plain(with_(0))).findings.map(({ code }) => code)).not.toContain(
+      "trip.cassetteChange",
+    );
+  });
+
   it("on a 16 A post electric stages of 1 and 2 kW both run; 2 kW hold a van without gas on a mild night, 1 kW nearly", () => {
     const gasKg = (input: TripInput, electricW: number, settings: TripInput["trip"]["settings"] = {}) => {
       const systems = van.systems.map((system) =>

@@ -14,6 +14,7 @@ export function findLowNotes(plan: TripPlan, forecast: TripForecast): Finding[] 
   return forecast.stores.flatMap((store) => [
     ...intoReserve(plan, forecast, store),
     ...changeOverAtNight(plan, forecast, store),
+    ...changeCassette(plan, forecast, store),
   ]);
 }
 
@@ -82,6 +83,34 @@ function changeOverAtNight(
       facts: { at, each: figure(each, "kg", "-", {}, "declared") },
       sources: [],
       mends: [{ code: "trip.changeOverInTheEvening", facts: {} }],
+    },
+  ];
+}
+
+/** With a spare aboard: when, in the middle life, the cassette in use is full and somebody changes it. */
+function changeCassette(
+  { systems }: TripPlan,
+  { axis }: TripForecast,
+  { store, band }: StoreForecast,
+): Finding[] {
+  if (store !== "cassette") return [];
+  const toilet = systems.find(
+    ({ kind, spec }) => kind === "cassetteToilet" && Number(spec.spareCassettes) > 0,
+  );
+  if (toilet === undefined) return [];
+  const each = Number(toilet.spec.litres);
+  const hour = band.p50.findIndex((litres) => litres >= each);
+  if (hour < 0) return [];
+  return [
+    {
+      code: "trip.cassetteChange",
+      gate: "resources",
+      severity: "note",
+      basis: "physics",
+      about: toilet.id,
+      facts: { at: axis.at[hour]!, each: figure(each, "L", "-", {}, "declared") },
+      sources: [],
+      mends: [{ code: "trip.swapCassette", facts: {} }],
     },
   ];
 }

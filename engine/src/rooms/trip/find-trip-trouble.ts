@@ -146,12 +146,8 @@ function hasColdNight({ stops }: TripForecast): boolean {
 const isOffPost = ({ stops }: TripPlan["input"]["trip"]) =>
   stops.some(({ acts, pitch }) => !acts.includes("plugIn") || pitch.postAmperes === 0);
 
-/** A spare is not counted in the forecast: somebody has to carry it in and have it aboard empty. */
-const hasSpareCassette = (systems: TripPlan["systems"]) =>
-  systems.some(({ spec }) => Number(spec.spareCassettes ?? 0) > 0);
-
 function mendsFor(
-  { input, systems, timeline }: TripPlan,
+  { input, timeline }: TripPlan,
   store: StoreForecast,
   at: string | null,
   isCold: boolean,
@@ -186,11 +182,7 @@ function mendsFor(
     case "wasteWater":
       return [...without("emptyWaste", "trip.emptyWaste"), plain("trip.addServicePoint")];
     case "cassette":
-      return [
-        ...without("emptyCassette", "trip.emptyCassette"),
-        ...(hasSpareCassette(systems) ? [plain("trip.swapCassette")] : []),
-        plain("trip.addServicePoint"),
-      ];
+      return [...without("emptyCassette", "trip.emptyCassette"), plain("trip.addServicePoint")];
     case "fuel":
       return [plain("trip.fillFuel")];
     case "def":

@@ -43,9 +43,22 @@ function startToilet(spec: CassetteToiletSpec, { n, dtH, people, setting }: Phys
   });
 }
 
-/** The toilet by habit; without flush water it is used dry. Settings of the hire: `shareAboard` (0.8). */
+/** All cassettes aboard, L: whoever finds the one in use full changes to an empty one. */
+const holdsL = ({ litres, spareCassettes }: CassetteToiletSpec) => litres * (1 + spareCassettes);
+
+/** The panel shows the cassette in use; how many stand full beside it nobody sees, so each number counts alike. */
+function readCassette(spec: CassetteToiletSpec, value: number, unit: string, sd: number | null) {
+  const inUse = readTank(spec.litres, "L", value, unit, sd);
+  if (inUse === null || spec.spareCassettes === 0) return inUse;
+  const { litres, spareCassettes: spares } = spec;
+  // of a number from 0 to the spares, all alike
+  const changedSd = litres * Math.sqrt(((spares + 1) ** 2 - 1) / 12);
+  return { level: inUse.level + (litres * spares) / 2, sd: Math.hypot(inUse.sd, changedSd) };
+}
+
+/** The toilet by habit; without flush water it is used dry; spare cassettes count. Settings of the hire: `shareAboard` (0.8). */
 export const physics: SystemPhysics<CassetteToiletSpec> = {
-  stores: (spec) => [{ store: "cassette", capacity: spec.litres, initial: 0 }],
+  stores: (spec) => [{ store: "cassette", capacity: holdsL(spec), initial: 0 }],
   start: (spec, context) => [startToilet(spec, context)],
-  read: (spec, value, unit, sd) => readTank(spec.litres, "L", value, unit, sd),
+  read: readCassette,
 };

@@ -32,11 +32,19 @@ export function drawOffKgH(spec: LpgSpec, lockerC: number, filledShare: number):
   return (heatW * 3.6) / latentHeatKJkg(spec.fuel, FLOW_STOPS_C[spec.fuel]);
 }
 
+/**
+ * Gas that wets the wall, kg of a cylinder, of those fitted: one is used after the other. By hand only the one in use
+ * gives gas until it is empty and somebody changes it; where it changes over by itself a full one beside it helps out.
+ */
+export function wettedKg({ kgEach, automaticChangeOver }: LpgSpec, levelKg: number): number {
+  const full = Math.ceil(levelKg / kgEach - 1e-9) - 1;
+  const inUse = Math.max(levelKg - full * kgEach, LEAST_WETTED * kgEach);
+  return automaticChangeOver && full > 0 ? inUse + kgEach : inUse;
+}
+
 function keepGas(spec: LpgSpec, { n, dtH }: PhysicsContext): Keeping {
-  const capacity = contentKg(spec);
   const stops = FLOW_STOPS_C[spec.fuel];
-  const perKelvin = (drawOffKgH(spec, stops + 1, 1) * dtH) / capacity;
-  const least = LEAST_WETTED * capacity;
+  const perKelvin = (drawOffKgH(spec, stops + 1, 1) * dtH) / spec.kgEach;
   return {
     store: "lpg",
     limitOut: (view, mostOut) => {
@@ -44,14 +52,13 @@ function keepGas(spec: LpgSpec, { n, dtH }: PhysicsContext): Keeping {
       const { outsideC } = view;
       for (let i = 0; i < n; i++) {
         const driving = outsideC[i]! - stops;
-        const wetted = Math.max(level[i]!, least);
-        mostOut[i] = driving > 0 ? perKelvin * wetted * driving : 0;
+        mostOut[i] = driving > 0 ? perKelvin * wettedKg(spec, level[i]!) * driving : 0;
       }
     },
   };
 }
 
-/** Bottled gas. The store is what the fitted cylinders hold; a refillable one holds its 80 % fill. The locker is as cold as outside. */
+/** Bottled gas. The store is what all fitted cylinders hold, the spare too; a refillable one holds its 80 % fill. The locker is as cold as outside. */
 export const physics: SystemPhysics<LpgSpec> = {
   stores: (spec) => [{ store: "lpg", capacity: contentKg(spec), initial: 1 }],
   keep: keepGas,
