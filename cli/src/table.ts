@@ -1,6 +1,6 @@
 const LONGEST_RULE = 60;
 
-export interface TableLook {
+interface TableLook {
   /** columns that stand to the right */
   readonly right?: readonly number[];
   /** most letters of a column; longer texts go on in the next line */

@@ -29,7 +29,7 @@ export interface MattersProps {
 export function Matters({ hirer, guide, onPanel = false }: MattersProps) {
   const { forecast, running, failed, readings, waiting } = hirer;
   const now = civilNow(guide.trip?.timeZone ?? "UTC");
-  const most = forecast === null ? null : whatMatters(forecast, now);
+  const most = forecast === null ? null : whatMatters(forecast, now, guide.trip);
   return (
     <section
       className={most !== null && most.kind !== "lasts" ? "card matters matters-trouble" : "card matters"}

@@ -35,6 +35,24 @@ describe("what matters most", () => {
     });
   });
 
+  it("sends nobody to a pitch where nothing can be done", () => {
+    const stores = [store("cassette", 0.7, "2026-07-06T05:00")];
+    const pitch = {
+      postAmperes: 10,
+      freshWater: true,
+      wasteDrain: true,
+      cassettePoint: true,
+      lpgExchange: false,
+    };
+    const trip = (...points: readonly boolean[]) => ({
+      stops: points.map((cassettePoint) => ({ pitch: { ...pitch, cassettePoint } })) as never,
+    });
+    const at = (some: ReturnType<typeof trip>) => whatMatters(forecast(stores), "2026-07-03T18:00", some);
+    expect(at(trip(true, true))).toMatchObject({ stop: "Ullapool" });
+    expect(at(trip(true, false))).toMatchObject({ stop: "Aviemore" });
+    expect(at(trip(false, false))).toMatchObject({ stop: null });
+  });
+
   it("says of a trouble that most likely was before now that nobody has looked", () => {
     const stores = [store("battery12", 0.7, "2026-07-06T05:00")];
     expect(whatMatters(forecast(stores), "2026-07-06T08:00")).toMatchObject({

@@ -1,4 +1,27 @@
 import type { StoreForecast, TripForecast } from "@setfair/engine/trip";
+import type { Guide } from "../offline/database.ts";
+
+type Trip = NonNullable<Guide["trip"]>;
+type Pitch = Trip["stops"][number]["pitch"];
+
+/** Whether something can be done for a store on a pitch; what is had on the way can be done anywhere. */
+function servesThere(store: StoreForecast["store"], pitch: Pitch): boolean {
+  switch (store) {
+    case "battery12":
+    case "tractionBattery":
+      return pitch.postAmperes > 0;
+    case "lpg":
+      return pitch.lpgExchange;
+    case "freshWater":
+      return pitch.freshWater;
+    case "wasteWater":
+      return pitch.wasteDrain;
+    case "cassette":
+      return pitch.cassettePoint;
+    default:
+      return true;
+  }
+}
 
 /** What the hirer should know first. */
 export type WhatMatters =
@@ -44,9 +67,13 @@ function atItsEnd(forecast: TripForecast, now: string): StoreForecast | undefine
 
 /**
  * What was read at its end just now; else the store that is most likely in trouble before the return, the
- * earlier one on a tie. `now` is civil time in the trip's zone.
+ * earlier one on a tie. `now` is civil time in the trip's zone; the pitches of the trip say where something can be done.
  */
-export function whatMatters(forecast: TripForecast, now: string): WhatMatters {
+export function whatMatters(
+  forecast: TripForecast,
+  now: string,
+  trip: Pick<Trip, "stops"> | null = null,
+): WhatMatters {
   const ended = atItsEnd(forecast, now);
   if (ended !== undefined) return { kind: "now", store: ended.store };
   const worst = forecast.stores
@@ -55,7 +82,13 @@ export function whatMatters(forecast: TripForecast, now: string): WhatMatters {
   if (worst === undefined) return { kind: "lasts", chanceIn100: inHundred(forecast.lastsChance) };
   const by = timeOf(worst);
   // the last place before the trouble where something can still be done
-  const stop = forecast.stops.filter(({ arrive, leave }) => arrive <= by && leave >= now).at(-1);
+  const serves = (k: number) => {
+    const pitch = trip?.stops[k]?.pitch;
+    return pitch === undefined || servesThere(worst.store, pitch);
+  };
+  const stop = forecast.stops
+    .filter(({ arrive, leave }, k) => arrive <= by && leave >= now && serves(k))
+    .at(-1);
   return {
     kind: "trouble",
     store: worst.store,

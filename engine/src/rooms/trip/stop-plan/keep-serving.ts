@@ -11,7 +11,7 @@ const WORKS_BELOW = 0.2;
 const SERVED: ReadonlySet<Group> = new Set<Group>(["water", "waste", "cassette"]);
 
 /** Stores that are in trouble too often whatever the plan does. */
-export function hopelessStores(liver: TripLiver, trip: Trip): readonly StoreId[] {
+function hopelessStores(liver: TripLiver, trip: Trip): readonly StoreId[] {
   const { byStore } = liver.live(trip);
   return [...byStore].filter(([, chance]) => chance >= WORKS_BELOW).map(([id]) => id);
 }
