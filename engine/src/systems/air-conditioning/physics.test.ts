@@ -22,14 +22,14 @@ function start(setting: Readonly<Record<string, number | string>> = {}) {
 
 const demandAt = (seen: StepView, setting = {}) => {
   const running = start(setting);
-  running.prepare(seen);
+  running.prepare(seen, running.demand);
   return running.demand[0]!;
 };
 
 describe("the air conditioner", () => {
   it("takes out just the heat that brings the cabin to its setting", () => {
     const running = start();
-    running.prepare(view(27));
+    running.prepare(view(27), running.demand);
     // one kelvin too warm and the sun of the step: 250 + 30 W h of the 500 that it can take out
     expect(running.demand[0]! * running.modes[0]!.needs[1]![0]!).toBeCloseTo(280, 9);
     expect(running.demand[0]! * running.modes[0]!.needs[0]![0]!).toBeCloseTo((280 * 800) / 2000, 9);
