@@ -1,6 +1,9 @@
-import { readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { hashJson, makeReceipt, makeRecord, type Receipt, sha256Hex } from "@setfair/records";
+import { hashPassword, openDatabase } from "@setfair/server";
 import { describe, expect, it } from "vitest";
 import { runCommand } from "./run-command.ts";
 import { testIo } from "./test-io.ts";
@@ -191,6 +194,35 @@ describe("setfair verify", () => {
     const { exit, err } = await run(["verify", "e"], file({ records: [] }));
     expect(exit).toBe(2);
     expect(err).toContain("receipts");
+  });
+});
+
+describe("setfair password", () => {
+  it("lets the last manager back in, and says where there is nobody or nothing", async () => {
+    const folder = mkdtempSync(join(tmpdir(), "setfair-password-"));
+    expect((await run(["password"])).err).toContain("sign in with");
+    expect(await run(["password", "ines", "--data", folder])).toMatchObject({ exit: 2, out: "" });
+    const database = await openDatabase({ dataFolder: folder });
+    const passwordHash = await hashPassword("a forgotten password");
+    const { scope, accountId } = await database.system.createFirm({
+      firm: { name: "Invented" },
+      depot: { name: "Yard", timeZone: "Europe/London", document: {} },
+      terms: [],
+      manager: { login: "ines", name: "Ines Field", passwordHash },
+    });
+    await database.storeFor(scope).accounts.update(accountId, { disabled: true });
+    await database.close();
+    expect(await run(["password", "nobody", "--data", folder])).toMatchObject({ exit: 1, out: "" });
+    const { exit, out } = await run(["password", "INES", "--data", folder]);
+    expect(exit).toBe(0);
+    const password = /else: (\S+)/.exec(out)?.[1] ?? "";
+    expect(password.length).toBeGreaterThanOrEqual(12);
+    const after = await openDatabase({ dataFolder: folder });
+    const account = await after.system.accountByLogin("ines");
+    await after.close();
+    rmSync(folder, { recursive: true });
+    expect(account?.disabledAt).toBeNull();
+    expect(account?.passwordHash).not.toBe(passwordHash);
   });
 });
 

@@ -20,6 +20,7 @@ const VERBS = {
   restore: async () => (await import("./verbs/restore.ts")).restoreVerb,
   move: async () => (await import("./verbs/move.ts")).moveVerb,
   serve: async () => (await import("./verbs/serve.ts")).serveVerb,
+  password: async () => (await import("./verbs/password.ts")).passwordVerb,
   demo: async () => (await import("./verbs/demo.ts")).demoVerb,
 } satisfies Record<string, () => Promise<Verb>>;
 type VerbName = keyof typeof VERBS;
