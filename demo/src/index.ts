@@ -4,6 +4,7 @@ import {
   type Database,
   type DemoSignIn,
   type DepotDocument,
+  FIRM_TERMS,
   hashPassword,
   type PhotographFiles,
   type Scope,
@@ -44,6 +45,13 @@ const DOCUMENT: DepotDocument = {
   turnaroundMinutes: 240,
 };
 
+/** The firm as its invoices name it; no address and no number that anybody has. */
+const ON_INVOICES = {
+  name: "Marlow Tarn Motorhome Hire (invented)",
+  address: "1 Invented Yard, Marlow Tarn",
+  vatNumber: "GB000000000",
+};
+
 async function makeFirm(
   database: Database,
   today: string,
@@ -61,6 +69,7 @@ async function makeFirm(
     terms: [
       { of: "hire", validFrom: terms.validFrom, document: toJson(terms) },
       { of: "insurance", validFrom: insurance.validFrom, document: toJson(insurance) },
+      { of: FIRM_TERMS, validFrom: terms.validFrom, document: toJson(ON_INVOICES) },
     ],
     manager: { login: manager.login, name: manager.name, passwordHash: await hashPassword(manager.password) },
   });

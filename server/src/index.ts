@@ -21,6 +21,7 @@ export { openFiles } from "./files/open-files.ts";
 export { type BucketAccess, readBucketAccess } from "./files/read-bucket-access.ts";
 export type { PhotographFiles } from "./files/types.ts";
 export { composeFor } from "./mail/compose-for.ts";
+export { FIRM_TERMS } from "./money/invoices.ts";
 export {
   type DemoSignIn,
   type LoadDemo,

@@ -48,6 +48,8 @@ export default function TodayPage() {
     refetchInterval: 60_000,
     placeholderData: (before) => before,
   });
+  const isQuiet = today.data?.blockers.length === 0;
+  const firstSteps = session.may.includes("terms.write") && <FirstSteps />;
   return (
     <div className="today">
       <div className="page-head">
@@ -85,10 +87,12 @@ export default function TodayPage() {
           )}
         </div>
       </div>
-      {session.may.includes("terms.write") && <FirstSteps />}
+      {/* what holds the day up comes before what can be entered on any day */}
+      {isQuiet && firstSteps}
       {today.isPending && <Loading />}
       <FailureNote failure={today.error} onAgain={() => void today.refetch()} />
       {today.data !== undefined && <Day today={today.data} isToday={today.data.date === session.today} />}
+      {!isQuiet && firstSteps}
     </div>
   );
 }
