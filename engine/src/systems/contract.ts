@@ -137,6 +137,8 @@ export interface Running {
    * step goes back to where it came from. Its one mode has one need and gives to a supply.
    */
   readonly onDemand?: boolean;
+  /** left out where it may be wanted at any time; else it is asked only in steps on the road, or with a post that gives something */
+  readonly only?: "driving" | "atPost";
   /** charges with what is left once everybody else has settled, and what was made on demand is back */
   readonly afterAll?: boolean;
   /** what goes without when its demand is not met, where no store would tell of it (a meal that an electric hob cannot cook): id of the finding `trip.without.<…>` */

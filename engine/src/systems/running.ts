@@ -20,8 +20,14 @@ export function createMode(
   };
 }
 
-export function createRunning(n: number, modes: readonly Mode[], prepare: Running["prepare"]): Running {
-  return { modes, demand: new Float64Array(n), prepare };
+/** @param only where it is never wanted otherwise: what stands still most of the time is then not asked at every step */
+export function createRunning(
+  n: number,
+  modes: readonly Mode[],
+  prepare: Running["prepare"],
+  only?: NonNullable<Running["only"]>,
+): Running {
+  return { modes, demand: new Float64Array(n), prepare, ...(only === undefined ? {} : { only }) };
 }
 
 /**

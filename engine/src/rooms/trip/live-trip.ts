@@ -12,7 +12,7 @@ import { doActs, fillOnTheWay, type Restart, restartLevels } from "./do-acts.ts"
 import { type FittedPhysics, startSystem } from "./fit-systems.ts";
 import { shareElements, sharePosts, sharesDiffer } from "./posts/share-post.ts";
 import { isWarmth } from "./rate-use.ts";
-import { type AtWork, layOut, runStep, type Variant, withoutOf } from "./run-step.ts";
+import { type AtWork, layOuts, runStep, type Variant, withoutOf } from "./run-step.ts";
 import { SETTLES_AGAIN } from "./settlement-order.ts";
 import { SharedStep, SystemView } from "./step-view.ts";
 import type { Timeline } from "./timeline.ts";
@@ -127,10 +127,7 @@ export function liveTrip(
   const without = work.flatMap((each) => withoutOf(each, runs, trip.stops.length));
   shared.without = without;
   shared.warmthDrawn = warmthOf(work);
-  const road = layOut(work, -1, without);
-  const atStops = trip.stops.map((_, stop) =>
-    work.some(({ byStop }) => byStop.has(stop)) ? layOut(work, stop, without) : road,
-  );
+  const listsAt = layOuts(work, trip.stops.length, without);
   const cabinHeat = ensemble.level[indexOf("cabinHeat")]!;
   options.from?.restore(shared);
   const first = options.from?.step ?? 0;
@@ -148,7 +145,8 @@ export function liveTrip(
     fillStep(shared, timeline, step);
     fillWeather(weather, timeline, step, shared);
     const stop = stopAt[step]!;
-    runStep(stop < 0 ? road : atStops[stop]!, ensemble, stop < 0 ? trip.stops.length : stop);
+    const lists = listsAt(stop, shared.driving, shared.postAmperes);
+    runStep(lists, ensemble, stop < 0 ? trip.stops.length : stop);
     cabin.temperature(cabinHeat, shared.cabinC);
   }
   return { ensemble, totals: work.map(total), weather: weather.notes, without };

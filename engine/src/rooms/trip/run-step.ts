@@ -9,7 +9,7 @@ import {
   rememberStart,
 } from "../../stores/ensemble.ts";
 import { type CompiledRunning, returnUnused, settleRunning } from "../../stores/settle.ts";
-import type { Keeping } from "../../systems/contract.ts";
+import type { Keeping, Running } from "../../systems/contract.ts";
 import type { FittedPhysics } from "./fit-systems.ts";
 import type { SystemView } from "./step-view.ts";
 import type { Without } from "./without.ts";
@@ -75,9 +75,41 @@ interface Kept<Part extends KeepingPart> {
   readonly does: NonNullable<Keeping[Part]>;
 }
 
-/** Lays the lists out for one place. @param stop index of the stop, −1 on the road */
-export function layOut(all: readonly AtWork[], stop: number, without: readonly Without[]): StepLists {
-  const work = all.map((each) => ({ ...each, ...each.byStop.get(stop) }));
+/** The lists of each place and moment of a trip, laid out when they are first gone through. */
+export function layOuts(
+  all: readonly AtWork[],
+  stops: number,
+  without: readonly Without[],
+): (stop: number, driving: boolean, postAmperes: number) => StepLists {
+  const known: (StepLists | undefined)[] = [];
+  // where nothing is set otherwise a stop is as the road
+  const places = Array.from({ length: stops }, (_, stop) =>
+    all.some(({ byStop }) => byStop.has(stop)) ? stop : ON_THE_ROAD,
+  );
+  return (stop, driving, postAmperes) => {
+    const place = stop < 0 ? ON_THE_ROAD : places[stop]!;
+    const atPost = postAmperes > 0;
+    const at = 4 * (place + 1) + (driving ? 2 : 0) + (atPost ? 1 : 0);
+    known[at] ??= layOut(all, place, without, (only) =>
+      only === "driving" ? driving : only === "atPost" ? atPost : true,
+    );
+    return known[at];
+  };
+}
+
+const ON_THE_ROAD = -1;
+
+/** Lays the lists out for one place, without what is never wanted there. */
+function layOut(
+  all: readonly AtWork[],
+  stop: number,
+  without: readonly Without[],
+  mayRun: (only: Running["only"]) => boolean,
+): StepLists {
+  const work = all.map((each) => {
+    const here = { ...each, ...each.byStop.get(stop) };
+    return { ...here, running: here.running.filter(({ running: { only } }) => mayRun(only)) };
+  });
   const runnings = work.flatMap(({ running, view }) => running.map((one) => ({ one, view })));
   const kept = <Part extends KeepingPart>(part: Part) =>
     work.flatMap(({ keeping, view, lost }): Kept<Part>[] => {

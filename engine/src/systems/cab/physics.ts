@@ -37,19 +37,24 @@ function startCharge(spec: CabSpec, { n, dtH }: PhysicsContext): Running {
   // in the taper the current falls with what is missing, so the gap closes exponentially
   const rate = (bulkW * EFFICIENCY) / ((1 - TAPER_FROM) * spec.starterAh * NOMINAL_V);
   const closing = (1 - Math.exp(-rate * dtH)) / EFFICIENCY;
-  return createRunning(n, [engine, drive], (view, demand) => {
-    if (!view.driving) return false;
-    fillAll(demand, 1);
-    const level = view.level("starterBattery");
-    for (let i = 0; i < n; i++) {
-      const taken = Math.min((capacity - level[i]!) * closing, bulkW * dtH);
-      for (const mode of [engine, drive]) {
-        mode.needs[0]![i] = taken;
-        mode.gives[0]![i] = taken;
+  return createRunning(
+    n,
+    [engine, drive],
+    (view, demand) => {
+      if (!view.driving) return false;
+      fillAll(demand, 1);
+      const level = view.level("starterBattery");
+      for (let i = 0; i < n; i++) {
+        const taken = Math.min((capacity - level[i]!) * closing, bulkW * dtH);
+        for (const mode of [engine, drive]) {
+          mode.needs[0]![i] = taken;
+          mode.gives[0]![i] = taken;
+        }
       }
-    }
-    return true;
-  });
+      return true;
+    },
+    "driving",
+  );
 }
 
 function keepStarter(spec: CabSpec, { n, dtH }: PhysicsContext): Keeping {

@@ -19,17 +19,27 @@ function startCharging(spec: ChargingSpec, { n, dtH, setting, post }: PhysicsCon
   const on = setting.on !== false;
   const drives = on && spec.drivingCharge !== "none" && spec.drivingChargeA > 0;
   return [
-    createRunning(n, [mains], (view, demand) => {
-      if (!on || view.postAmperes <= 0 || spec.mainsChargerA <= 0) return false;
-      if (!fitsPost(post, mainsW(spec), view.postAmperes, false)) return false;
-      fillAll(demand, 1);
-      return true;
-    }),
-    createRunning(n, [engine], (view, demand) => {
-      if (!drives || !view.driving) return false;
-      fillAll(demand, 1);
-      return true;
-    }),
+    createRunning(
+      n,
+      [mains],
+      (view, demand) => {
+        if (!on || view.postAmperes <= 0 || spec.mainsChargerA <= 0) return false;
+        if (!fitsPost(post, mainsW(spec), view.postAmperes, false)) return false;
+        fillAll(demand, 1);
+        return true;
+      },
+      "atPost",
+    ),
+    createRunning(
+      n,
+      [engine],
+      (view, demand) => {
+        if (!drives || !view.driving) return false;
+        fillAll(demand, 1);
+        return true;
+      },
+      "driving",
+    ),
   ];
 }
 

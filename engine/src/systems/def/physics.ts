@@ -7,14 +7,19 @@ import type { DefSpec } from "./spec.ts";
 function startDef(spec: DefSpec, { n }: PhysicsContext): Running {
   const mode = createMode("drive", n, ["def"], []);
   const factor = habitFactor(n, "def", 0.15, 0);
-  return createRunning(n, [mode], (view, demand) => {
-    if (!view.driving) return false;
-    fillAll(demand, 1);
-    const habit = factor(view);
-    const litres = (view.distanceKm * spec.litresPer1000Km) / 1000;
-    for (let i = 0; i < n; i++) mode.needs[0]![i] = litres * habit[i]!;
-    return true;
-  });
+  return createRunning(
+    n,
+    [mode],
+    (view, demand) => {
+      if (!view.driving) return false;
+      fillAll(demand, 1);
+      const habit = factor(view);
+      const litres = (view.distanceKm * spec.litresPer1000Km) / 1000;
+      for (let i = 0; i < n; i++) mode.needs[0]![i] = litres * habit[i]!;
+      return true;
+    },
+    "driving",
+  );
 }
 
 /** Below this share of the tank the warnings begin, and at its end the engine will not start again: from memory. */

@@ -12,14 +12,19 @@ function startDriving(_spec: FuelSpec, { n, dtH, vehicle }: PhysicsContext): Run
   const perKm = (vehicle.consumptionLPer100Km ?? 0) / 100;
   const factor = habitFactor(n, "driving", 0.08, 0.05);
   mode.gives[0]!.fill(ALTERNATOR_SPARE_W * dtH);
-  return createRunning(n, [mode], (view, demand) => {
-    if (!view.driving) return false;
-    fillAll(demand, 1);
-    const habit = factor(view);
-    const litres = view.distanceKm * perKm;
-    for (let i = 0; i < n; i++) mode.needs[0]![i] = litres * habit[i]!;
-    return true;
-  });
+  return createRunning(
+    n,
+    [mode],
+    (view, demand) => {
+      if (!view.driving) return false;
+      fillAll(demand, 1);
+      const habit = factor(view);
+      const litres = view.distanceKm * perKm;
+      for (let i = 0; i < n; i++) mode.needs[0]![i] = litres * habit[i]!;
+      return true;
+    },
+    "driving",
+  );
 }
 
 /** What is kept back when a range is told, and what a drive begins with at least besides its own need: practice. */

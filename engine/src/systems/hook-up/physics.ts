@@ -33,17 +33,22 @@ function startHookUp(spec: HookUpSpec, { n, dtH, setting }: PhysicsContext): Run
   const mode = createMode("post", n, [], ["mains230"]);
   let filledFor = 0;
   let power = 0;
-  return createRunning(n, [mode], (view, demand) => {
-    const { postAmperes } = view;
-    if (postAmperes <= 0) return false;
-    if (postAmperes !== filledFor) {
-      filledFor = postAmperes;
-      power = inletPowerW(spec, postAmperes, setting.leadOnDrum === true);
-      fillAll(mode.gives[0]!, power * dtH);
-    }
-    fillAll(demand, 1);
-    return power > 0;
-  });
+  return createRunning(
+    n,
+    [mode],
+    (view, demand) => {
+      const { postAmperes } = view;
+      if (postAmperes <= 0) return false;
+      if (postAmperes !== filledFor) {
+        filledFor = postAmperes;
+        power = inletPowerW(spec, postAmperes, setting.leadOnDrum === true);
+        fillAll(mode.gives[0]!, power * dtH);
+      }
+      fillAll(demand, 1);
+      return power > 0;
+    },
+    "atPost",
+  );
 }
 
 function mainsOf(spec: HookUpSpec, setting: Setting): MainsUse {
