@@ -47,6 +47,14 @@ describe.each([
     await rm(folder, { recursive: true, force: true });
   });
 
+  it("has entered all that a new firm is asked for", async () => {
+    const { login, password } = DEMO_SIGN_INS[0];
+    const manager = await app.inject({ method: "POST", url: "/api/session", payload: { login, password } });
+    const headers = { cookie: String(manager.headers["set-cookie"]).split(";")[0] ?? "" };
+    const answer = await app.inject({ url: "/api/first-steps", headers });
+    expect(answer.json()).toMatchObject({ open: [] });
+  });
+
   it("shows the hire that is to be settled side by side: four sides out and back, and each mark", async () => {
     const { hires } = await get("/hires?stage=returned");
     const [{ id }] = hires.filter(({ customer }: { customer: string }) => customer === "Eva Novak");
