@@ -1,4 +1,5 @@
 import { mkdtemp, readdir, rm } from "node:fs/promises";
+import { Agent, request } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
@@ -74,6 +75,30 @@ describe("serve", () => {
     await (await serve({ port: 0, host: "0.0.0.0", demo: true, dataDir, webFolder: null, loadDemo })).close();
     await (await serve({ port: 0, dataDir, webFolder: null, loadDemo })).close();
     expect(loaded).toBe(2);
+  });
+
+  it("ends as soon as the request in hand is answered, though its caller keeps the line open", async () => {
+    const served = await serve({ port: 0, dataDir, webFolder: null });
+    const kept = new Agent({ keepAlive: true });
+    const { port } = new URL(served.url);
+    const answered = new Promise<number>((resolve, reject) => {
+      // the body comes only after the closing began, so the line is busy then
+      const asking = request({ host: "127.0.0.1", port, path: "/api/session", method: "POST", agent: kept });
+      asking.setHeader("content-type", "application/json");
+      asking.on("response", (answer) => {
+        answer.resume();
+        resolve(answer.statusCode ?? 0);
+      });
+      asking.on("error", reject);
+      asking.flushHeaders();
+      setTimeout(() => asking.end(JSON.stringify({ login: "nobody", password: "a long enough one" })), 300);
+    });
+    await new Promise((resolve) => setTimeout(resolve, 100));
+    const begun = performance.now();
+    await served.close();
+    expect(await answered).toBe(401);
+    expect(performance.now() - begun).toBeLessThan(5000);
+    kept.destroy();
   });
 
   it("says what is wrong with its options", async () => {

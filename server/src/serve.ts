@@ -221,10 +221,25 @@ async function serveStore(
     async close() {
       await mail.stop();
       await jobs.stop();
-      await app.close();
+      await closeApp(app);
       await database.close();
     },
   };
+}
+
+/** Requests in hand are finished for so long; whoever still takes their answer then is cut off. */
+const GRACE_MS = 30_000;
+
+/** A connection that was busy when the closing began is kept open by its client: it is closed as soon as it is idle. */
+async function closeApp(app: FastifyInstance): Promise<void> {
+  const sweep = setInterval(() => app.server.closeIdleConnections(), 50);
+  const cut = setTimeout(() => app.server.closeAllConnections(), GRACE_MS);
+  try {
+    await app.close();
+  } finally {
+    clearInterval(sweep);
+    clearTimeout(cut);
+  }
 }
 
 /** Loads the invented firm into an empty store: only when bound to this machine alone, or when asked to. */

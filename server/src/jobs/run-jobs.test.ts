@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { addDepot, makePlace, type TestPlace, testedStores } from "../store/stores-for-tests.ts";
 import type { Database, Store } from "../store/types.ts";
 import { MOST_ATTEMPTS, waitSeconds } from "./backoff.ts";
-import { storeJobs } from "./handlers.ts";
+import { type JobHandler, storeJobs } from "./handlers.ts";
 import { LEASE_SECONDS, runDueJobs, startJobs } from "./run-jobs.ts";
 
 test("the wait doubles from 15 seconds and stops at 6 hours", () => {
@@ -143,6 +143,25 @@ describe.each(testedStores())("jobs on $kind", ({ kind }) => {
     later(86_400);
     await runDueJobs(database, storeJobs);
     expect(await store.licences.read(hire.id, "d1", "desk")).toBeNull();
+  });
+
+  test("a long job hears that the worker is to stop, and the next is not begun", async () => {
+    let heard = 0;
+    let begun = 0;
+    for (const n of [1, 2]) await store.jobs.add({ kind: "long", payload: { n } });
+    const long: JobHandler = async (_job, _store, isStopping) => {
+      begun += 1;
+      while (!isStopping()) await new Promise((resolve) => setTimeout(resolve, 5));
+      heard += 1;
+    };
+    const worker = startJobs(database, { ...storeJobs, long }, () => {}, 5);
+    await expect.poll(() => begun).toBe(1);
+    await worker.stop();
+    expect({ begun, heard }).toEqual({ begun: 1, heard: 1 });
+    // the other is still there
+    const [left] = await database.system.jobs.claim(1, LEASE_SECONDS);
+    expect(left).toMatchObject({ kind: "long", payload: { n: 2 } });
+    await database.system.jobs.finish(left!.id);
   });
 
   test("a worker runs until it is stopped", async () => {

@@ -10,17 +10,24 @@ export interface JobsRun {
 }
 
 /** Takes what is due, once, one after the other. A kind without a handler fails like any other, so that it is seen. */
-export async function runDueJobs(database: Database, handlers: JobHandlers, most = 20): Promise<JobsRun> {
+export async function runDueJobs(
+  database: Database,
+  handlers: JobHandlers,
+  {
+    most = 20,
+    isStopping = () => false,
+  }: { readonly most?: number; readonly isStopping?: () => boolean } = {},
+): Promise<JobsRun> {
   let done = 0;
   let failed = 0;
-  for (let n = 0; n < most; n++) {
+  for (let n = 0; n < most && !isStopping(); n++) {
     // one at a time, so that the lease covers one job only
     const [job] = await database.system.jobs.claim(1, LEASE_SECONDS);
     if (job === undefined) break;
     try {
       const handler = Object.hasOwn(handlers, job.kind) ? handlers[job.kind] : undefined;
       if (handler === undefined) throw new Error(`no handler for jobs of kind ${job.kind}`);
-      await handler(job, database.storeFor({ firmId: job.firmId, depotId: job.depotId }));
+      await handler(job, database.storeFor({ firmId: job.firmId, depotId: job.depotId }), isStopping);
       await database.system.jobs.finish(job.id);
       done += 1;
     } catch (error) {
@@ -32,7 +39,7 @@ export async function runDueJobs(database: Database, handlers: JobHandlers, most
 }
 
 export interface JobWorker {
-  /** Waits for the job in hand; nothing is begun after. */
+  /** Waits for the job in hand, which hears of it; nothing is begun after. */
   stop(): Promise<void>;
 }
 
@@ -45,10 +52,11 @@ export function startJobs(
 ): JobWorker {
   let round: Promise<unknown> = Promise.resolve();
   let isRunning = false;
+  let isStopping = false;
   const timer = setInterval(() => {
     if (isRunning) return;
     isRunning = true;
-    round = runDueJobs(database, handlers)
+    round = runDueJobs(database, handlers, { isStopping: () => isStopping })
       .catch(onError)
       .finally(() => {
         isRunning = false;
@@ -57,6 +65,7 @@ export function startJobs(
   timer.unref();
   return {
     async stop() {
+      isStopping = true;
       clearInterval(timer);
       await round;
     },

@@ -52,15 +52,19 @@ export async function keepUse(store: Store, data: HireData, sheet?: UseSheet): P
 }
 
 /**
- * Sets returns beside their forecasts, oldest first, for about so many milliseconds; others are let in between.
+ * Sets returns beside their forecasts, oldest first, for about so many milliseconds or until it is to stop.
  * When none waits any more the rates of all vehicles follow from all returns.
  * @returns how many still wait, at most {@link AT_ONCE}
  */
-export async function learnFromReturns(store: Store, milliseconds: number): Promise<number> {
+export async function learnFromReturns(
+  store: Store,
+  milliseconds: number,
+  isStopping: () => boolean = () => false,
+): Promise<number> {
   const until = performance.now() + milliseconds;
   let waiting = await store.uses.waiting(ENGINE_VERSION, AT_ONCE);
   let isNew = false;
-  while (waiting.length > 0 && performance.now() < until) {
+  while (waiting.length > 0 && performance.now() < until && !isStopping()) {
     const some = waiting.slice(0, SIDE_BY_SIDE);
     const found = await Promise.all(some.map(async (row) => ({ row, outcome: await outcomeOf(store, row) })));
     for (const { row, outcome } of found)
