@@ -3,6 +3,7 @@ import type { Turnaround } from "../offline/database.ts";
 import { keepRecord } from "../offline/keep-record.ts";
 import { dateText, t } from "../parts/words.ts";
 import { device } from "./device.ts";
+import { readyAt } from "./ready-at.ts";
 
 type Job = Turnaround["jobs"][number];
 
@@ -63,6 +64,7 @@ function TurnaroundCard({ turnaround, done }: CardProps) {
   const { vehicle, jobs, nextOut } = turnaround;
   const open = jobs.filter((job) => !job.done && !done.has(job.id));
   const minutes = open.reduce((sum, job) => sum + job.minutes, 0);
+  const ready = readyAt(open);
   const next = open.toSorted((a, b) => (a.start ?? "9999").localeCompare(b.start ?? "9999"))[0];
   return (
     <details className="yard-turn" open={nextOut !== null && open.length > 0}>
@@ -72,6 +74,8 @@ function TurnaroundCard({ turnaround, done }: CardProps) {
         </strong>{" "}
         {open.length === 0 ? t("yard.turn.ready") : t("yard.turn.left", { n: open.length, minutes })}
         {nextOut !== null && <> · {t("yard.turn.out", { at: dateText(nextOut, "dayTime") })}</>}
+        {ready !== null && <> · {t("yard.turn.readyAt", { at: dateText(ready, "dayTime") })}</>}
+        {ready !== null && nextOut !== null && ready > nextOut && <strong> {t("yard.turn.tooLate")}</strong>}
       </summary>
       <ul className="yard-turn-jobs">
         {jobs.map((job) => {
