@@ -130,8 +130,8 @@ export function walkedRecords(walk: Walk): readonly DepotRecord[] {
     const shot = walk.shots?.marks[k];
     add("mark", markContent(direction, mark, shot === undefined ? [] : [shot.sha256]));
   }
-  for (const purpose of direction === "out" ? ["agreement", "briefing", "condition"] : ["condition"])
-    sign(purpose);
+  const papers = direction === "out" ? ["agreement", "liability", "briefing"] : [];
+  for (const purpose of [...papers, "condition"]) sign(purpose);
   add("walkFinished", { direction });
   return records;
 }
