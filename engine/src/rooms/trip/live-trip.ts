@@ -31,6 +31,8 @@ export interface LiveOptions {
   readonly fixed?: ReadonlyMap<string, number>;
   /** where a trip is taken up that was the same up to there; what the systems drew is then counted from there on */
   readonly from?: TakenUp;
+  /** the boundary of steps at which it ends; the return where left out */
+  readonly until?: number;
 }
 
 /** The beginning of a step of a trip lived before, with as many lives and the same draws. */
@@ -131,9 +133,10 @@ export function liveTrip(
   const cabinHeat = ensemble.level[indexOf("cabinHeat")]!;
   options.from?.restore(shared);
   const first = options.from?.step ?? 0;
+  const last = options.until ?? timeline.steps;
   cabin.temperature(cabinHeat, shared.cabinC);
   fillWeather(weather, timeline, Math.max(0, first - 1), shared);
-  for (let step = first; step <= timeline.steps; step++) {
+  for (let step = first; step <= last; step++) {
     recorder.before(step, shared);
     if (isEventful[step] === 1) {
       doActs(trip, timeline, step, ensemble);
@@ -141,7 +144,7 @@ export function liveTrip(
       restartLevels(options, step, ensemble);
     }
     recorder.after(step, shared);
-    if (step === timeline.steps) break;
+    if (step === last) break;
     fillStep(shared, timeline, step);
     fillWeather(weather, timeline, step, shared);
     const stop = stopAt[step]!;

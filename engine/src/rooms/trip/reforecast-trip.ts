@@ -2,6 +2,7 @@ import * as z from "zod/mini";
 import { parseWith } from "../../base/bad-input.ts";
 import { figure } from "../../base/figure.ts";
 import type { RoomAnswer } from "../../base/finding.ts";
+import { liveWeather } from "../../climate/weather.ts";
 import { STORES } from "../../stores/stores.ts";
 import { findTripTrouble } from "./find-trip-trouble.ts";
 import { goesWithout } from "./goes-without.ts";
@@ -23,12 +24,13 @@ const readingsSchema = z.array(readingSchema).check(z.maxLength(60));
  */
 export function reforecastTrip(raw: TripInput, readings: readonly Reading[]): RoomAnswer<TripForecast> {
   const plan = planTrip(raw);
-  const weighed = weighReadings(plan, parseWith(readingsSchema, readings, "readings"));
   const { input, systems, timeline, tracked, people } = plan;
   const { runs, seed, spread } = input;
+  const weather = liveWeather(timeline.days, { runs, seed, spread });
+  const weighed = weighReadings(plan, parseWith(readingsSchema, readings, "readings"), weather);
   const { weights, latest } = weighed;
   const recorder = new TripRecorder(tracked, timeline, new SpreadOf(runs, weights), latest);
-  const options = { runs, people, seed, spread, restarts: weighed.restarts };
+  const options = { runs, people, seed, spread, restarts: weighed.restarts, weather };
   const lived = liveTrip(input.vehicle, systems, input.trip, timeline, options, recorder);
   const result = summariseTrip(plan, lived, recorder, weighed.readings.map(shownReading));
   const without = goesWithout(plan, recorder.spread, lived.without);

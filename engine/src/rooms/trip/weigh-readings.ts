@@ -1,4 +1,5 @@
 import { BadInput } from "../../base/bad-input.ts";
+import type { TripWeather } from "../../climate/trip-weather.ts";
 import { indexOf } from "../../stores/ensemble.ts";
 import { STORE_IDS, type StoreId } from "../../stores/stores.ts";
 import type { Restart } from "./do-acts.ts";
@@ -47,12 +48,12 @@ export interface Weighed {
  * lives would still count (effective sample 1 / Σw²), or where the reading is far from all of them, the store
  * restarts from the reading instead.
  */
-export function weighReadings(plan: TripPlan, readings: readonly Reading[]): Weighed {
+export function weighReadings(plan: TripPlan, readings: readonly Reading[], weather: TripWeather): Weighed {
   const reads = readings.map((reading, index) => readLevel(plan, reading, index)).sort(byTimeThenStore);
   let restarts: readonly Restart[] = [];
   // each round adds one restart, so there are at most as many rounds as readings
   for (;;) {
-    const kept = keepLevels(plan, reads, restarts);
+    const kept = keepLevels(plan, reads, restarts, weather);
     const round = weighOnce(plan, reads, restarts, kept);
     if (round.surprise === null)
       return {
@@ -114,13 +115,16 @@ export function readLevel(
 
 const keyOf = ({ store, step }: { readonly store: StoreId; readonly step: number }) => `${store}@${step}`;
 
-/** Lives the trip once more and keeps what the read stores held at the hours of the readings. */
+/** Lives the trip up to the latest reading and keeps what the read stores held at the hours of the readings. */
 function keepLevels(
   { input, systems, timeline, people }: TripPlan,
   reads: readonly Read[],
   restarts: readonly Restart[],
+  weather: TripWeather,
 ): ReadonlyMap<string, Float64Array> {
   const kept = new Map<string, Float64Array>();
+  const until = reads.at(-1)?.step;
+  if (until === undefined) return kept;
   const recorder: Recorder = {
     before: (step, live: LiveState) => {
       for (const read of reads) {
@@ -130,7 +134,8 @@ function keepLevels(
     after: () => undefined,
   };
   const { runs, seed, spread } = input;
-  liveTrip(input.vehicle, systems, input.trip, timeline, { runs, people, seed, spread, restarts }, recorder);
+  const options = { runs, people, seed, spread, restarts, weather, until };
+  liveTrip(input.vehicle, systems, input.trip, timeline, options, recorder);
   return kept;
 }
 
