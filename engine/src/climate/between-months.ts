@@ -5,15 +5,31 @@ const STARTS = MONTH_DAYS.map((_, month) =>
 );
 const MIDS = MONTH_DAYS.map((days, month) => STARTS[month]! + days / 2);
 
-/** The line through mid-month nodes at the middle of a day of a 365-day year, `day` from 1. */
-function onLine(nodes: readonly number[], day: number): number {
+/** The piece of the line on which a day of a 365-day year lies: its nodes, how far in its middle is, and its length, days. */
+interface Piece {
+  readonly before: number;
+  readonly after: number;
+  readonly into: number;
+  readonly length: number;
+}
+
+function pieceOf(day: number): Piece {
   const x = day - 0.5;
   let k = 0;
   while (k < 12 && MIDS[k]! <= x) k++;
   const [before, after] = [(k + 11) % 12, k % 12];
   const x0 = MIDS[before]! - (k === 0 ? 365 : 0);
   const x1 = MIDS[after]! + (k === 12 ? 365 : 0);
-  return nodes[before]! + ((nodes[after]! - nodes[before]!) * (x - x0)) / (x1 - x0);
+  return { before, after, into: x - x0, length: x1 - x0 };
+}
+
+/** found once: the nodes of a place are asked for a hundred thousand values */
+const PIECES: readonly Piece[] = Array.from({ length: 365 }, (_, k) => pieceOf(k + 1));
+
+/** The line through mid-month nodes at the middle of a day of a 365-day year, `day` from 1. */
+function onLine(nodes: readonly number[], day: number): number {
+  const { before, after, into, length } = PIECES[day - 1]!;
+  return nodes[before]! + ((nodes[after]! - nodes[before]!) * into) / length;
 }
 
 /** Mid-month nodes such that the mean of the lines over every month is the month's normal, to 1e-12. */
