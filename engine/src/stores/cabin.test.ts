@@ -27,6 +27,13 @@ describe("the cabin as one thermal node", () => {
     expect(step(20, 2, 0, dtH)).toBeCloseTo(expected, 9);
   });
 
+  it("gains 75 W from each person and the sun on a twentieth of its floor", () => {
+    const { running } = startCabin(body, 1, 0.25, new Float64Array([1]));
+    const view = { people: 2, irradianceWm2: new Float64Array([400]) } as unknown as StepView;
+    running.prepare(view, running.demand);
+    expect(running.modes[0]!.gives[0]![0]).toBeCloseTo((2 * 75 + 400 * 0.05 * 7) * 0.25, 9);
+  });
+
   it("settles where the heat that comes in equals the loss", () => {
     expect(step(-5 + 1000 / conductance, -5, 1000 * 0.25, 0.25)).toBeCloseTo(-5 + 1000 / conductance, 9);
   });

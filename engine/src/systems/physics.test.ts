@@ -3,12 +3,12 @@ import { leadAcidCapacityChangePct, restVoltageV, runTimeH } from "../formulas/b
 import { cordVoltageDropV } from "../formulas/cable.ts";
 import { vapourPressureBar } from "../formulas/lpg.ts";
 import { cellTemperatureC, panelPowerW } from "../formulas/solar.ts";
-import { applies } from "./contract.ts";
+import { applies, type StepView } from "./contract.ts";
 import { inletPowerW } from "./hook-up/physics.ts";
 import { capacityFactor, NOMINAL_V, peukertFactor } from "./leisure-battery/physics.ts";
 import { readBattery, stateOfCharge } from "./leisure-battery/read-battery.ts";
 import { drawOffKgH, FLOW_STOPS_C, wettedKg } from "./lpg/physics.ts";
-import { type ParsedSpec, parseSpec, systemModule } from "./registry.ts";
+import { type ParsedSpec, parseSpec, type SystemKind, systemModule } from "./registry.ts";
 import { shareOfDay } from "./running.ts";
 import { panelW } from "./solar/physics.ts";
 
@@ -121,6 +121,69 @@ describe("the physics of the systems agrees with the formula book", () => {
       let sum = 0;
       for (let h = 0; h < 24; h += dtH) sum += shareOfDay(windows, h + dtH / 2, dtH);
       expect(sum).toBeCloseTo(1, 9);
+    }
+  });
+});
+
+describe("one step of a system", () => {
+  const context = { n: 1, dtH: 0.25, people: 2, setting: {}, vehicle: { floorAreaM2: 7 } };
+  /** Its runnings, and the step as it sees it: nothing random, noon. */
+  const start = (kind: SystemKind, spec: Record<string, unknown>) => {
+    const { physics } = systemModule(kind);
+    return applies(physics) ? physics.start!(parseSpec(kind, spec), context) : [];
+  };
+  const view = (more: Partial<StepView>): StepView =>
+    ({
+      n: 1,
+      dtH: 0.25,
+      clockH: 12,
+      day: 0,
+      driving: false,
+      people: 2,
+      postAmperes: 0,
+      dayNormal: () => new Float64Array(1),
+      tripNormal: () => new Float64Array(1),
+      ...more,
+    }) as StepView;
+  const of = (value: number) => new Float64Array(1).fill(value);
+
+  it("yields the sun by the warmth of the air around the panel", () => {
+    const spec = { peakW: 100 };
+    const [sun] = start("solar", spec);
+    for (const airC of [-5, 35]) {
+      sun!.prepare(view({ irradianceWm2: of(700), outsideC: of(airC) }), sun!.demand);
+      expect(sun!.modes[0]!.gives[0]![0]).toBeCloseTo(panelW(parseSpec("solar", spec), 700, airC) / 4, 9);
+    }
+  });
+
+  it("runs the fridge in proportion to what the cabin is warmer than its inside", () => {
+    for (const [type, at25] of [
+      ["absorption", 0.65],
+      ["compressor", 0.35],
+    ] as const) {
+      const [fridge] = start("fridge", { type });
+      const duty = (cabinC: number) => {
+        fridge!.prepare(view({ cabinC: of(cabinC) }), fridge!.demand);
+        return fridge!.demand[0]!;
+      };
+      expect(duty(25)).toBeCloseTo(at25, 9);
+      expect(duty(15)).toBeCloseTo(at25 / 2, 9);
+      expect(duty(45)).toBeCloseTo(Math.min(1, 2 * at25), 9);
+      expect(duty(-5)).toBeCloseTo(0.08, 9);
+    }
+  });
+
+  it("takes from the running engine what it gives to the battery, and what a converter loses of it", () => {
+    for (const [drivingCharge, efficiency] of [
+      ["relay", 1],
+      ["dcdc", 0.9],
+    ] as const) {
+      const [, engine] = start("charging", { drivingCharge, drivingChargeA: 40 });
+      const { needs, gives } = engine!.modes[0]!;
+      expect(gives[0]![0]).toBeCloseTo((40 * 14) / 4, 9);
+      expect(needs[0]![0]).toBeCloseTo((40 * 14) / 4 / efficiency, 9);
+      expect(engine!.prepare(view({ driving: true }), engine!.demand)).toBe(true);
+      expect(engine!.prepare(view({ driving: false }), engine!.demand)).toBe(false);
     }
   });
 });
