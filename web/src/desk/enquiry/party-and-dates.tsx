@@ -1,6 +1,7 @@
 import { problemAt } from "../../api/failure.ts";
 import { Button, ChoiceField, DateTimeField, NumberField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
+import { ClosedNote } from "./closed-note.tsx";
 import type { EnquiryDraft } from "./enquiry-draft.ts";
 
 const EXPERIENCES = ["first", "some", "knowsThisVehicle"] as const;
@@ -41,6 +42,7 @@ export function PartyAndDates({ value, change, failure }: PartyAndDatesProps) {
           note={nightsText(value.from, value.to)}
         />
       </div>
+      <ClosedNote from={value.from} to={value.to} />
       <div className="enquiry-counts">
         <NumberField
           label={t("desk.field.adults")}
