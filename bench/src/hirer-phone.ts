@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { DEMO_SIGN_INS } from "@setfair/demo";
-import { type BrowserContext, chromium } from "playwright-core";
+import { type BrowserContext, chromium, type Page } from "playwright-core";
 
 /** How many times slower than this machine the processor of a cheap phone is taken to be. */
 export const SLOWED = 4;
@@ -28,6 +28,12 @@ export async function openPhone(): Promise<{ context: BrowserContext; close(): P
       rmSync(profile, { recursive: true, force: true });
     },
   };
+}
+
+/** Makes the page's own thread so many times slower; a worker beside it runs on at full speed. */
+export async function slowDown(page: Page, rate: number): Promise<void> {
+  const session = await page.context().newCDPSession(page);
+  await session.send("Emulation.setCPUThrottlingRate", { rate });
 }
 
 /** The link of a hirer on the road, with their forecast already lived, as it is before the link is opened. */

@@ -13,6 +13,7 @@ import { benchPhoneForecast } from "./phone-forecast.ts";
 import { benchPlanners } from "./planners.ts";
 import { ROOT } from "./root.ts";
 import { benchServeStart } from "./serve-start.ts";
+import { benchSlowPlan } from "./slow-plan.ts";
 import { table } from "./table.ts";
 import { benchTidy } from "./tidy.ts";
 import { benchTrip } from "./trip.ts";
@@ -25,6 +26,7 @@ const PARTS: Readonly<Record<string, Part>> = {
   guide: benchGuideSize,
   ready: benchGuideReady,
   phone: benchPhoneForecast,
+  plan: benchSlowPlan,
   hires: benchHireWalk,
   climate: benchClimate,
   planners: benchPlanners,

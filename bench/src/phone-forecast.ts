@@ -3,19 +3,13 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { loadDemo } from "@setfair/demo";
 import { serve } from "@setfair/server";
-import type { Page } from "playwright-core";
-import { linkOfHirer, openPhone, SLOWED } from "./hirer-phone.ts";
+import { linkOfHirer, openPhone, SLOWED, slowDown } from "./hirer-phone.ts";
 import { type Line, lineOf, median } from "./line.ts";
 import { ROOT } from "./root.ts";
 
 const RUNS = 5;
 /** The issue's own limit for a task on the page's thread. */
 const LONG_MS = 50;
-
-async function slow(page: Page, rate: number): Promise<void> {
-  const session = await page.context().newCDPSession(page);
-  await session.send("Emulation.setCPUThrottlingRate", { rate });
-}
 
 /** Runs in the page: notes every task on its thread that is longer than 50 ms. */
 function noteLongTasks(): void {
@@ -67,7 +61,7 @@ async function readPanel(link: string, at: string): Promise<{ ms: number; longes
     await page.getByLabel(/The number, in/).fill("12.4");
     await page.locator("input[type=datetime-local]").fill(at);
     await page.waitForTimeout(1500);
-    await slow(page, SLOWED);
+    await slowDown(page, SLOWED);
     return await page.evaluate(touchAndWait);
   } finally {
     await close();
@@ -103,7 +97,7 @@ async function liveOnPage(link: string, at: string, rate: number): Promise<numbe
     const { origin, pathname } = new URL(link);
     // a page of the same place with nothing of ours running in it
     await page.goto(`${origin}/api/health`);
-    await slow(page, rate);
+    await slowDown(page, rate);
     const script = readdirSync(join(ROOT, "web/dist/assets")).find((name) =>
       /^trip-worker-.*\.js$/.test(name),
     );

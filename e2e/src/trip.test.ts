@@ -99,3 +99,26 @@ test("the trip says what its post can do, what moves the answer, and takes a for
   await expect.poll(() => desk.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
   expect(errors).toEqual([]);
 });
+
+test("the plan stands apart from the trip as asked, states its objective and sets each stop", async () => {
+  const id = await makeHire();
+  await desk.setViewportSize({ width: 1366, height: 900 });
+  await desk.goto(`${server.url}/hires/${id}/trip`);
+  const last = desk.locator("section[aria-labelledby=last-title]");
+  await last.getByText("the chance of getting there with nothing run out").waitFor();
+  // the depot at the start has no chance to be reached, every stop and the return have
+  expect(await last.locator(".road-stop").count()).toBe(
+    (await last.locator(".road-stop-chance").count()) + 1,
+  );
+
+  const plan = desk.locator("section[aria-labelledby=plan-title]");
+  await plan.getByRole("button", { name: "Search a plan" }).click();
+  await plan.getByText("effort + cost × chance of trouble").waitFor();
+  expect(await plan.textContent()).toMatch(/as asked £[\d.,]+, of it effort £[\d.,]+; with the plan £/);
+  const cards = plan.locator(".plan-card");
+  expect(await cards.first().textContent()).toMatch(/Leaving the depot.*Battery charged.*of fresh water/);
+  expect(await cards.nth(1).textContent()).toContain("Heater: on gas");
+  expect(await cards.last().textContent()).toMatch(/Heater: electric, [\d,]+.W, gas for the rest/);
+  expect(await axeViolations(desk)).toEqual([]);
+  expect(errors).toEqual([]);
+});

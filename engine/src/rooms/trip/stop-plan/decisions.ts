@@ -42,6 +42,13 @@ const STORE_OF_ACT: Readonly<Partial<Record<Act, StoreId>>> = {
   fillDef: "def",
 };
 
+/** Whether a vehicle has use for an act: what it empties or fills is aboard, what it plugs in has an inlet. */
+export function hasUseFor({ systems, tracked }: Pick<TripPlan, "systems" | "tracked">, act: Act): boolean {
+  if (act === "plugIn") return systems.some(({ kind }) => kind === "hookUp");
+  const store = STORE_OF_ACT[act];
+  return store === undefined || tracked.includes(store);
+}
+
 /** Which group pays for trouble of a store. */
 export function groupOf(store: StoreId): Group {
   switch (store) {
@@ -64,7 +71,6 @@ export function groupOf(store: StoreId): Group {
  */
 export function listDecisions(plan: TripPlan, otherPitches: boolean): readonly Decision[] {
   const { input, systems, timeline, tracked } = plan;
-  const hasPost = systems.some(({ kind }) => kind === "hookUp");
   const heater = systems.find(({ kind }) => kind === "heating");
   const decisions: Decision[] = [];
   if (tracked.includes("lpg") && (input.trip.departWith.lpg ?? 1) < 1)
@@ -72,9 +78,7 @@ export function listDecisions(plan: TripPlan, otherPitches: boolean): readonly D
   input.trip.stops.forEach((stop, index) => {
     const nights = nightsAt(plan, index);
     for (const [act, group] of Object.entries(GROUP_OF_ACT) as [Act, Group | null][]) {
-      const store = STORE_OF_ACT[act];
-      if (group === null || (act === "plugIn" ? !hasPost : store === undefined || !tracked.includes(store)))
-        continue;
+      if (group === null || !hasUseFor(plan, act)) continue;
       const offered = isOffered(stop, act);
       if (!offered && !otherPitches) continue;
       const effort =

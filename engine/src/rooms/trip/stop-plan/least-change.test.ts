@@ -39,7 +39,7 @@ it("asks for no more of other pitches than pays, and for none that a single one 
     const liver = new TripLiver(plan, LIVES);
     const energy = listDecisions(plan, true).filter(({ group }) => group === "energy");
     const { trip } = plan.input;
-    const chosen = dropWhatCanGo(liver, trip, energy, 1000);
+    const chosen = dropWhatCanGo(liver, trip, energy, { most: 1000, weight: 1 });
     const lived = (some: typeof chosen) =>
       totalOf(liver, { chosen: some, trip: applyDecisions(trip, energy, some) });
     let best = Number.POSITIVE_INFINITY;
@@ -48,6 +48,16 @@ it("asks for no more of other pitches than pays, and for none that a single one 
     expect(lived(chosen)).toBeLessThanOrEqual(best * 1.02 + 1e-6);
   }
 }, 60_000);
+
+it("asks for a drain where the waste tank is too small for the nights without one", () => {
+  const input = bareStops([3, 1], "06");
+  const systems = panelVan().systems.map((one) =>
+    one.id === "waste" ? { ...one, spec: { litres: 35 } } : one,
+  );
+  const { result } = planStops({ ...input, vehicle: { ...panelVan(), systems }, runs: 40 });
+  expect(result.chances.find(({ store }) => store === "wasteWater")!.withPlan).toBeGreaterThan(0.5);
+  expect(result.otherPitches.flatMap(({ needs }) => needs)).toContain("wasteDrain");
+});
 
 it("names a post at every stop that the battery does not outlast, and nothing that helps nobody", () => {
   const { result } = planStops({ ...bareStops([5, 5], "12"), runs: 40 });

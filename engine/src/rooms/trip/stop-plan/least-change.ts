@@ -7,6 +7,9 @@ import type { TripLiver } from "./live-chances.ts";
 import { type Candidate, effortOf, totalOf } from "./search-plan.ts";
 import type { OtherPitch } from "./types.ts";
 
+/** Trouble that no plan averts weighs so many times as much: the question is then what would help at all. Practice. */
+const WEIGHT = 3;
+
 /** Where the plan leaves a store in trouble: the pitches that would have to be others, and what they must offer. */
 export function findLeastChange(
   liver: TripLiver,
@@ -15,13 +18,15 @@ export function findLeastChange(
   planned: Candidate,
   most: number,
 ): readonly OtherPitch[] {
-  const groups = hopelessGroups(liver, planned.trip);
+  const groups = new Set(hopelessGroups(liver, planned.trip));
   if (groups.size === 0) return [];
+  // a full waste tank saves water: where it is emptied, the water has to last as well
+  if (groups.has("waste")) groups.add("water");
   const rest = decisions.filter(({ group }) => !groups.has(group));
   const kept = new Set(rest.filter((one) => planned.chosen.has(one)));
   const start = applyDecisions(withLevelsOf(plan.input.trip, planned.trip), rest, kept);
   const open = listDecisions(plan, true).filter(({ group }) => groups.has(group));
-  const chosen = dropWhatCanGo(liver, start, open, most);
+  const chosen = dropWhatCanGo(liver, start, open, { most, weight: WEIGHT });
   return plan.input.trip.stops.flatMap(({ place }, stop): OtherPitch[] => {
     const needs = [...chosen].flatMap((one) =>
       one.kind === "act" && one.stop === stop && one.missing !== null ? [one.missing] : [],
@@ -44,25 +49,30 @@ function withLevelsOf(trip: Trip, { departWith, stops }: Trip): Trip {
 
 /**
  * Begins with everything that could be done at pitches that offer everything, and drops what costs more than it
- * averts: whole kinds of it first, then one thing after another from the last stop on. What is out is tried again
- * beside what is left. Stops when no single change is better, or after the work of `most` whole runs.
+ * averts (trouble counted `weight` times): whole kinds of it first, then one thing after another from the last stop on. What is out is tried again
+ * beside what is left. Ends when no single change is better, or after the work of `most` whole runs and one
+ * more look at what is asked of other pitches.
  */
 export function dropWhatCanGo(
   liver: TripLiver,
   trip: Trip,
   open: readonly Decision[],
-  most: number,
+  { most, weight }: { readonly most: number; readonly weight: number },
 ): ReadonlySet<Decision> {
   const until = liver.runs + most;
+  const weighed = (one: Candidate) => {
+    const effort = effortOf(one.chosen);
+    return effort + weight * (totalOf(liver, one) - effort);
+  };
   const candidate = (chosen: ReadonlySet<Decision>): Candidate => ({
     chosen,
     trip: applyDecisions(trip, open, chosen),
   });
   let best = candidate(new Set(open));
-  const isBetter = (chosen: ReadonlySet<Decision>): boolean => {
-    if (liver.runs >= until) return false;
+  const isBetter = (chosen: ReadonlySet<Decision>, isLast = false): boolean => {
+    if (liver.runs >= until && !isLast) return false;
     const other = candidate(chosen);
-    if (totalOf(liver, other) >= totalOf(liver, best)) return false;
+    if (weighed(other) >= weighed(best)) return false;
     best = other;
     return true;
   };
@@ -75,9 +85,14 @@ export function dropWhatCanGo(
       const chosen = new Set(best.chosen);
       const isOut = !chosen.delete(one);
       // nothing that costs more effort than all the trouble that is left can help
-      if (isOut && one.effort >= totalOf(liver, best) - effortOf(best.chosen)) continue;
+      if (isOut && one.effort >= weighed(best) - effortOf(best.chosen)) continue;
       if (isBetter(isOut ? chosen.add(one) : chosen)) isMoving = true;
     }
+  }
+  // nothing is asked of a pitch that has not been tried without, however long that takes
+  for (const one of order) {
+    if (one.kind === "act" && one.missing !== null && best.chosen.has(one))
+      isBetter(new Set([...best.chosen].filter((other) => other !== one)), true);
   }
   return best.chosen;
 }

@@ -7,7 +7,7 @@ import { planTrip, type TripPlan } from "../plan-trip.ts";
 import { markPosts } from "../timeline.ts";
 import type { TripForecast, TripInput } from "../types.ts";
 import { applyDecisions, isAsked, withoutPlan } from "./apply-decisions.ts";
-import { type Decision, listDecisions } from "./decisions.ts";
+import { type Decision, hasUseFor, listDecisions } from "./decisions.ts";
 import { dropWhatDoesNotPay, keepServing } from "./keep-serving.ts";
 import { findLeastChange } from "./least-change.ts";
 import { TripLiver } from "./live-chances.ts";
@@ -117,14 +117,19 @@ function choosePlan(
   return best!;
 }
 
-/** What the depot sends off full or empty anyway, and nothing of a plan that was taken before; gas and fuel stay as asked. */
+/** What the depot sends off full or empty anyway, and nothing of a plan that was taken before or of no use here; gas and fuel stay as asked. */
 function readyToPlan(plan: TripPlan): TripPlan {
   const { input, tracked, systems } = plan;
   const want = { battery12: 1, freshWater: 1, wasteWater: 0, cassette: 0 } as const;
   const departWith = { ...input.trip.departWith };
   for (const [store, share] of Object.entries(want) as [keyof typeof want, number][])
     if (tracked.includes(store)) departWith[store] = share;
-  const trip = withoutPlan({ ...input.trip, departWith }, systems.find(({ kind }) => kind === "heating")?.id);
+  const stops = input.trip.stops.map((stop) => ({
+    ...stop,
+    acts: stop.acts.filter((act) => hasUseFor(plan, act)),
+  }));
+  const heater = systems.find(({ kind }) => kind === "heating")?.id;
+  const trip = withoutPlan({ ...input.trip, stops, departWith }, heater);
   return { ...plan, input: { ...input, trip } };
 }
 
