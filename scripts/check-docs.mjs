@@ -37,6 +37,15 @@ for (const line of readFileSync(join(root, "docs/words.md"), "utf8").split("\n")
     if (!known.has(name)) problems.push(`docs/words.md: no ${name} in the code`);
 }
 
+const verbs = [
+  ...readFileSync(join(root, "cli/src/run-command.ts"), "utf8").matchAll(/^ {2}(\w+): async \(\)/gm),
+]
+  .map(([, verb]) => verb)
+  .sort();
+const [, told = ""] = readFileSync(join(root, "README.md"), "utf8").match(/setfair (trip(?:\|\w+)+)/) ?? [];
+if (told.split("|").sort().join() !== verbs.join())
+  problems.push(`README.md: tells the verbs ${told}, the command has ${verbs.join("|")}`);
+
 for (const problem of problems) console.error(problem);
 console.log(
   problems.length === 0
