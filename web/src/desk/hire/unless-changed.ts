@@ -7,6 +7,9 @@ interface Draft<T> {
   readonly rebase: (next: T) => void;
 }
 
+const readHire = (id: string): Promise<HirePageData> =>
+  take(client.GET("/api/hires/{id}", { params: { path: { id } } }));
+
 /**
  * Sends a draft of a hire only where the server still has what the draft began from. Where somebody else changed it
  * meanwhile the page shows theirs, what was typed stays, and to keep it once more is then meant.
@@ -17,8 +20,9 @@ export async function unlessChanged<T>(
   draft: Draft<T>,
   partOf: (page: HirePageData) => T,
   send: () => Promise<HirePageData>,
+  read: (id: string) => Promise<HirePageData> = readHire,
 ): Promise<HirePageData> {
-  const page = await take(client.GET("/api/hires/{id}", { params: { path: { id } } }));
+  const page = await read(id);
   const theirs = partOf(page);
   if (JSON.stringify(theirs) !== JSON.stringify(draft.base)) {
     draft.rebase(theirs);
