@@ -2,6 +2,7 @@ import { fillAll } from "./fill-all.ts";
 import { STORE_IDS, STORES, type StoreId } from "./stores.ts";
 
 const COUNT = STORE_IDS.length;
+const SUPPLIES = STORE_IDS.flatMap((id, s) => (STORES[id].kind === "supply" ? [s] : []));
 /** Index of a store in the arrays of an {@link Ensemble}, its place in STORE_IDS. Cases and no table: a name that stands in the code then costs nothing. */
 export function indexOf(store: StoreId): number {
   switch (store) {
@@ -91,7 +92,8 @@ export function createEnsemble(n: number, held: ReadonlyMap<StoreId, StoreAtStar
 
 /** Begins a step: supplies start empty. */
 export function beginStep(e: Ensemble): void {
-  for (let s = 0; s < COUNT; s++) {
+  for (let k = 0; k < SUPPLIES.length; k++) {
+    const s = SUPPLIES[k]!;
     if (e.supplied[s] === 0) continue;
     e.supplied[s] = 0;
     fillAll(e.level[s]!, 0);

@@ -43,8 +43,8 @@ export class StoreRecord {
   readonly leave: (LevelAt | null)[] = [];
   readonly index: number;
   readonly isFullTrouble: boolean;
-  /** level at which trouble begins; known once the first step is watched */
-  private edge = Number.NaN;
+  /** level at which trouble begins; known once a trip is watched */
+  private edge = 0;
 
   constructor(
     readonly store: StoreId,
@@ -58,13 +58,13 @@ export class StoreRecord {
     this.troubleH = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
   }
 
+  begin({ capacity }: Ensemble): void {
+    this.edge = (this.isFullTrouble ? 1 - TROUBLE_SHARE : TROUBLE_SHARE) * capacity[this.index]![0]!;
+  }
+
   /** Notes the hour in each life that is in trouble for the first time. */
-  watch(ensemble: Ensemble, hour: number): void {
-    const { index, isFullTrouble, troubleH } = this;
-    if (Number.isNaN(this.edge))
-      this.edge = (isFullTrouble ? 1 - TROUBLE_SHARE : TROUBLE_SHARE) * ensemble.capacity[index]![0]!;
-    const { edge } = this;
-    const level = ensemble.level[index]!;
+  watch(level: Float64Array, hour: number): void {
+    const { edge, isFullTrouble, troubleH } = this;
     if (isFullTrouble) {
       for (let i = 0; i < level.length; i++) if (level[i]! >= edge && hour < troubleH[i]!) troubleH[i] = hour;
     } else {
@@ -81,6 +81,7 @@ export class TripRecorder implements Recorder {
   readonly stores: readonly StoreRecord[];
   readonly coldest: readonly Float64Array[];
   readonly cabinLeast: Float64Array;
+  private hasBegun = false;
   private readonly perHour: number;
   /** index of the stop whose night the end of a step belongs to; −1 by day and on the road */
   private readonly nightOf: Int16Array;
@@ -109,9 +110,17 @@ export class TripRecorder implements Recorder {
 
   // no closures in what runs at every step: each would take memory for what it sees
   before(step: number, live: LiveState): void {
+    if (!this.hasBegun) {
+      this.hasBegun = true;
+      for (const record of this.stores) record.begin(live.ensemble);
+    }
     if (step % this.perHour === 0 || step === this.timeline.steps) this.mark(step, live);
     const hour = step * this.timeline.dtH;
-    for (let k = 0; k < this.stores.length; k++) this.stores[k]!.watch(live.ensemble, hour);
+    const { level } = live.ensemble;
+    for (let k = 0; k < this.stores.length; k++) {
+      const record = this.stores[k]!;
+      record.watch(level[record.index]!, hour);
+    }
     this.watchCold(step, live);
     if (this.isEdge[step] === 1) this.arriveAt(step, live);
     if (step === this.timeline.steps) {
@@ -156,6 +165,10 @@ export class TripRecorder implements Recorder {
   }
 
   private put({ p10, p50, p90, last }: Points, k: number, values: Float64Array): void {
+    if (p10 === p90) {
+      p50[k] = values[0]!;
+      return;
+    }
     if (!isChanged(values, last) && k > 0) {
       p10[k] = p10[k - 1]!;
       p50[k] = p50[k - 1]!;
