@@ -8,6 +8,7 @@ import { queries } from "../query-client.ts";
 import { useSignedIn } from "../session.ts";
 import { useDraft } from "../use-draft.ts";
 import { usePageTitle } from "../use-page-title.ts";
+import { firstPolicy } from "./first-policy.ts";
 import { type Policy, PolicyForm } from "./policy-form.tsx";
 import { PreviewTable } from "./preview-table.tsx";
 import "../hire/abroad/abroad.css";
@@ -17,10 +18,12 @@ import "./insurance.css";
 /** The insurer's criteria: as they stand, a new version from a day, and whom of the booked drivers it would touch. */
 export default function InsurancePage() {
   usePageTitle(t("insurance.title"));
+  const { may, today, depot } = useSignedIn();
   const terms = useQuery({ queryKey: ["terms"], queryFn: () => take(client.GET("/api/terms")) });
   if (terms.isPending) return <Loading />;
   if (terms.isError) return <FailureNote failure={terms.error} onAgain={() => void terms.refetch()} />;
   const { insurance } = terms.data;
+  const mayBegin = may.includes("terms.write");
   return (
     <>
       <div className="page-head">
@@ -28,7 +31,10 @@ export default function InsurancePage() {
         <p className="quiet">{t("insurance.lead")}</p>
       </div>
       {insurance === null ? (
-        <Empty>{t("insurance.none")}</Empty>
+        <>
+          <Empty>{t(mayBegin ? "insurance.begin" : "insurance.none")}</Empty>
+          {mayBegin && <Criteria kept={firstPolicy(today, depot.place.country)} />}
+        </>
       ) : (
         <Criteria key={insurance.versionId} kept={insurance.policy} />
       )}
@@ -47,7 +53,7 @@ function Criteria({ kept }: { readonly kept: Policy }) {
     mutationFn: () => take(client.PUT("/api/terms", { body: { insurance: policy } })),
     onSuccess: () => {
       draft.done();
-      for (const kind of ["terms", "hire", "today", "hires"])
+      for (const kind of ["terms", "hire", "today", "hires", "firstSteps"])
         void queries.invalidateQueries({ queryKey: [kind] });
     },
   });
