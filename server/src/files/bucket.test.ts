@@ -103,6 +103,11 @@ describe("a bucket", () => {
     const endpoint = `http://127.0.0.1:${(silent.address() as AddressInfo).port}`;
     const bucket = openBucket({ ...store.access, endpoint }, [], { shortMs: 100, longMs: 100 });
     await expect(bucket.head("a")).rejects.toThrow(/HEAD: no answer within/);
+    const patient = openBucket({ ...store.access, endpoint }, NO_PAUSE, { shortMs: 100, longMs: 101 });
+    const begun = performance.now();
+    await expect(patient.put("a", Buffer.alloc(0), EMPTY)).rejects.toThrow(/PUT: no answer within/);
+    // once, not three times
+    expect(performance.now() - begun).toBeLessThan(200);
     silent.closeAllConnections();
     silent.close();
   });

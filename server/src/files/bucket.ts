@@ -111,7 +111,8 @@ export function openBucket(
         const answer = await once(asked);
         if (pause === undefined || !(answer.status >= 500 || answer.status === 429)) return answer;
       } catch (error) {
-        if (pause === undefined)
+        // what had minutes to come is not waited for again: whoever asked would have gone
+        if (pause === undefined || (isLate(error) && asked.ms > shortMs))
           throw new StoreFailed(`${asked.method}: ${reasonOf(error, asked.ms)}`, error);
       }
       await sleep(pause + Math.random() * pause);
@@ -180,9 +181,11 @@ export function openBucket(
   };
 }
 
+const isLate = (error: unknown): boolean => error instanceof Error && error.name === "TimeoutError";
+
 function reasonOf(error: unknown, ms: number): string {
   if (!(error instanceof Error)) return "no answer";
-  if (error.name === "TimeoutError") return `no answer within ${Math.round(ms / 1000)} s`;
+  if (isLate(error)) return `no answer within ${Math.round(ms / 1000)} s`;
   const { cause } = error;
   const code = cause instanceof Error && "code" in cause ? String(cause.code) : error.message;
   return `no answer (${code})`;
