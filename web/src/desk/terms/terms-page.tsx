@@ -11,6 +11,7 @@ import { useSignedIn } from "../session.ts";
 import { useDraft } from "../use-draft.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { ChargeFields } from "./charge-fields.tsx";
+import { ClassFields } from "./class-fields.tsx";
 import { SeasonFields } from "./season-fields.tsx";
 import { StepFields } from "./step-fields.tsx";
 import { type TermsDraft, versionName } from "./terms-draft.ts";
@@ -82,6 +83,7 @@ function RateCard({ now }: { readonly now: TermsDraft }) {
       <Versions />
       {mayWrite ? (
         <>
+          <ClassFields {...pieces} classes={known} />
           <SeasonFields {...pieces} classes={known} />
           <StepFields {...pieces} />
           <ChargeFields {...pieces} />
