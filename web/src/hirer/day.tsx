@@ -44,14 +44,6 @@ export function Day({ guide, forecast }: { readonly guide: Guide; readonly forec
             </li>
           );
         })}
-        {forecast !== null && guide.trip !== null && (
-          <li>
-            <a className="day-link" href="#stops">
-              <strong className="day-name">{t("hirer.stops.title")}</strong>
-              <span className="day-sub">{t("hirer.stops.sub", { n: guide.trip.stops.length })}</span>
-            </a>
-          </li>
-        )}
         <li>
           <a className="day-link" href="#wrong">
             <strong className="day-name">{t("hirer.moment.wrong")}</strong>

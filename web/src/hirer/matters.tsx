@@ -59,6 +59,11 @@ export function Matters({ hirer, guide, onPanel = false }: MattersProps) {
           {t("hirer.panel.open")}
         </a>
       )}
+      {forecast !== null && guide.trip !== null && !onPanel && (
+        <a className="button button-wide" href="#stops">
+          {t("hirer.stops.title")}
+        </a>
+      )}
       {running && <p role="status">{t("hirer.panel.running")}</p>}
       {failed !== null && <p role="alert">{t("hirer.panel.failed")}</p>}
       {readings.length > 0 && !running && failed === null && (

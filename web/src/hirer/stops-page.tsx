@@ -2,18 +2,18 @@ import type { StopForecast, StoreForecast, TripForecast } from "@setfair/engine/
 import { leastLeft, tellTrip } from "@setfair/engine/trip";
 import type { Guide } from "../offline/database.ts";
 import { ScrollMain } from "../parts/scroll-main.tsx";
-import { settingText } from "../parts/setting-words.ts";
+import { drawName, settingText } from "../parts/setting-words.ts";
 import { StripDrawing } from "../parts/strip-drawing.tsx";
 import { hasTrouble, likelyAt, placeOnRoad, stripOf } from "../parts/strip-of-store.ts";
-import { dateText, figureText, has, say, t } from "../parts/words.ts";
+import { dateText, figureText, say, t } from "../parts/words.ts";
 import { civilNow } from "./local-time.ts";
 import { inHundred } from "./what-matters.ts";
 import "./stops.css";
 
 type Trip = NonNullable<Guide["trip"]>;
 
-/** what uses a store most is the reason; the rest is small */
-const MOST_DRAWS = 4;
+/** of all use: what is less is no reason */
+const LEAST_DRAW = 0.02;
 
 /** The road of the trip, stop by stop, and a strip for each store: after a reading, as this phone lived it again. */
 export default function StopsPage({
@@ -157,12 +157,13 @@ function Strip({
         <summary>{t("stops.why", { end: store.troubleAt, when: hasTrouble(store) ? "yes" : "no" })}</summary>
         {hasTrouble(store) && <p>{whenOf(store)}</p>}
         <ul className="stop-acts">
-          {store.draws.slice(0, MOST_DRAWS).map(({ system, kind, share }) => (
-            <li key={system}>
-              {has(`thing.${kind}`) ? say(`thing.${kind}`) : t("stops.other")}:{" "}
-              {figureText({ value: share, unit: "share" })}
-            </li>
-          ))}
+          {store.draws
+            .filter(({ share }) => share >= LEAST_DRAW)
+            .map(({ system, kind, share }) => (
+              <li key={system}>
+                {drawName(kind)}: {figureText({ value: share, unit: "share" })}
+              </li>
+            ))}
         </ul>
       </details>
     </figure>
@@ -176,12 +177,22 @@ function lineOf(store: StoreForecast): string {
   if (!hasTrouble(store)) {
     return t("stops.lasts", { end: troubleAt, pct: troubleAt === "empty" ? left : 100 - left });
   }
-  return t("stops.trouble", { n: inHundred(trouble.chance), end: troubleAt, at: timeText(likelyAt(store)) });
+  const at = likelyAt(store);
+  return t("stops.trouble", {
+    n: inHundred(trouble.chance),
+    end: troubleAt,
+    at: at === null ? "" : dateText(at, "dayTime"),
+  });
 }
 
-const timeText = (at: string | null): string => (at === null ? t("stops.never") : dateText(at, "dayTime"));
-
+/** First trouble over all lives: the early tenth, the middle and the late tenth, as far as they meet it. */
 function whenOf({ trouble }: StoreForecast): string {
   const { p10At, p50At, p90At } = trouble;
-  return t("stops.when", { early: timeText(p10At), middle: timeText(p50At), late: timeText(p90At) });
+  const said = [
+    ["stops.early", p10At],
+    ["stops.half", p50At],
+    ["stops.late", p90At],
+  ] as const;
+  const lines = said.flatMap(([id, at]) => (at === null ? [] : [t(id, { at: dateText(at, "dayTime") })]));
+  return [...lines, ...(p90At === null ? [t("stops.rest")] : [])].join(" ");
 }

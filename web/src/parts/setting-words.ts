@@ -1,5 +1,10 @@
 import type { StopSetting } from "@setfair/engine/trip";
-import { figureText, t } from "./words.ts";
+import { figureText, has, say, t } from "./words.ts";
+
+/** What uses a store, by its kind: the tank of fresh water stands for its taps. */
+export function drawName(kind: string): string {
+  return t("use.of", { kind, name: has(`thing.${kind}`) ? say(`thing.${kind}`) : kind });
+}
 
 /** How to set one thing at a stop, in words. */
 export function settingText({ kind, from, stage, rest, dayC, nightC }: StopSetting): string {

@@ -1,11 +1,9 @@
 import type { Finding, StoreForecast, TripForecast } from "@setfair/engine";
 import { leastLeft, shownChancePct } from "@setfair/engine";
 import { FigureSums, FindingText, StoreStrip } from "../../../parts/index.ts";
+import { drawName } from "../../../parts/setting-words.ts";
 import { hasTrouble, likelyAt, stripOf } from "../../../parts/strip-of-store.ts";
-import { dateText, figureText, has, mendText, say, t } from "../../../parts/words.ts";
-
-const kindName = (kind: string): string =>
-  has(`thing.${kind}`) ? say(`thing.${kind}`) : has(`kind.${kind}`) ? say(`kind.${kind}`) : kind;
+import { dateText, figureText, mendText, t } from "../../../parts/words.ts";
 
 /** Why it comes to trouble, and what would mend it, in the words of the finding. */
 function Reason({ finding }: { readonly finding: Finding }) {
@@ -58,7 +56,7 @@ function Sums({ store, finding }: { readonly store: StoreForecast; readonly find
       <dl className="figure-sums">
         {store.draws.map((draw) => (
           <div key={draw.system} className="visually-contents">
-            <dt>{kindName(draw.kind)}</dt>
+            <dt>{drawName(draw.kind)}</dt>
             <dd>
               {figureText(draw.amount)} · {figureText({ value: draw.share, unit: "share" })}
             </dd>
