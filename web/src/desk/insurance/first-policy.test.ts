@@ -8,8 +8,7 @@ const vehicle = JSON.parse(
 ) as VehicleDescription;
 
 test("the criteria that a new firm begins with accept nobody by themselves", () => {
-  const policy = { ...firstPolicy("2026-07-01", "GB"), id: "to be replaced" };
-  expect(insurancePolicySchema.safeParse(policy).success).toBe(true);
+  const policy = insurancePolicySchema.parse({ ...firstPolicy("2026-07-01", "GB"), id: "to be replaced" });
   const driver = {
     id: "d1",
     name: "Best Possible",
