@@ -9,13 +9,17 @@ const ASLEEP_TO_H = 7;
 /** gas that has to run out under a heater for anybody to notice at night, °C outside: practice */
 const COLD_NIGHT_C = 5;
 
-/** What is no trouble of a store but worth saying: a tank into its reserve, a cylinder that is empty in the night. */
+/**
+ * What is no trouble of a store but worth saying: a tank into its reserve, a cylinder that is empty in the night, a
+ * cassette to change, a cylinder that is to be changed abroad.
+ */
 export function findLowNotes(plan: TripPlan, forecast: TripForecast): Finding[] {
-  return forecast.stores.flatMap((store) => [
+  const byStore = forecast.stores.flatMap((store) => [
     ...intoReserve(plan, forecast, store),
     ...changeOverAtNight(plan, forecast, store),
     ...changeCassette(plan, forecast, store),
   ]);
+  return [...byStore, ...exchangeAbroad(plan)];
 }
 
 function intoReserve({ input }: TripPlan, { ranges, axis }: TripForecast, store: StoreForecast): Finding[] {
@@ -111,6 +115,28 @@ function changeCassette(
       facts: { at: axis.at[hour]!, each: figure(each, "L", "-", {}, "declared") },
       sources: [],
       mends: [{ code: "trip.swapCassette", facts: {} }],
+    },
+  ];
+}
+
+/** Cylinders for exchange belong to a country's own suppliers: common practice, no source. */
+function exchangeAbroad({ input: { trip }, systems }: TripPlan): Finding[] {
+  const gas = systems.find(({ kind, spec }) => kind === "lpg" && spec.arrangement === "exchange");
+  const abroad = trip.stops.findIndex(
+    ({ acts, pitch, place }) =>
+      pitch.lpgExchange && acts.includes("exchangeLpg") && place.country !== trip.depot.country,
+  );
+  if (gas === undefined || abroad < 0) return [];
+  return [
+    {
+      code: "trip.exchangeAbroad",
+      gate: "resources",
+      severity: "note",
+      basis: "physics",
+      about: `stops.${abroad}`,
+      facts: { stop: trip.stops[abroad]!.place.name },
+      sources: [],
+      mends: [{ code: "trip.fullCylinders", facts: {} }],
     },
   ];
 }

@@ -131,6 +131,32 @@ describe("the forecast", () => {
     expect(stores.some(({ store }) => store === "lpg")).toBe(false);
   });
 
+  it("says that a cylinder for exchange is commonly not changed abroad, and nothing of a refillable one", () => {
+    const { trip, ...input } = newYearMountains();
+    const told = (country: string, arrangement: string) => {
+      const [stop] = trip.stops;
+      const there = {
+        ...stop!,
+        place: { ...stop!.place, country },
+        pitch: { ...stop!.pitch, lpgExchange: true },
+        acts: ["exchangeLpg" as const],
+      };
+      const systems = panelVan().systems.map((one) =>
+        one.id === "gas" ? { ...one, spec: { ...one.spec, arrangement } } : one,
+      );
+      const { findings } = forecastTrip({
+        ...input,
+        runs: 2,
+        vehicle: { ...panelVan(), systems },
+        trip: { ...trip, stops: [there] },
+      });
+      return findings.some(({ code }) => code === "trip.exchangeAbroad");
+    };
+    expect(told("FR", "exchange")).toBe(true);
+    expect(told("GB", "exchange")).toBe(false);
+    expect(told("FR", "refillable")).toBe(false);
+  });
+
   it("counts hours over the change of the clock", () => {
     const input = newYearMountains();
     const spring = { ...input.trip, depart: "2026-03-28T12:00", return: "2026-03-29T12:00", stops: [] };
