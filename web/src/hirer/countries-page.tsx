@@ -6,11 +6,12 @@ import { dateText, figureText, t } from "../parts/words.ts";
 
 /** What holds in each country of the route for this vehicle, with its doubt and its sources. */
 export default function CountriesPage({ guide }: { readonly guide: Guide }) {
+  const countries = guide.countries ?? [];
   return (
     <ScrollMain className="guide-main stack">
       <h1>{t("hirer.countries.title")}</h1>
-      <p>{t("hirer.countries.lead")}</p>
-      {(guide.countries ?? []).map(({ card, sources }) => (
+      <p>{t(countries.length === 0 ? "hirer.countries.none" : "hirer.countries.lead")}</p>
+      {countries.map(({ card, sources }) => (
         <Country key={(card as CountryCard).country} card={card as CountryCard} sources={sources} />
       ))}
       <p className="guide-caution">{t("abroad.caution")}</p>

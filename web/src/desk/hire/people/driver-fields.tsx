@@ -33,6 +33,11 @@ export function DriverFields(props: DriverFieldsProps) {
   const at = (field: string) => problemAt(props.error, `drivers.${place}.${field}`);
   const setLicence = (part: Partial<Licence>) =>
     onChange({ ...driver, licence: { ...driver.licence, ...part } });
+  /** a day that may be missing: emptied, it is */
+  const setDay = (name: "checkedOn" | "photocardTo" | "visitingSince", day: string) => {
+    const { [name]: _before, ...licence } = driver.licence;
+    onChange({ ...driver, licence: day === "" ? licence : { ...licence, [name]: day } });
+  };
   return (
     <div className="line-box">
       <div className="sheet-fields">
@@ -60,12 +65,19 @@ export function DriverFields(props: DriverFieldsProps) {
           onChange={(firstCarEntitlement) => setLicence({ firstCarEntitlement })}
           error={at("licence.firstCarEntitlement")}
         />
+        <DateField
+          label={t("people.photocardTo")}
+          note={t("people.photocardNote")}
+          value={driver.licence.photocardTo ?? ""}
+          onChange={(day) => setDay("photocardTo", day)}
+          error={at("licence.photocardTo")}
+        />
       </div>
       {driver.licence.issuedBy === "other" && (
         <DateField
           label={t("people.visitingSince")}
           value={driver.licence.visitingSince ?? ""}
-          onChange={(visitingSince) => setLicence(visitingSince === "" ? {} : { visitingSince })}
+          onChange={(day) => setDay("visitingSince", day)}
           error={at("licence.visitingSince")}
         />
       )}
@@ -96,7 +108,7 @@ export function DriverFields(props: DriverFieldsProps) {
           label={t("people.checkedOn")}
           note={t("people.checkedNote")}
           value={driver.licence.checkedOn ?? ""}
-          onChange={(checkedOn) => setLicence(checkedOn === "" ? {} : { checkedOn })}
+          onChange={(day) => setDay("checkedOn", day)}
           error={at("licence.checkedOn")}
         />
       </div>
