@@ -76,7 +76,7 @@ function drainWater(stop: Stop, ensemble: Ensemble): void {
 /** a drive begins with its own need and a fifth more above the reserve, else the tank is filled first: practice */
 const FUEL_MARGIN = 1.2;
 
-/** Fuel is bought on the way: a tank that would not do the drive is filled as it begins, unless the fuel system's setting `fillOnTheWay` is false. */
+/** Fuel is bought on the way: a tank that would not do the drive, or its next hours, is filled as these begin, unless the fuel system's setting `fillOnTheWay` is false. */
 export function fillOnTheWay(
   vehicle: VehicleDescription,
   systems: readonly FittedPhysics[],

@@ -193,4 +193,21 @@ describe("the forecast", () => {
       "vehicle.systems.9.spec.litres",
     ]);
   });
+
+  it("buys fuel within a drive that is longer than a tank", () => {
+    const may = mayHighlands();
+    const [first, ...others] = may.trip.stops;
+    const far = { ...first!, drive: { distanceKm: 1400, minutes: 18 * 60 } };
+    const long = {
+      ...may,
+      runs: 20,
+      trip: { ...may.trip, depart: "2026-05-08T14:00", stops: [far, ...others] },
+    };
+    const { result } = forecastTrip(long);
+    const fuel = result.stores.find(({ store }) => store === "fuel")!;
+    expect(fuel.trouble.p50At).toBeNull();
+    const tank = fuel.capacity.value;
+    expect((1400 * 10.5) / 100).toBeGreaterThan(tank);
+    expect(Math.min(...fuel.band.p10)).toBeGreaterThan(0.05 * tank);
+  });
 });

@@ -29,7 +29,7 @@ export interface Timeline {
   readonly day: Int16Array;
   readonly driving: Uint8Array;
   readonly distanceKm: Float64Array;
-  /** km of the drive that begins at a step */
+  /** km from a step, where a drive begins or goes on after a halt, to its end or its next halt */
   readonly driveKm: ReadonlyMap<number, number>;
   readonly people: Float64Array;
   readonly postAmperes: Float64Array;
@@ -188,6 +188,9 @@ function zoned(trip: Trip, local: IsoLocal, path: string): Temporal.ZonedDateTim
   }
 }
 
+/** Nobody drives on for longer without a halt where fuel can be had: common practice, no source. */
+const HALT_AFTER_H = 4;
+
 /** The drive to a stop ends on arriving; what is left of the time before is a halt on the way. */
 function markDrives(trip: Trip, stops: readonly StopSteps[], steps: number, dtH: number) {
   const driving = new Uint8Array(steps);
@@ -199,10 +202,13 @@ function markDrives(trip: Trip, stops: readonly StopSteps[], steps: number, dtH:
     // a drive squeezed into no time still covers its distance, in the step before arriving
     const first = Math.max(0, Math.min(Math.max(from, to - length), to - 1));
     const last = Math.min(steps, Math.max(to, first + 1));
-    driveKm.set(first, (driveKm.get(first) ?? 0) + drive.distanceKm);
+    const perStep = drive.distanceKm / (last - first);
+    const halt = Math.round(HALT_AFTER_H / dtH);
+    for (let k = first; k < last; k += halt)
+      driveKm.set(k, (driveKm.get(k) ?? 0) + perStep * Math.min(halt, last - k));
     for (let k = first; k < last; k++) {
       driving[k] = 1;
-      distanceKm[k] = distanceKm[k]! + drive.distanceKm / (last - first);
+      distanceKm[k] = distanceKm[k]! + perStep;
     }
   };
   let from = 0;
