@@ -148,7 +148,7 @@ export function liveTrip(
     fillStep(shared, timeline, step);
     fillWeather(weather, timeline, step, shared);
     const stop = stopAt[step]!;
-    const lists = listsAt(stop, shared.driving, shared.postAmperes);
+    const lists = listsAt(stop, shared.driving, timeline.postAmperes[step]! > 0);
     runStep(lists, ensemble, stop < 0 ? trip.stops.length : stop);
     cabin.temperature(cabinHeat, shared.cabinC);
   }

@@ -80,19 +80,16 @@ export function layOuts(
   all: readonly AtWork[],
   stops: number,
   without: readonly Without[],
-): (stop: number, driving: boolean, postAmperes: number) => StepLists {
+): (stop: number, driving: boolean, atPost: boolean) => StepLists {
   const known: (StepLists | undefined)[] = [];
   // where nothing is set otherwise a stop is as the road
   const places = Array.from({ length: stops }, (_, stop) =>
     all.some(({ byStop }) => byStop.has(stop)) ? stop : ON_THE_ROAD,
   );
-  return (stop, driving, postAmperes) => {
+  return (stop, driving, atPost) => {
     const place = stop < 0 ? ON_THE_ROAD : places[stop]!;
-    const atPost = postAmperes > 0;
     const at = 4 * (place + 1) + (driving ? 2 : 0) + (atPost ? 1 : 0);
-    known[at] ??= layOut(all, place, without, (only) =>
-      only === "driving" ? driving : only === "atPost" ? atPost : true,
-    );
+    known[at] ??= layOut(all, place, without, driving, atPost);
     return known[at];
   };
 }
@@ -104,8 +101,11 @@ function layOut(
   all: readonly AtWork[],
   stop: number,
   without: readonly Without[],
-  mayRun: (only: Running["only"]) => boolean,
+  driving: boolean,
+  atPost: boolean,
 ): StepLists {
+  const mayRun = (only: Running["only"]) =>
+    only === "driving" ? driving : only === "atPost" ? atPost : true;
   const work = all.map((each) => {
     const here = { ...each, ...each.byStop.get(stop) };
     return { ...here, running: here.running.filter(({ running: { only } }) => mayRun(only)) };
