@@ -14,6 +14,7 @@ import { ChargeFields } from "./charge-fields.tsx";
 import { ClassFields } from "./class-fields.tsx";
 import { SeasonFields } from "./season-fields.tsx";
 import { StepFields } from "./step-fields.tsx";
+import { TariffFields } from "./tariff-fields.tsx";
 import { type TermsDraft, versionName } from "./terms-draft.ts";
 import { YearPreview } from "./year-preview.tsx";
 import "../hire/hire.css";
@@ -87,6 +88,7 @@ function RateCard({ now }: { readonly now: TermsDraft }) {
           <SeasonFields {...pieces} classes={known} />
           <StepFields {...pieces} />
           <ChargeFields {...pieces} />
+          <TariffFields {...pieces} />
           <section className="card stack-tight" aria-labelledby="keep-title">
             <h2 id="keep-title">{t("rates.keepTitle")}</h2>
             <DateField
