@@ -6,6 +6,7 @@ import {
   serializerCompiler,
   validatorCompiler,
 } from "fastify-type-provider-zod";
+import { ENGINE_VERSION } from "../desk/version.ts";
 import { type OperationId, operations } from "./operations.ts";
 import { routeSchema } from "./route-schema.ts";
 
@@ -17,7 +18,7 @@ export async function openApiDocument(): Promise<object> {
   await app.register(swagger, {
     openapi: {
       openapi: "3.1.0",
-      info: { title: "Setfair", version: "0.1.0", license: { name: "Apache-2.0" } },
+      info: { title: "Setfair", version: ENGINE_VERSION, license: { name: "Apache-2.0" } },
       servers: [{ url: "/" }],
     },
     transform: jsonSchemaTransform,
