@@ -3,7 +3,15 @@ import type { Finding } from "../../base/finding.ts";
 import { makeFinding } from "../make-finding.ts";
 import { reseat } from "./reseat-stock.ts";
 import { freeOf, type Held, type HeldSpan, isGood, localAt, spanOf, touches } from "./stock-time.ts";
-import type { AssignStock, StockAsk, StockInput, StockItem, StockSeat, StockShort } from "./types.ts";
+import type {
+  AssignStock,
+  StockAsk,
+  StockInput,
+  StockItem,
+  StockResult,
+  StockSeat,
+  StockShort,
+} from "./types.ts";
 
 /**
  * Which things serve a hire, assigned in time like vehicles: periods are half open, the turnaround comes after
@@ -70,13 +78,39 @@ function seatAsk(input: StockInput, ask: StockAsk, span: HeldSpan, held: readonl
   return left > 0 ? null : { seats, held };
 }
 
-function movesOf(input: StockInput, held: readonly Held[]) {
+/**
+ * What changes places, as a whole for each hire: of two like things that would only change with each other neither
+ * moves, so that the moves may be done one after the other.
+ */
+function movesOf(input: StockInput, held: readonly Held[]): StockResult["moves"] {
   const before = input.holds.filter(({ hireId }) => hireId !== input.hireId);
-  return held.slice(0, before.length).flatMap(({ hold }, k) => {
-    const was = before[k];
-    return was === undefined || was.itemId === hold.itemId
-      ? []
-      : [{ hireId: hold.hireId, from: was.itemId, to: hold.itemId, count: hold.count }];
+  const itemOf = new Map(input.items.map((item) => [item.id, item]));
+  const alike = new Map<
+    string,
+    { readonly hireId: string; readonly from: string[]; readonly to: string[] }
+  >();
+  before.forEach((was, k) => {
+    const now = held[k]?.hold ?? was;
+    const item = itemOf.get(was.itemId);
+    const key = JSON.stringify([was.hireId, was.from, was.to, item?.kind, item?.size]);
+    const group = alike.get(key) ?? { hireId: was.hireId, from: [], to: [] };
+    group.from.push(was.itemId);
+    group.to.push(now.itemId);
+    alike.set(key, group);
+  });
+  return [...alike.values()].flatMap(({ hireId, from, to }) => {
+    const left = without(from, to);
+    return without(to, from).map((itemId, k) => ({ hireId, from: left[k]!, to: itemId, count: 1 }));
+  });
+}
+
+/** What stands in the first list beyond what the second holds, each as often. */
+function without(list: readonly string[], other: readonly string[]): string[] {
+  const rest = [...other];
+  return list.filter((id) => {
+    const at = rest.indexOf(id);
+    if (at >= 0) rest.splice(at, 1);
+    return at < 0;
   });
 }
 
