@@ -1,8 +1,8 @@
 import { readFile, stat } from "node:fs/promises";
 import { join } from "node:path";
-import { makeRecord, verifyRecords } from "@setfair/records";
+import { verifyRecords } from "@setfair/records";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { inventedFirm, type TestPlace, testedStores, twoDepots } from "./stores-for-tests.ts";
+import { inventedFirm, makeReading, type TestPlace, testedStores, twoDepots } from "./stores-for-tests.ts";
 import type { Database, Scope, Store } from "./types.ts";
 
 const FROM = "2026-07-04T14:00:00.000Z";
@@ -22,20 +22,6 @@ describe.each(testedStores())("what a store holds of people on $kind", ({ kind }
   afterAll(() => place.remove());
 
   const newHire = (store: Store, extra = {}) => store.hires.create({ from: FROM, to: TO, ...extra });
-
-  const record = (hireId: string, after: Parameters<typeof makeRecord>[1], extra = {}) =>
-    makeRecord(
-      {
-        deviceId: "tablet",
-        deviceTime: "2026-07-04T14:05:00Z",
-        kind: "reading",
-        refs: { hireId },
-        chain: `walk-${hireId}`,
-        content: { about: "odometer", value: 41_234, unit: "km" },
-        ...extra,
-      },
-      after,
-    );
 
   test("a licence number lies encrypted, opens only in its place, and goes when its time has come", async () => {
     const hire = await newHire(here);
@@ -94,7 +80,7 @@ describe.each(testedStores())("what a store holds of people on $kind", ({ kind }
       number: "INVEN",
       eraseAt: "2030-01-01T00:00:00Z",
     });
-    const named = record(hire.id, null, {
+    const named = makeReading(hire.id, null, {
       refs: { hireId: hire.id, personId: customer.id },
       kind: "note",
       content: { text: "Robin said" },

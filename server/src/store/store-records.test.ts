@@ -1,6 +1,6 @@
-import { makeRecord, verifyRecords } from "@setfair/records";
+import { type makeRecord, verifyRecords } from "@setfair/records";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { type TestPlace, testedStores, twoDepots } from "./stores-for-tests.ts";
+import { makeReading, type TestPlace, testedStores, twoDepots } from "./stores-for-tests.ts";
 import type { Store } from "./types.ts";
 
 const FROM = "2026-07-04T14:00:00.000Z";
@@ -18,25 +18,11 @@ describe.each(testedStores())("records in a store on $kind", ({ kind }) => {
 
   const newHire = (store: Store, extra = {}) => store.hires.create({ from: FROM, to: TO, ...extra });
 
-  const record = (hireId: string, after: Parameters<typeof makeRecord>[1], extra = {}) =>
-    makeRecord(
-      {
-        deviceId: "tablet",
-        deviceTime: "2026-07-04T14:05:00Z",
-        kind: "reading",
-        refs: { hireId },
-        chain: `walk-${hireId}`,
-        content: { about: "odometer", value: 41_234, unit: "km" },
-        ...extra,
-      },
-      after,
-    );
-
   test("records come once, in order, and the depot's chain holds", async () => {
     const hire = await newHire(here);
-    const first = record(hire.id, null);
-    const second = record(hire.id, first);
-    const third = record(hire.id, second);
+    const first = makeReading(hire.id, null);
+    const second = makeReading(hire.id, first);
+    const third = makeReading(hire.id, second);
     expect(await here.records.append([third])).toMatchObject([{ ok: false, why: "gap", expectedSeq: 1 }]);
     expect(await here.records.append([first, second])).toMatchObject([
       { ok: true, again: false },
@@ -46,7 +32,7 @@ describe.each(testedStores())("records in a store on $kind", ({ kind }) => {
       { ok: true, again: true },
       { ok: true, again: false },
     ]);
-    expect(await here.records.append([record(hire.id, first)])).toMatchObject([
+    expect(await here.records.append([makeReading(hire.id, first)])).toMatchObject([
       { ok: false, why: "fork", expectedSeq: 4 },
     ]);
     expect(
@@ -72,7 +58,7 @@ describe.each(testedStores())("records in a store on $kind", ({ kind }) => {
       Array.from({ length: 6 }, async (_, device) => {
         let end: Parameters<typeof makeRecord>[1] = null;
         for (let n = 0; n < 4; n++) {
-          const next = record(hire.id, end, { deviceId: `tablet-${device}` });
+          const next = makeReading(hire.id, end, { deviceId: `tablet-${device}` });
           expect(await there.records.append([next])).toMatchObject([{ ok: true }]);
           end = next;
         }

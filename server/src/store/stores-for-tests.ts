@@ -3,6 +3,7 @@ import { randomBytes } from "node:crypto";
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { makeRecord } from "@setfair/records";
 import pg from "pg";
 import { openDatabase } from "./open-database.ts";
 import type { Database, FirstFirm, OpenOptions, Scope, Store } from "./types.ts";
@@ -114,3 +115,18 @@ export async function twoDepots(
   const there = database.storeFor(await addDepot(database, "there@example.org"));
   return { place, database, here: database.storeFor(scopeHere), scopeHere, there };
 }
+
+/** The next record of a tablet at a hire's vehicle: the odometer, or what is given instead. */
+export const makeReading = (hireId: string, after: Parameters<typeof makeRecord>[1], extra = {}) =>
+  makeRecord(
+    {
+      deviceId: "tablet",
+      deviceTime: "2026-07-04T14:05:00Z",
+      kind: "reading",
+      refs: { hireId },
+      chain: `walk-${hireId}`,
+      content: { about: "odometer", value: 41_234, unit: "km" },
+      ...extra,
+    },
+    after,
+  );

@@ -126,9 +126,15 @@ describe("measured use beside the forecast of the same hours", () => {
       0.3 * 75_000 + 10_000,
       6,
     );
+    // further than the battery goes: without the bill nobody knows what a charge point gave
+    const far = { ...stop!, drive: { distanceKm: 300, minutes: 230 } };
+    const farther = { ...trip, trip: { ...trip.trip, stops: [far, ...trip.trip.stops.slice(1)] } };
+    const charged = { store: "tractionBattery" as const, why: "charged" as const };
+    expect(compare({ readings }, farther).leftOut).toContainEqual(charged);
+    expect(compare({ readings, added }, farther).leftOut).not.toContainEqual(charged);
     // over a night on a post nobody knows what went in
     const night = compare({ readings: [at(70, onPost!.arrive), at(90, onPost!.leave)] }, trip);
-    expect(night.leftOut).toContainEqual({ store: "tractionBattery", why: "charged" });
+    expect(night.leftOut).toContainEqual(charged);
   });
 
   it("leaves out what the gauge cannot tell, by the forecast alone", () => {

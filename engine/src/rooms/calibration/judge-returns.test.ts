@@ -52,16 +52,17 @@ describe("forecasts judged as they would have been made", () => {
     const { before, after } = judgeReturns(all);
     // nobody was back when they left: only what the description says, less sure of itself
     expect(after[0]!.bias.value).toBeCloseTo(before[0]!.bias.value, 9);
-    const oneDayLater = judgeReturns([
-      ...all,
-      ...hires(10, () => 1.5).map((hire) => ({
+    const next = (left: number) =>
+      hires(10, () => 1.5).map((hire) => ({
         ...hire,
-        hire: `later ${hire.hire}`,
-        left: dayAt(10),
+        hire: `next ${hire.hire}`,
+        left: dayAt(left),
         returned: dayAt(12),
-      })),
-    ]);
-    expect(oneDayLater.after[0]!.bias.value).toBeLessThan(oneDayLater.before[0]!.bias.value - 0.1);
+      }));
+    const onTheDay = judgeReturns([...all, ...next(9)]);
+    expect(onTheDay.after[0]!.bias.value).toBeCloseTo(onTheDay.before[0]!.bias.value, 9);
+    const dayAfter = judgeReturns([...all, ...next(10)]);
+    expect(dayAfter.after[0]!.bias.value).toBeLessThan(dayAfter.before[0]!.bias.value - 0.1);
   });
 
   it("judges one vehicle by what all have taught, in whatever order they are handed in", () => {
