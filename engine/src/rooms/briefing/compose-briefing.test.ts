@@ -93,6 +93,35 @@ describe("a briefing", () => {
     );
   });
 
+  it("of two cards worth the same never shows the longer and leaves the shorter to be read", () => {
+    for (let halfMinutes = 0; halfMinutes <= 240; halfMinutes++) {
+      const { result } = composeBriefing({ ...may, slotMinutes: halfMinutes / 2 });
+      for (const shown of result.demonstrate.filter(({ card }) => !card.must))
+        for (const read of result.reading.filter(({ risk }) => risk.value === shown.risk.value))
+          expect(shown.minutes.value, `${shown.card.id}, ${read.card.id}`).toBeLessThanOrEqual(
+            read.minutes.value,
+          );
+    }
+  });
+
+  it("sends the greatest risk first, and what is worth the same by its id, so that two makings agree", () => {
+    const { reading } = composeBriefing({ ...may, slotMinutes: 60 }).result;
+    expect(reading.length).toBeGreaterThan(20);
+    const told = reading.map(({ card, risk }) => [-risk.value, card.id] as const);
+    expect(told).toEqual(told.toSorted(([a, x], [b, y]) => a - b || (x < y ? -1 : 1)));
+    expect(new Set(reading.map(({ risk }) => risk.value)).size).toBeLessThan(reading.length);
+  });
+
+  it("shows within a moment first what must be shown, then the greatest risk", () => {
+    const { demonstrate } = composeBriefing(may).result;
+    const told = demonstrate.map(
+      ({ card, risk }) => [MOMENTS.indexOf(card.moment), card.must ? 0 : 1, -risk.value, card.id] as const,
+    );
+    expect(told).toEqual(
+      told.toSorted((a, b) => a[0] - b[0] || a[1] - b[1] || a[2] - b[2] || (a[3] < b[3] ? -1 : 1)),
+    );
+  });
+
   it("names the field of a bad input", () => {
     expect(() => parseWith(briefingInputSchema, { ...may, slotMinutes: -5 })).toThrow("slotMinutes");
     expect(() =>

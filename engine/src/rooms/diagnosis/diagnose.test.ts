@@ -38,6 +38,29 @@ describe("the fault finder", () => {
     expect(of(1000)).toBeGreaterThan(0.95);
   });
 
+  it("names the likeliest cause first, and those alike by their ids", () => {
+    for (const { symptom } of symptomsOf(vehicle)) {
+      const told = ask(symptom.id).result!.causes.map(({ cause, chance }) => [-chance.value, cause] as const);
+      expect(told, symptom.id).toEqual(told.toSorted(([a, x], [b, y]) => a - b || (x < y ? -1 : 1)));
+    }
+    const on: SymptomOnVehicle = {
+      systemId: "a",
+      systemKind: "a",
+      symptom: {
+        id: "a.dead",
+        dangerous: false,
+        causes: ["a.c", "a.a", "a.d", "a.b"].map((id) => ({ id, weight: id === "a.d" ? 3 : 1 })),
+        checks: [],
+      },
+    };
+    expect(diagnoseSymptom(on, { answers: [] }).result?.causes.map(({ cause }) => cause)).toEqual([
+      "a.d",
+      "a.a",
+      "a.b",
+      "a.c",
+    ]);
+  });
+
   it("stops at once where it smells of gas, and proposes nothing", () => {
     const { result, findings } = ask("lpg.smell", { answers: [] });
     expect(result).toMatchObject({ outcome: "stop", next: null, plan: [], leftForTrained: [] });

@@ -3,7 +3,9 @@ import fc from "fast-check";
 import { expect, it } from "vitest";
 import { parseVehicle } from "../../vehicle/parse.ts";
 import { problemOf } from "./diagnose-symptom.ts";
+import { orderByRatio } from "./order-by-ratio.ts";
 import { expectedMinutesOf, type OrderProblem } from "./order-problem.ts";
+import { orderWithin } from "./order-within.ts";
 import { permittedChecks } from "./permitted-checks.ts";
 import { planChecks } from "./plan-checks.ts";
 import { symptomsOf } from "./symptoms-of.ts";
@@ -155,6 +157,44 @@ it("keeps the order that is asked for and does every check once", () => {
       });
     }),
     { numRuns: 100 },
+  );
+});
+
+it("orders by ratio so that every check stands once and after what it waits for, named in whichever order", () => {
+  fc.assert(
+    fc.property(problems(16), (problem) => {
+      const order = orderByRatio(problem);
+      expect(order.toSorted((a, b) => a - b)).toEqual(problem.checks.map((_, index) => index));
+      problem.checks.forEach(({ after }, check) => {
+        for (const first of after) expect(order.indexOf(first)).toBeLessThan(order.indexOf(check));
+      });
+    }),
+    { numRuns: 100 },
+  );
+  // the last waits for both others, of which one waits for the other
+  const both: OrderProblem = {
+    chances: [0.9, 0.1],
+    missChance: 0,
+    checks: [
+      { minutes: 5, causes: [], after: [] },
+      { minutes: 2, causes: [1], after: [0] },
+      { minutes: 1, causes: [0], after: [1, 0] },
+    ],
+  };
+  expect(orderByRatio(both)).toEqual([0, 1, 2]);
+});
+
+it("searched to the end, finds the best order from a bad one and states it as its own bound", () => {
+  fc.assert(
+    fc.property(problems(7), (problem) => {
+      const best = bestByTrying(problem);
+      const first = problem.checks.map((_, index) => index);
+      const { order, lowerBound } = orderWithin(problem, first, 0);
+      expect(order.toSorted((a, b) => a - b)).toEqual(first);
+      expect(byHand(problem, order)).toBeCloseTo(best, 9);
+      expect(lowerBound).toBeCloseTo(best, 9);
+    }),
+    { numRuns: 150 },
   );
 });
 

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { overcab } from "../../vehicle/test-vehicles.ts";
+import type { VehicleDescription } from "../../vehicle/description.ts";
+import { overcab, panelVan } from "../../vehicle/test-vehicles.ts";
 import type { LoadItem } from "../situation.ts";
 import { checkLoad } from "./check-load.ts";
 import { loadPlaces, seatRows } from "./load-places.ts";
@@ -186,6 +187,35 @@ describe("the places of a vehicle", () => {
       "rack",
     ]);
     expect(places.at(-1)).toMatchObject({ behindFrontAxleM: 6.3, limit: { value: 80 } });
+  });
+
+  it("lie where the dimensions put them, in metres behind the front axle", () => {
+    const at = (vehicle: VehicleDescription) =>
+      Object.fromEntries(loadPlaces(vehicle).map((each) => [each.place, each.behindFrontAxleM]));
+    // wheelbase 4.0 m, rear overhang 2.1 m, front seats at 0.5 m
+    expect(at(rackVehicle())).toMatchObject({
+      cab: 0.9,
+      overCab: 0.5,
+      floor: 2,
+      lockers: 2.8,
+      roof: 2.4,
+      garage: 5.6,
+      rack: 6.3,
+    });
+    const bare = panelVan({ systems: [] });
+    // wheelbase 3.8 m, rear overhang 1.2 m, nothing described: the bed a tenth behind the rear axle, no garage
+    expect(at(bare)).toEqual({ cab: 0.9, floor: 1.9, lockers: 2.66, roof: 2.28, underBed: 4.18 });
+    const carried = loadPlaces(bare, {}, [{ kind: "bikeRack" }]).at(-1);
+    expect(carried).toMatchObject({ place: "rack", behindFrontAxleM: 5.2, limit: null, ownKg: 0 });
+  });
+
+  it("carry what their label says, and what the load plan says before that", () => {
+    const limitOf = (limits: Parameters<typeof loadPlaces>[1], place: string) =>
+      loadPlaces(rackVehicle(), limits).find((each) => each.place === place)?.limit?.value ?? null;
+    expect(limitOf({}, "rack")).toBe(80);
+    expect(limitOf({ rack: 60 }, "rack")).toBe(60);
+    expect(limitOf({ garage: 150 }, "garage")).toBe(150);
+    expect(limitOf({}, "floor")).toBeNull();
   });
 
   it("seat as many as there are belts", () => {

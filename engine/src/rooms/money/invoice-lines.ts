@@ -13,6 +13,8 @@ export interface ChargedBy {
   /** of a hire that did not take place: what is kept under the scale, instead of the price */
   readonly keptPence?: number | null;
   readonly entries: readonly LedgerEntry[];
+  /** charges of the ledger that the hirer disputes, and how much of them is not asked for; whole pence, at most their sum */
+  readonly disputed?: { readonly ids: readonly string[]; readonly pence: number };
 }
 
 interface Made {
@@ -69,68 +71,99 @@ const quoteLines = (quote: Quote, on: IsoDate): InvoiceLine[] =>
     ),
   );
 
-function settlementLines(settlement: Settlement, on: IsoDate): InvoiceLine[] {
+const settledLine = ({ id, code, about, amount }: SettlementLine, on: IsoDate): InvoiceLine =>
+  invoiceLine(
+    {
+      key: `settlement.${id}`,
+      line: SETTLED[code],
+      text: `settlement.${code}`,
+      facts: { about },
+      grossPence: amount.pence,
+    },
+    on,
+  );
+
+/** What goes beyond the excess is taken off what is owed for damage, so that the lines come to their sum. */
+function downTo(lines: readonly InvoiceLine[], sumPence: number, on: IsoDate): InvoiceLine[] {
+  const grossPence = sumPence - sumGross(lines);
+  if (grossPence >= 0) return [...lines];
+  const over = {
+    key: "settlement.overExcess",
+    line: "damage",
+    text: "settlement.overExcess",
+    facts: {},
+  } as const;
+  return [...lines, invoiceLine({ ...over, grossPence }, on)];
+}
+
+function settlementLines(settlement: Settlement, on: IsoDate, disputed: boolean): InvoiceLine[] {
   const lines = settlement.lines
-    .filter(({ amount, disputed }) => amount.pence > 0 && !disputed)
-    .map(({ id, code, about, amount }) =>
-      invoiceLine(
-        {
-          key: `settlement.${id}`,
-          line: SETTLED[code],
-          text: `settlement.${code}`,
-          facts: { about },
-          grossPence: amount.pence,
-        },
-        on,
-      ),
-    );
-  const charged = lines.reduce((sum, { grossPence }) => sum + grossPence, 0);
-  const over = settlement.total.pence - settlement.disputed.pence - charged;
-  // what goes beyond the excess is taken off what is owed for damage
-  return over >= 0
-    ? lines
-    : [
-        ...lines,
-        invoiceLine(
-          {
-            key: "settlement.overExcess",
-            line: "damage",
-            text: "settlement.overExcess",
-            facts: {},
-            grossPence: over,
-          },
-          on,
-        ),
-      ];
+    .filter((line) => line.amount.pence > 0 && line.disputed === disputed)
+    .map((line) => settledLine(line, on));
+  const sumPence = settlement.disputed.pence;
+  return downTo(lines, disputed ? sumPence : settlement.total.pence - sumPence, on);
 }
 
-function entryLines(entries: readonly LedgerEntry[], on: IsoDate): InvoiceLine[] {
+/** How much of each disputed charge is not asked for, in the order of the ledger. */
+function heldBack({ entries, disputed }: ChargedBy): ReadonlyMap<string, number> {
   const { undone } = readLedger(entries);
-  return entries
-    .filter(({ id, kind }) => (kind === "charge" || kind === "credit") && undone[id] === undefined)
-    .map(({ id, kind, line, pence, note }) =>
-      invoiceLine(
-        {
-          key: `entry.${id}`,
-          line: line ?? "administration",
-          text: `lineKind.${line ?? "administration"}`,
-          facts: { note: note ?? "" },
-          grossPence: kind === "charge" ? pence : -pence,
-        },
-        on,
-      ),
-    );
+  const held = new Map<string, number>();
+  let left = disputed?.pence ?? 0;
+  for (const { id, kind, pence } of entries) {
+    if (kind !== "charge" || undone[id] !== undefined || disputed?.ids.includes(id) !== true) continue;
+    const part = Math.min(left, pence);
+    held.set(id, part);
+    left -= 0;
+  }
+  return held;
 }
 
-/** All that is charged for a hire, line by line with its VAT, as it stands on a day; whole pence with VAT inside. */
+const entryLine = ({ id, line, note }: LedgerEntry, grossPence: number, on: IsoDate): InvoiceLine =>
+  invoiceLine(
+    {
+      key: `entry.${id}`,
+      line: line ?? "administration",
+      text: `lineKind.${line ?? "administration"}`,
+      facts: { note: note ?? "" },
+      grossPence,
+    },
+    on,
+  );
+
+function entryLines(by: ChargedBy, on: IsoDate): InvoiceLine[] {
+  const { undone } = readLedger(by.entries);
+  const held = heldBack(by);
+  return by.entries
+    .filter(({ id, kind }) => (kind === "charge" || kind === "credit") && undone[id] === undefined)
+    .map((entry) => ({ entry, pence: entry.pence - (held.get(entry.id) ?? 0) }))
+    .filter(({ entry, pence }) => pence > 0 || !held.has(entry.id))
+    .map(({ entry, pence }) => entryLine(entry, entry.kind === "charge" ? pence : -pence, on));
+}
+
+/**
+ * All that is asked for a hire, line by line with its VAT, as it stands on a day; whole pence with VAT inside. What is
+ * disputed is not among it: see {@link disputedLines}. Of a disputed charge that is paid in part, that part is.
+ */
 export function chargedLines(by: ChargedBy, on: IsoDate): readonly InvoiceLine[] {
-  const { quote, settlement, entries, keptPence = null } = by;
+  const { quote, settlement, keptPence = null } = by;
   const kept = { key: "ending", line: "cancellation", text: "lineKind.cancellation", facts: {} } as const;
   return [
     ...(keptPence === null || keptPence === 0 ? [] : [invoiceLine({ ...kept, grossPence: keptPence }, on)]),
     ...(quote === null || keptPence !== null ? [] : quoteLines(quote, on)),
-    ...(settlement === null ? [] : settlementLines(settlement, on)),
-    ...entryLines(entries, on),
+    ...(settlement === null ? [] : settlementLines(settlement, on, false)),
+    ...entryLines(by, on),
+  ];
+}
+
+/** What the hirer disputes and is not asked for, line by line: settlement and ledger; it comes to what is held back. */
+export function disputedLines(by: ChargedBy, on: IsoDate): readonly InvoiceLine[] {
+  const held = heldBack(by);
+  return [
+    ...(by.settlement === null ? [] : settlementLines(by.settlement, on, true)),
+    ...by.entries.flatMap((entry) => {
+      const pence = held.get(entry.id) ?? 0;
+      return pence === 0 ? [] : [entryLine(entry, pence, on)];
+    }),
   ];
 }
 

@@ -80,6 +80,45 @@ describe("the ledger of a hire", () => {
     ]);
   });
 
+  it("a refund as held of two payments becomes two parts, each with an id, a way and a payment of its own", () => {
+    const [first, second] = [
+      made({ id: "p1", kind: "payment", pence: 50_000, route: "transfer" }),
+      made({ id: "p2", kind: "payment", pence: 20_000, route: "card" }),
+    ];
+    const refund = made({ id: "r", kind: "refund", pence: 60_000, route: "asHeld" });
+    expect(
+      nameOrigins([first, second], refund).map(({ id, of, route, pence }) => [id, of, route, pence]),
+    ).toEqual([
+      ["r", "p1", "transfer", 50_000],
+      ["r.2", "p2", "card", 10_000],
+    ]);
+    const byCard = { ...refund, pence: 5000, route: "card" as const };
+    expect(nameOrigins([first, second], byCard).map(({ id, of }) => [id, of])).toEqual([["r", "p2"]]);
+    const named = { ...refund, of: "p2", pence: 5000 };
+    expect(nameOrigins([first, second], named)).toEqual([named]);
+  });
+
+  it("a hold that has lapsed is charged no more, but can be released", () => {
+    const holds = ["a", "b"].map((id) =>
+      made({ id, kind: "depositHeld", pence: 1000, route: "cardHold" as const }),
+    );
+    const charge = made({ id: "c", kind: "depositCharged", pence: 500 });
+    expect(nameOrigins(holds, charge, ["a"]).map(({ id, of, pence }) => [id, of, pence])).toEqual([
+      ["c", "b", 500],
+    ]);
+    const release = made({ id: "d", kind: "depositReleased", pence: 1500 });
+    expect(nameOrigins(holds, release, ["a"]).map(({ id, of, pence }) => [id, of, pence])).toEqual([
+      ["d", "a", 1000],
+      ["d.2", "b", 500],
+    ]);
+    expect(checkEntry(holds, { ...charge, pence: 1001 }, ["a"])).toEqual([
+      { path: "pence", expected: "expected at most what is held, 1000" },
+    ]);
+    expect(checkEntry(holds, { ...charge, of: "a" }, ["a"])[0]?.path).toBe("of");
+    expect(checkEntry(holds, { ...charge, of: "b" }, ["a"])).toEqual([]);
+    expect(checkEntry(holds, { ...release, of: "a", pence: 1000 }, ["a"])).toEqual([]);
+  });
+
   it("over any sequence of entries no money appears or vanishes", () => {
     const act = fc.record({
       kind: fc.constantFrom(

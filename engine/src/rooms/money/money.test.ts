@@ -2,10 +2,12 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { vatInside } from "../../base/money.ts";
 import { ruleAt } from "../../rules/rule-at.ts";
+import { quoteHire } from "../quote/quote-hire.ts";
+import { testTerms } from "../quote/test-terms.ts";
 import { checkMoney, type MoneyInput } from "./check-money.ts";
 import { creditWhole, draftInvoice } from "./draft-invoice.ts";
 import { lifeOfHolds } from "./holds.ts";
-import { chargedLines, sumGross } from "./invoice-lines.ts";
+import { chargedLines, disputedLines, sumGross } from "./invoice-lines.ts";
 import { vatTable } from "./line-vat.ts";
 import { postInvoice } from "./post-entries.ts";
 import { type PaymentPlanInput, planPayments } from "./schedule.ts";
@@ -93,6 +95,35 @@ describe("invoices", () => {
     );
   });
 
+  it("what is asked and what is disputed come to all that is charged, and nothing disputed is asked for", () => {
+    const fines = fc.array(
+      fc.record({ pence: fc.integer({ min: 1, max: 50_000 }), isDisputed: fc.boolean() }),
+      { maxLength: 6 },
+    );
+    fc.assert(
+      fc.property(fines, fc.double({ min: 0, max: 1, noNaN: true }), (some, share) => {
+        const entries = some.map(({ pence }, k) => entry({ id: `fine-${k}`, pence }));
+        const ids = entries.filter((_, k) => some[k]?.isDisputed === true).map(({ id }) => id);
+        const sumPence = entries.reduce((sum, { id, pence }) => sum + (ids.includes(id) ? pence : 0), 0);
+        // of what is disputed some may have been paid: that is not given back for the dispute alone
+        const pence = Math.round(sumPence * share);
+        const by = { quote: null, settlement: null, entries, disputed: { ids, pence } };
+        const [asked, disputed] = [chargedLines(by, "2026-07-01"), disputedLines(by, "2026-07-01")];
+        expect(sumGross(disputed)).toBe(pence);
+        expect(sumGross(asked) + pence).toBe(entries.reduce((sum, each) => sum + each.pence, 0));
+        expect(disputed.every(({ key }) => ids.some((id) => key === `entry.${id}`))).toBe(true);
+        expect([...asked, ...disputed].every(({ grossPence }) => grossPence > 0)).toBe(true);
+        // once it is settled the rest is invoiced, and no penny twice
+        const rest = draftInvoice(
+          chargedLines({ ...by, disputed: { ids: [], pence: 0 } }, "2026-07-01"),
+          asked,
+        );
+        expect(rest?.total.pence ?? 0).toBe(pence);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
   it("an invoice that is credited whole is to be invoiced again", () => {
     const charged = linesOf([{ key: "a", kind: "charge", pence: 12_000, line: "hire" }]);
     const first = draftInvoice(charged, []);
@@ -110,6 +141,56 @@ describe("invoices", () => {
         expect(Math.abs(vat - (gross * rate) / (100 + rate))).toBeLessThanOrEqual(0.5 + 1e-6);
       }),
     );
+  });
+});
+
+describe("what a hire is charged", () => {
+  const quote = quoteHire({
+    terms: testTerms(),
+    vehicleClass: "panelVan",
+    from: "2026-05-09T15:00",
+    to: "2026-05-16T10:00",
+    today: "2026-03-01",
+    party: { travellers: [{ id: "a", kind: "adult" }], dogs: 0, experience: "first" },
+    drivers: 1,
+    extras: [
+      { id: "bedding", count: 1 },
+      { id: "bikeRack", count: 1 },
+    ],
+    countries: ["GB"],
+  }).result!;
+  const fine = entry({ id: "e1", pence: 6500 });
+
+  it("is each line of the accepted quote with the VAT that was quoted, then what was entered since", () => {
+    const lines = chargedLines({ quote, settlement: null, entries: [fine] }, "2026-05-16");
+    expect(lines.map(({ key, line, grossPence }) => [key, line, grossPence])).toEqual([
+      ...quote.lines.map(({ code, about, amount }) => [
+        `quote.${code}.${about}.0`,
+        code === "extra" ? "extra" : "hire",
+        amount.pence,
+      ]),
+      ["entry.e1", "fine", 6500],
+    ]);
+    expect(sumGross(lines)).toBe(quote.total.pence + 6500);
+    expect(lines.reduce((sum, { vatPence }) => sum + vatPence, 0)).toBe(quote.vat.pence);
+  });
+
+  it("that did not take place is what is kept under the scale instead of the price, and nothing where nothing is kept", () => {
+    const ended = (keptPence: number) =>
+      chargedLines({ quote, settlement: null, keptPence, entries: [fine] }, "2026-05-16").map(
+        ({ key, line, grossPence }) => [key, line, grossPence],
+      );
+    expect(ended(11_149)).toEqual([
+      ["ending", "cancellation", 11_149],
+      ["entry.e1", "fine", 6500],
+    ]);
+    expect(ended(0)).toEqual([["entry.e1", "fine", 6500]]);
+  });
+
+  it("tells two quoted lines of one code and thing apart by their place", () => {
+    const twice = { ...quote, lines: [quote.lines[0]!, quote.lines[0]!] };
+    const lines = chargedLines({ quote: twice, settlement: null, entries: [] }, "2026-05-16");
+    expect(new Set(lines.map(({ key }) => key)).size).toBe(2);
   });
 });
 
