@@ -1,4 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { InvoiceDocument } from "../money/invoices.ts";
+import { readPdf } from "../papers/read-pdf-for-tests.ts";
 import { makeJpeg, sendPhotograph } from "./lived-hire-for-tests.ts";
 import {
   type Asked,
@@ -135,12 +137,29 @@ describe.each(STORES)("what is disputed, held and answered, on $kind", ({ kind }
     expect(await problem(told("dispute", "", lineId))).toEqual([400, "text"]);
     expect(await problem(told("dispute", "Not me.", "notice:none"))).toEqual([400, "lineId"]);
     const sums = async () => {
-      const { due, disputed, owed } = await must(depot.call("desk", "GET", `/hires/${id}/money`));
+      const { due, disputed, owed, ...rest } = await must(depot.call("desk", "GET", `/hires/${id}/money`));
+      // what invoices ask, with what is still to be invoiced, is what is due: no more, no less
+      const asked = [...rest.invoices, ...(rest.toInvoice === null ? [] : [rest.toInvoice])];
+      expect(asked.reduce((sum, { total }) => sum + total.pence, 0)).toBe(due.pence);
       return { due: due.pence, disputed: disputed.pence, owed: owed.pence };
     };
     const before = await sums();
     expect(before.disputed).toBe(0);
     await must(told("dispute", "I had paid at the machine."));
+    const issued = await must(depot.call("desk", "POST", `/hires/${id}/invoices`));
+    const [invoice] = issued.invoices;
+    const document = (await depot.store.invoices.get(invoice.id))?.document as unknown as InvoiceDocument;
+    const named = (lines: readonly { readonly line: string }[] = []) => lines.map(({ line }) => line);
+    expect(named(document.lines)).not.toContain("fine");
+    expect(named(document.disputed).filter((line) => line !== "damage")).toEqual(["fine", "administration"]);
+    const paper = await depot.app.inject({
+      url: `/api/hires/${id}/invoices/${invoice.id}/paper`,
+      headers: { cookie: depot.cookie("desk") },
+    });
+    const text = (await readPdf(paper.rawPayload)).pages.join(" ").replaceAll(/\s+/g, " ");
+    expect(text).toMatch(
+      /Disputed, not asked for .*PCN 1 £35 .*PCN 1 £15 Disputed, no part of the total £50 /,
+    );
     // the sum and its fee are not asked for while they are disputed
     const without = { due: before.due - 5000, disputed: 5000, owed: before.owed - 5000 };
     expect(await sums()).toEqual(without);

@@ -6,7 +6,7 @@ import { type HireData, partOf, readHireData } from "../desk/hire-data.ts";
 import { accountNames } from "../desk/names.ts";
 import type { InvoiceRow, Store } from "../store/types.ts";
 import { type HireMoney, readHireMoney } from "./hire-money.ts";
-import { invoiceDocument, numberText, toInvoice } from "./invoices.ts";
+import { disputedNow, invoiceDocument, numberText, toInvoice } from "./invoices.ts";
 
 type Answer = z.input<typeof hireMoneySchema>;
 type NameOf = (id: string) => string;
@@ -113,6 +113,7 @@ export async function hireMoneyAnswer(store: Store, id: string, now: Date): Prom
             vat: draft.vat,
             total: draft.total,
           },
+    disputedLines: disputedNow(data).map((line) => ({ ...line, facts: { ...line.facts } })),
     invoices: invoicesAnswer(invoices, nameOf),
   };
 }

@@ -54,7 +54,7 @@ function keptOf(data: HireData): number | null {
 }
 
 /** What a hire is charged by, as accepted and as settled. */
-export function chargedBy(data: HireData): ChargedBy {
+function chargedBy(data: HireData): ChargedBy {
   const quote = partOf(data, "quote");
   const keptPence = keptOf(data);
   const settled = partOf(data, "settlement");
@@ -65,6 +65,12 @@ export function chargedBy(data: HireData): ChargedBy {
     settlement: settled?.frozenAt == null ? null : (settled.standing ?? settled.answer?.result ?? null),
     entries: entriesOf(data.payments),
   };
+}
+
+/** The same, with what of its charges is disputed and not asked for. */
+export function askedBy(data: HireData): ChargedBy {
+  const ids = partOf(data, "settlement")?.disputedCharges ?? [];
+  return { ...chargedBy(data), disputed: { ids, pence: readHireMoney(data).disputedPence } };
 }
 
 /** Everything about the money of a hire, computed from its ledger, quote, settlement and terms; whole pence. */

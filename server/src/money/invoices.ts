@@ -1,6 +1,7 @@
 import {
   chargedLines,
   creditWhole,
+  disputedLines,
   draftInvoice,
   type InvoiceDraft,
   type InvoiceLine,
@@ -11,7 +12,7 @@ import { asDocument, type CustomerDocument, toJson } from "../desk/documents.ts"
 import { type HireData, partOf } from "../desk/hire-data.ts";
 import type { InvoiceRow, Store } from "../store/types.ts";
 import type { OpenMoney } from "./change-money.ts";
-import { chargedBy } from "./hire-money.ts";
+import { askedBy } from "./hire-money.ts";
 
 /** The firm as it stands on its invoices. */
 export interface FirmDocument {
@@ -33,6 +34,8 @@ export interface InvoiceDocument extends Pick<InvoiceDraft, "lines" | "parts" | 
   readonly reason: string | null;
   /** number of the invoice that a credit note takes back */
   readonly ofNumber: string | null;
+  /** what the hirer disputed when it was issued: named, not asked for, no part of the sums; left out where nothing was */
+  readonly disputed?: readonly InvoiceLine[];
 }
 
 export const invoiceDocument = (row: InvoiceRow): InvoiceDocument =>
@@ -55,8 +58,12 @@ const linesOf = (invoices: readonly InvoiceRow[]): readonly InvoiceLine[] =>
 
 /** What is still to be invoiced; null where nothing is. */
 export function toInvoice(data: HireData, invoices: readonly InvoiceRow[]): InvoiceDraft | null {
-  return draftInvoice(chargedLines(chargedBy(data), data.today), linesOf(invoices));
+  return draftInvoice(chargedLines(askedBy(data), data.today), linesOf(invoices));
 }
+
+/** What the hirer disputes now and is not asked for. */
+export const disputedNow = (data: HireData): readonly InvoiceLine[] =>
+  disputedLines(askedBy(data), data.today);
 
 async function documentOf(
   { store, data }: OpenMoney,
@@ -67,6 +74,7 @@ async function documentOf(
   const payer = partOf(data, "payer")?.payer ?? null;
   const vehicle = data.vehicle?.document.description;
   const { lines, parts, net, vat, total } = draft;
+  const disputed = disputedNow(data);
   return {
     firm: await firmOnInvoices(store, data.today),
     billTo:
@@ -81,6 +89,7 @@ async function documentOf(
       vehicle: vehicle === undefined ? null : `${vehicle.name} ${vehicle.registration}`,
     },
     ...about,
+    ...(disputed.length === 0 ? {} : { disputed }),
     lines,
     parts,
     net,

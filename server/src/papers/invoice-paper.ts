@@ -43,6 +43,24 @@ function lineTable({ lines }: InvoiceDocument, words: Words): Content {
   );
 }
 
+/** What the hirer disputes: named with its sum, which is no part of the total. */
+function disputedTable({ disputed = [] }: InvoiceDocument, words: Words): Content[] {
+  if (disputed.length === 0) return [];
+  const sum = disputed.reduce((total, { grossPence }) => total + grossPence, 0);
+  return [
+    heading(words.t("invoice.disputed.title")),
+    table(
+      [words.t("papers.what"), words.t("money.amount")],
+      [
+        ...disputed.map((line) => [lineText(line, words), pounds(line.grossPence, words)]),
+        [words.t("invoice.disputed.sum"), pounds(sum, words)],
+      ],
+      { amounts: true, widths: ["*", "auto"] },
+    ),
+    quiet(words.t("invoice.disputed.note")),
+  ];
+}
+
 function head(row: InvoiceRow, document: InvoiceDocument, words: Words) {
   const { firm, billTo, hire, ofNumber, reason } = document;
   const rows: (readonly [string, string | null])[] = [
@@ -89,6 +107,7 @@ export function invoicePaper(row: InvoiceRow, words: Words): Content[] {
       ],
       { amounts: true, widths: ["*", "auto", "auto", "auto"] },
     ),
+    ...disputedTable(document, words),
     quiet(words.t(isVatInvoice ? "invoice.rounding" : "invoice.noVatNumber")),
   ];
 }

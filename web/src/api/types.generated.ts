@@ -941,7 +941,7 @@ export interface paths {
             readonly cookie?: never;
         };
         readonly get?: never;
-        /** The trip with its stops */
+        /** The trip with its stops; refused where another was kept since `basedOn` */
         readonly put: operations["setTrip"];
         readonly post?: never;
         readonly delete?: never;
@@ -2526,6 +2526,7 @@ export interface components {
         };
         readonly AbroadStateInput: {
             readonly abroad: components["schemas"]["AbroadInput"];
+            readonly version: number;
             readonly home: string;
             readonly countries: unknown | null;
             readonly crossing: unknown | null;
@@ -2539,6 +2540,7 @@ export interface components {
             readonly role: "manager" | "desk" | "yard";
             readonly shutAt: string | null;
             readonly createdAt: string;
+            readonly version: string;
         };
         readonly AccountsInput: {
             readonly accounts: readonly components["schemas"]["AccountInput"][];
@@ -2957,6 +2959,7 @@ export interface components {
                 readonly failed: boolean;
             }[];
             readonly toInvoice: components["schemas"]["InvoiceDraftInput"] | null;
+            readonly disputedLines: readonly components["schemas"]["InvoiceLineInput"][];
             readonly invoices: readonly components["schemas"]["InvoiceInput"][];
         };
         readonly FirmOnInvoicesInput: {
@@ -3035,6 +3038,7 @@ export interface components {
                 readonly toConfirm: string | null;
             }[];
             readonly firm: components["schemas"]["FirmOnInvoicesInput"] | null;
+            readonly firmVersion: string;
             readonly accounts: readonly ("card" | "bank" | "cash" | "hirers" | "deposits" | "sales.standard" | "sales.exempt" | "sales.outsideScope" | "vat")[];
         };
         readonly PartyInput: {
@@ -3271,6 +3275,13 @@ export interface components {
         readonly HirePageInput: {
             readonly hire: components["schemas"]["HireSummaryInput"];
             readonly version: number;
+            readonly versions: {
+                readonly party: number;
+                readonly drivers: number;
+                readonly trip: number;
+                readonly load: number;
+                readonly customer: number;
+            };
             readonly wishes: string | null;
             readonly asked: components["schemas"]["AskedInput"] | null;
             readonly waiting: {
@@ -3463,6 +3474,7 @@ export interface components {
                 readonly size?: string;
                 readonly count: number;
             }[];
+            readonly version: number;
             readonly holds: readonly {
                 readonly id: string;
                 readonly itemId: string;
@@ -5114,6 +5126,10 @@ export interface components {
             readonly maxNightsAbroad: number;
         };
         readonly TermsAnswerInput: {
+            readonly newest: {
+                readonly hire: string;
+                readonly insurance: string;
+            };
             readonly hire: {
                 readonly versionId: string;
                 readonly terms: components["schemas"]["TermsInput"];
@@ -5430,6 +5446,7 @@ export interface components {
                 readonly isOlderThanFitting: boolean;
             } | null;
             readonly tickets: readonly components["schemas"]["KeptTicketInput"][];
+            readonly newest: string;
             readonly versions: readonly {
                 readonly versionId: string;
                 /** Format: date */
@@ -5663,6 +5680,7 @@ export interface components {
         };
         readonly AbroadState: {
             readonly abroad: components["schemas"]["Abroad"];
+            readonly version: number;
             readonly home: string;
             readonly countries: unknown | null;
             readonly crossing: unknown | null;
@@ -5676,6 +5694,7 @@ export interface components {
             readonly role: "manager" | "desk" | "yard";
             readonly shutAt: string | null;
             readonly createdAt: string;
+            readonly version: string;
         };
         readonly Accounts: {
             readonly accounts: readonly components["schemas"]["Account"][];
@@ -6094,6 +6113,7 @@ export interface components {
                 readonly failed: boolean;
             }[];
             readonly toInvoice: components["schemas"]["InvoiceDraft"] | null;
+            readonly disputedLines: readonly components["schemas"]["InvoiceLine"][];
             readonly invoices: readonly components["schemas"]["Invoice"][];
         };
         readonly FirmOnInvoices: {
@@ -6172,6 +6192,7 @@ export interface components {
                 readonly toConfirm: string | null;
             }[];
             readonly firm: components["schemas"]["FirmOnInvoices"] | null;
+            readonly firmVersion: string;
             readonly accounts: readonly ("card" | "bank" | "cash" | "hirers" | "deposits" | "sales.standard" | "sales.exempt" | "sales.outsideScope" | "vat")[];
         };
         readonly Party: {
@@ -6408,6 +6429,13 @@ export interface components {
         readonly HirePage: {
             readonly hire: components["schemas"]["HireSummary"];
             readonly version: number;
+            readonly versions: {
+                readonly party: number;
+                readonly drivers: number;
+                readonly trip: number;
+                readonly load: number;
+                readonly customer: number;
+            };
             readonly wishes: string | null;
             readonly asked: components["schemas"]["Asked"] | null;
             readonly waiting: {
@@ -6600,6 +6628,7 @@ export interface components {
                 readonly size?: string;
                 readonly count: number;
             }[];
+            readonly version: number;
             readonly holds: readonly {
                 readonly id: string;
                 readonly itemId: string;
@@ -8251,6 +8280,10 @@ export interface components {
             readonly maxNightsAbroad: number;
         };
         readonly TermsAnswer: {
+            readonly newest: {
+                readonly hire: string;
+                readonly insurance: string;
+            };
             readonly hire: {
                 readonly versionId: string;
                 readonly terms: components["schemas"]["Terms"];
@@ -8567,6 +8600,7 @@ export interface components {
                 readonly isOlderThanFitting: boolean;
             } | null;
             readonly tickets: readonly components["schemas"]["KeptTicket"][];
+            readonly newest: string;
             readonly versions: readonly {
                 readonly versionId: string;
                 /** Format: date */
@@ -9501,7 +9535,9 @@ export interface operations {
     };
     readonly changeAccount: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;
@@ -10979,7 +11015,9 @@ export interface operations {
     };
     readonly putVehicle: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;
@@ -12019,7 +12057,9 @@ export interface operations {
     };
     readonly putTerms: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path?: never;
             readonly cookie?: never;
@@ -12967,7 +13007,9 @@ export interface operations {
     };
     readonly setParty: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;
@@ -13230,7 +13272,9 @@ export interface operations {
     };
     readonly setDrivers: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;
@@ -14533,7 +14577,9 @@ export interface operations {
     };
     readonly setHireStock: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;
@@ -14712,7 +14758,9 @@ export interface operations {
     };
     readonly setTrip: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;
@@ -14971,7 +15019,9 @@ export interface operations {
     };
     readonly setLoad: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;
@@ -15915,7 +15965,9 @@ export interface operations {
     };
     readonly setAbroad: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;
@@ -17320,7 +17372,9 @@ export interface operations {
     };
     readonly setCustomer: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;
@@ -20323,7 +20377,9 @@ export interface operations {
     };
     readonly setFirmOnInvoices: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path?: never;
             readonly cookie?: never;

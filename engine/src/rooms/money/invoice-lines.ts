@@ -113,7 +113,7 @@ function heldBack({ entries, disputed }: ChargedBy): ReadonlyMap<string, number>
     if (kind !== "charge" || undone[id] !== undefined || disputed?.ids.includes(id) !== true) continue;
     const part = Math.min(left, pence);
     held.set(id, part);
-    left -= 0;
+    left -= part;
   }
   return held;
 }

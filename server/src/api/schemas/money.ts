@@ -191,6 +191,8 @@ export const hireMoneySchema = named(
     undoable: z.array(z.object({ id: idSchema, failed: z.boolean() })),
     /** null: nothing is to be invoiced, or no quote was accepted */
     toInvoice: draftSchema.nullable(),
+    /** what the hirer disputes: named on an invoice, not asked for, no part of its sums */
+    disputedLines: z.array(invoiceLineSchema),
     invoices: z.array(invoiceSchema),
   }),
 );
@@ -259,6 +261,8 @@ export const moneyPageSchema = named(
       }),
     ),
     firm: firmOnInvoicesSchema.nullable(),
+    /** what a change of the firm is based on */
+    firmVersion: z.string(),
     /** accounts of the export */
     accounts: z.array(z.enum(ACCOUNTS)),
   }),

@@ -56,6 +56,32 @@ function ToInvoice({ draft }: { readonly draft: NonNullable<HireMoney["toInvoice
   );
 }
 
+/** What the hirer disputes: it stands on the next invoice by name, and is asked for nowhere. */
+function Disputed({ lines }: { readonly lines: readonly Line[] }) {
+  return (
+    <div className="stack-tight">
+      <h3>{t("invoice.disputed.title")}</h3>
+      <table className="dense amounts">
+        <thead className="visually-hidden">
+          <tr>
+            <th>{t("invoices.what")}</th>
+            <th>{t("money.amount")}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {lines.map((line) => (
+            <tr key={line.key}>
+              <td>{lineText(line)}</td>
+              <td>{moneyText(pounds(line.grossPence))}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p className="quiet">{t("invoice.disputed.note")}</p>
+    </div>
+  );
+}
+
 interface CreditDialogProps {
   readonly hireId: string;
   readonly invoice: Invoice;
@@ -149,8 +175,8 @@ export function InvoicesCard({ hireId, money }: InvoicesCardProps) {
   const issue = useMoneyAct(hireId, () =>
     take(client.POST("/api/hires/{id}/invoices", { params: { path: { id: hireId } } })),
   );
-  const { toInvoice, invoices } = money;
-  if (toInvoice === null && invoices.length === 0) return null;
+  const { toInvoice, invoices, disputedLines } = money;
+  if (toInvoice === null && invoices.length === 0 && disputedLines.length === 0) return null;
   return (
     <section className="card sheet" aria-labelledby="invoices-title">
       <h2 id="invoices-title">{t("invoices.title")}</h2>
@@ -181,6 +207,7 @@ export function InvoicesCard({ hireId, money }: InvoicesCardProps) {
           </div>
         </>
       )}
+      {disputedLines.length > 0 && <Disputed lines={disputedLines} />}
       {crediting !== null && (
         <CreditDialog hireId={hireId} invoice={crediting} onClose={() => setCrediting(null)} />
       )}
