@@ -41,6 +41,7 @@ export async function hirePage(store: Store, id: string, now: Date): Promise<Hir
   return {
     hire: summaryOf(data, glass),
     version: data.row.version,
+    versions: versionsOf(data),
     wishes: partOf(data, "contact")?.wishes ?? null,
     ...enquiryAnswer(data),
     customer: customerAnswer(data),
@@ -87,6 +88,14 @@ const partyOfNobody = ({ customer }: HireData): HirePage["party"] | null =>
 
 /** Who gave it stands in the history, by name. */
 const discountAnswer = ({ by: _, role: __, ...discount }: NonNullable<QuoteDocument["discount"]>) => discount;
+
+const versionsOf = ({ parts, customer }: HireData): HirePage["versions"] => ({
+  party: parts.party?.version ?? 0,
+  drivers: parts.drivers?.version ?? 0,
+  trip: parts.trip?.version ?? 0,
+  load: parts.load?.version ?? 0,
+  customer: customer?.version ?? 0,
+});
 
 function enquiryAnswer(data: HireData): Pick<HirePage, "asked" | "waiting" | "ending"> {
   const asked = partOf(data, "asked");

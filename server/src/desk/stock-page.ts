@@ -152,6 +152,7 @@ export async function hireStock(
   const kinds = [...new Set(items.map(({ kind }) => kind))].sort();
   return {
     asks: [...stockAsksOf(data)],
+    version: data.parts.stock?.version ?? 0,
     holds,
     kinds: kinds.map((kind) => ({
       kind,

@@ -82,6 +82,7 @@ export async function vehiclePage(
       withdrawnAt,
     })),
     findings: [],
+    newest: (await store.vehicles.newest(version.of))?.versionId ?? version.versionId,
     versions: versions.map(({ versionId, validFrom, createdAt }) => ({
       versionId,
       validFrom,

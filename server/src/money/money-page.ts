@@ -1,12 +1,13 @@
 import { ACCOUNTS, gbp, unearned, vatTable } from "@setfair/engine";
 import type { z } from "zod";
+import { NO_VERSION } from "../api/based-on.ts";
 import type { moneyAbout, moneyPageSchema } from "../api/schemas/money.ts";
 import { type HireData, readRows } from "../desk/hire-data.ts";
 import { dateOf, localOf } from "../desk/local-time.ts";
 import type { HireStage, Store } from "../store/types.ts";
 import { type HireMoney, readHireMoney } from "./hire-money.ts";
 import { holdAnswer } from "./hire-money-answer.ts";
-import { firmOnInvoices } from "./invoices.ts";
+import { FIRM_TERMS, firmOnInvoices } from "./invoices.ts";
 
 type Page = z.input<typeof moneyPageSchema>;
 interface Read {
@@ -148,6 +149,7 @@ export async function moneyPage(store: Store, now: Date): Promise<Page> {
     failed: failed(hires),
     vat: vatTable(today).map((line) => ({ ...line })),
     firm: await firmOnInvoices(store, today),
+    firmVersion: (await store.terms.newest(FIRM_TERMS))?.versionId ?? NO_VERSION,
     accounts: [...ACCOUNTS],
   };
 }

@@ -51,6 +51,13 @@ export function datedStore(door: Door, table: "vehicle_version" | "terms_version
         .executeTakeFirst();
       return row === undefined ? null : read(row);
     },
+    async newest(of) {
+      const row = await rows(door).where("of_id", "=", of).orderBy("seq", "desc").limit(1).executeTakeFirst();
+      return row === undefined ? null : read(row);
+    },
+    async hold(of) {
+      await door.lock(`${table}:${of}`);
+    },
     async byId(versionId) {
       const row = await rows(door).where("id", "=", versionId).executeTakeFirst();
       return row === undefined ? null : read(row);

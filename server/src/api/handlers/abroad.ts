@@ -22,6 +22,7 @@ export const abroadHandlers = {
         kitAboard: [...kitAboard],
         got: [...got],
       },
+      version: data.parts.abroad?.version ?? 0,
       home: data.depotDocument.country,
       countries: countries?.result ?? null,
       crossing: crossing?.result ?? null,
@@ -31,6 +32,7 @@ export const abroadHandlers = {
 
   setAbroad: (call) =>
     changeHire(call, OPEN_STAGES, async (hire) => {
+      await hire.refuseOtherBase("abroad", call.query.basedOn, call.body);
       const { certificate } = call.body.papers;
       if (certificate !== undefined && certificate.validTo < certificate.validFrom)
         throw badField("papers.certificate.validTo", "expected a day not before validFrom");

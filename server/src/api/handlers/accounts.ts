@@ -1,8 +1,10 @@
+import { hashJson } from "@setfair/records";
 import { createWords } from "@setfair/words";
 import { checkPassword, hashPassword } from "../../auth/passwords.ts";
 import type { Role } from "../../auth/roles.ts";
 import { signIn } from "../../auth/sign-in.ts";
 import type { AccountRow, Store } from "../../store/types.ts";
+import { refuseOtherBase } from "../based-on.ts";
 import type { Handlers } from "../call.ts";
 import { setSessionCookie } from "../guard.ts";
 import { badField, Refusal } from "../refusal.ts";
@@ -11,7 +13,8 @@ const words = createWords();
 
 const shown = ({ id, name, login, role, disabledAt, createdAt }: AccountRow) => {
   if (role === "hirer") throw new Error(`account ${id}: a hirer has no sign-in`);
-  return { id, name, login, role, shutAt: disabledAt, createdAt };
+  const version = hashJson({ name, role, shut: disabledAt !== null }).slice(0, 16);
+  return { id, name, login, role, shutAt: disabledAt, createdAt, version };
 };
 
 async function accountOf(store: Store, id: string): Promise<AccountRow> {
@@ -46,11 +49,13 @@ export const accountHandlers = {
     });
   },
 
-  async changeAccount({ signed, params, body }) {
+  async changeAccount({ signed, params, query, body }) {
     const { name, role, shut } = body;
     if (params.id === signed.account.id && shut) throw badField("shut", words.t("accounts.notYourself"));
     return signed.store.within(async (inner) => {
       const before = await accountOf(inner, params.id);
+      const kept = { name: before.name, role: before.role, shut: before.disabledAt !== null };
+      refuseOtherBase(query.basedOn, { path: "account", version: shown(before).version, value: kept }, body);
       await refuseLastManager(inner, params.id, { role, shut });
       const disabled = shut === (before.disabledAt !== null) ? {} : { disabled: shut };
       await inner.accounts.update(params.id, { name, role, ...disabled });

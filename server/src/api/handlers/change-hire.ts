@@ -1,9 +1,12 @@
 import type { AppContext } from "../../context.ts";
 import { type PartDocuments, type PartName, toJson } from "../../desk/documents.ts";
 import { type HireData, readHireData } from "../../desk/hire-data.ts";
+import { localOf } from "../../desk/local-time.ts";
+import { accountNames } from "../../desk/names.ts";
 import { type HirePage, pageAfterChange } from "../../desk/page.ts";
 import { requireStage } from "../../desk/require-stage.ts";
 import type { HireChange, HireStage, JsonObject, Store } from "../../store/types.ts";
+import { refuseOtherBase } from "../based-on.ts";
 import type { Signed } from "../call.ts";
 import { Refusal } from "../refusal.ts";
 
@@ -12,6 +15,8 @@ export interface OpenHire {
   readonly store: Store;
   readonly data: HireData;
   readonly by: string;
+  /** Refuses where another was kept of a part since the sender read it. */
+  refuseOtherBase(name: PartName, basedOn: string | undefined, sent: unknown): Promise<void>;
   putPart<Name extends PartName>(name: Name, document: PartDocuments[Name]): Promise<void>;
   update(change: HireChange): Promise<void>;
   audit(act: string, document?: JsonObject): Promise<void>;
@@ -33,6 +38,24 @@ export function openHire(store: Store, data: HireData, by: string): OpenHire {
     store,
     data,
     by,
+    async refuseOtherBase(name, basedOn, sent) {
+      const part = data.parts[name];
+      refuseOtherBase(
+        basedOn,
+        {
+          path: name,
+          version: part?.version ?? 0,
+          value: part?.document ?? {},
+          ...(part === undefined || basedOn === undefined
+            ? {}
+            : {
+                by: (await accountNames(store))(part.updatedBy),
+                at: localOf(part.updatedAt, data.depot.timeZone),
+              }),
+        },
+        sent,
+      );
+    },
     async putPart(name, document) {
       must(
         await store.hires.putPart(data.row.id, name, toJson(document), data.parts[name]?.version ?? 0, by),

@@ -1,11 +1,12 @@
 import { createWords } from "@setfair/words";
-import { asDocument, toJson } from "../../desk/documents.ts";
+import { asDocument, type CustomerDocument, toJson } from "../../desk/documents.ts";
 import { driversOf, readHireData } from "../../desk/hire-data.ts";
 import { driverChecks } from "../../desk/licence-checks.ts";
 import { instantOf } from "../../desk/local-time.ts";
 import { accountNames } from "../../desk/names.ts";
 import { numbersGoneOn, particularsOf } from "../../desk/particulars.ts";
 import type { HireStage } from "../../store/types.ts";
+import { refuseOtherBase } from "../based-on.ts";
 import type { Handlers } from "../call.ts";
 import { Refusal } from "../refusal.ts";
 import { changeHire } from "./change-hire.ts";
@@ -19,6 +20,9 @@ export const customerHandlers = {
       const { customer } = data;
       if (customer === null || customer.erasedAt !== null) throw new Refusal("notFound");
       const { name, ...contact } = call.body;
+      const kept = { ...asDocument<CustomerDocument>(customer.document), name: customer.name };
+      const now = { path: "customer", version: customer.version, value: kept };
+      refuseOtherBase(call.query.basedOn, now, call.body);
       const before = { ...asDocument<Record<string, unknown>>(customer.document), name: customer.name };
       const { address: _, ...rest } = asDocument<Record<string, unknown>>(customer.document);
       const document = toJson({ ...rest, ...contact });

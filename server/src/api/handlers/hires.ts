@@ -80,12 +80,14 @@ export const hireHandlers = {
 
   setParty: (call) =>
     changeHire(call, OPEN_STAGES, async (hire) => {
+      await hire.refuseOtherBase("party", call.query.basedOn, call.body);
       await hire.putPart("party", call.body);
       await hire.audit("hire.partySet", { people: call.body.travellers.length, dogs: call.body.dogs });
     }),
 
   setDrivers: (call) =>
     changeHire(call, OPEN_STAGES, async (hire) => {
+      await hire.refuseOtherBase("drivers", call.query.basedOn, call.body);
       const ids = call.body.drivers.map(({ id }) => id);
       if (new Set(ids).size !== ids.length) throw badField("drivers", "expected every driver once");
       if (call.body.drivers.filter(({ main }) => main).length > 1)

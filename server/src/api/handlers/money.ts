@@ -15,6 +15,7 @@ import { moneyPage } from "../../money/money-page.ts";
 import { recordedByHand } from "../../money/payment-provider.ts";
 import { sendInvoice } from "../../papers/invoice-paper.ts";
 import type { HireStage } from "../../store/types.ts";
+import { NO_VERSION, refuseOtherBase } from "../based-on.ts";
 import type { Call, Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
 import { requireSecondLook } from "./after-return.ts";
@@ -193,11 +194,15 @@ export const moneyHandlers = {
 
   readMoney: ({ context, signed }) => moneyPage(signed.store, context.now()),
 
-  async setFirmOnInvoices({ context, signed, body }) {
+  async setFirmOnInvoices({ context, signed, query, body }) {
     const { store, account } = signed;
     const { timeZone } = await store.depot.get();
     const today = dateOf(localOf(context.now().toISOString(), timeZone));
     await store.within(async (inner) => {
+      await inner.terms.hold(FIRM_TERMS);
+      const newest = await inner.terms.newest(FIRM_TERMS);
+      const now = { path: "firm", version: newest?.versionId ?? NO_VERSION, value: newest?.document ?? {} };
+      refuseOtherBase(query.basedOn, now, body);
       await inner.terms.put({ of: FIRM_TERMS, validFrom: today, document: toJson(body) });
       await inner.audit.add({ by: account.id, act: "firm.onInvoices", about: FIRM_TERMS });
     });

@@ -129,6 +129,7 @@ export const stockHandlers = {
   async setHireStock(call) {
     await changeHire(call, OPEN_STAGES, async (hire) => {
       const { asks } = call.body;
+      await hire.refuseOtherBase("stock", call.query.basedOn, { asks });
       await hire.putPart("stock", { asks });
       if (hire.data.row.stage === "booked") {
         const wanted = joinAsks(partOf(hire.data, "quote")?.extras ?? [], asks);

@@ -16,6 +16,7 @@ export const tripHandlers = {
   setTrip: (call) =>
     changeHire(call, OPEN_STAGES, async (hire) => {
       const { body } = call;
+      await hire.refuseOtherBase("trip", call.query.basedOn, body);
       const zone = body.timeZone;
       try {
         new Intl.DateTimeFormat("en-GB", { timeZone: zone });
@@ -67,6 +68,7 @@ export const tripHandlers = {
 
   setLoad: (call) =>
     changeHire(call, OPEN_STAGES, async (hire) => {
+      await hire.refuseOtherBase("load", call.query.basedOn, call.body);
       await hire.putPart("load", call.body);
       await hire.audit("hire.loadSet", { items: call.body.items.length });
     }),

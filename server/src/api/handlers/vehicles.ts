@@ -8,6 +8,7 @@ import { checkPeriod, dateOf, localOf } from "../../desk/local-time.ts";
 import { type FleetView, vehiclePage, vehicleSummary } from "../../desk/vehicle-page.ts";
 import { vehicleVersions } from "../../desk/vehicle-versions.ts";
 import type { Store } from "../../store/types.ts";
+import { NO_VERSION, refuseOtherBase } from "../based-on.ts";
 import type { Handlers, Signed } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
 import type { putVehicleSchema } from "../schemas/vehicles.ts";
@@ -48,12 +49,17 @@ async function describe(
   { store, account }: Signed,
   body: z.output<typeof putVehicleSchema>,
   isNew: boolean,
+  basedOn?: string,
 ): Promise<void> {
   const description = parseDescription(body.description);
   const { id, registration, validFrom } = description;
   const standardClass = (await firstClass(context, store)) ?? description.bodyStyle;
   await store.within(async (inner) => {
     const holder = await inner.plates.holder({ registration, exceptVehicleId: id, from: validFrom });
+    await inner.vehicles.hold(id);
+    const newest = await inner.vehicles.newest(id);
+    const now = { version: newest?.versionId ?? NO_VERSION, value: newest?.document.description ?? {} };
+    refuseOtherBase(basedOn, { path: "description", ...now }, description);
     const before = (await inner.vehicles.versions(id)).at(-1);
     if (isNew && before !== undefined)
       throw badField("description.id", `expected an id of its own; there is a vehicle ${id}`);
@@ -96,10 +102,10 @@ export const vehicleHandlers = {
   readVehicle: ({ context, signed, params }) => pageOf(context, signed.store, params.id),
 
   /** A new version that holds from its own date; the ones before stay, and so does what was signed under them. */
-  async putVehicle({ context, signed, params, body }) {
+  async putVehicle({ context, signed, params, query, body }) {
     if (body.description.id !== params.id)
       throw badField("description.id", `expected ${params.id}, as in the address`);
-    await describe(context, signed, body, false);
+    await describe(context, signed, body, false, query.basedOn);
     return pageOf(context, signed.store, params.id);
   },
 

@@ -1,6 +1,6 @@
 import { operation } from "../operation.ts";
 import * as s from "../schemas/index.ts";
-import { byId, may } from "./shared.ts";
+import { basedOn, byId, may } from "./shared.ts";
 
 export const abroadOperations = {
   readAbroad: operation({
@@ -19,6 +19,7 @@ export const abroadOperations = {
     summary: "Papers, kit, crossings and what has been got for a journey abroad",
     access: may("hire.write"),
     params: byId,
+    query: basedOn,
     body: s.abroadSchema,
     answer: s.hirePageSchema,
   }),

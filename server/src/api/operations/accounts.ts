@@ -1,6 +1,6 @@
 import { operation } from "../operation.ts";
 import * as s from "../schemas/index.ts";
-import { byId, may } from "./shared.ts";
+import { basedOn, byId, may } from "./shared.ts";
 
 export const accountsOperations = {
   listAccounts: operation({
@@ -27,6 +27,7 @@ export const accountsOperations = {
     summary: "Name, role, or shut; they are signed out everywhere. One manager always stays",
     access: may("account.manage"),
     params: byId,
+    query: basedOn,
     body: s.changeAccountSchema,
     answer: s.accountSchema,
   }),

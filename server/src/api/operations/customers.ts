@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { operation } from "../operation.ts";
 import * as s from "../schemas/index.ts";
-import { byId, may } from "./shared.ts";
+import { basedOn, byId, may } from "./shared.ts";
 
 const byDriver = z.object({ id: s.idSchema, driverId: z.string().min(1).max(40) });
 
@@ -13,6 +13,7 @@ export const customersOperations = {
     summary: "Name, telephone, mail and postal address of the hirer; what was signed keeps what it named",
     access: may("customer.write"),
     params: byId,
+    query: basedOn,
     body: s.customerSchema,
     answer: s.hirePageSchema,
   }),

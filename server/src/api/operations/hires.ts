@@ -1,6 +1,6 @@
 import { operation } from "../operation.ts";
 import * as s from "../schemas/index.ts";
-import { byId, may } from "./shared.ts";
+import { basedOn, byId, may } from "./shared.ts";
 
 export const hiresOperations = {
   listHires: operation({
@@ -47,6 +47,7 @@ export const hiresOperations = {
     summary: "Who travels",
     access: may("hire.write"),
     params: byId,
+    query: basedOn,
     body: s.partySchema,
     answer: s.hirePageSchema,
   }),
@@ -76,6 +77,7 @@ export const hiresOperations = {
     summary: "The named drivers and their licences",
     access: may("hire.write"),
     params: byId,
+    query: basedOn,
     body: s.setDriversSchema,
     answer: s.hirePageSchema,
   }),

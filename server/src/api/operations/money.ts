@@ -1,6 +1,6 @@
 import { operation } from "../operation.ts";
 import * as s from "../schemas/index.ts";
-import { byId, may } from "./shared.ts";
+import { basedOn, byId, may } from "./shared.ts";
 
 export const moneyOperations = {
   pay: operation({
@@ -104,6 +104,7 @@ export const moneyOperations = {
     tag: "money",
     summary: "Name, address and VAT number of the firm on its invoices, from today",
     access: may("money.firm"),
+    query: basedOn,
     body: s.firmOnInvoicesSchema,
     answer: s.moneyPageSchema,
   }),

@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { operation } from "../operation.ts";
 import * as s from "../schemas/index.ts";
-import { byId, may } from "./shared.ts";
+import { basedOn, byId, may } from "./shared.ts";
 
 const byHold = z.object({ id: s.idSchema, holdId: s.idSchema });
 
@@ -58,6 +58,7 @@ export const stockOperations = {
     summary: "What travels with a hire beside the extras of its quote; held from the booking on",
     access: may("hire.write"),
     params: byId,
+    query: basedOn,
     body: s.setHireStockSchema,
     answer: s.hireStockSchema,
   }),

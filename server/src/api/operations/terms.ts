@@ -1,6 +1,6 @@
 import { operation } from "../operation.ts";
 import * as s from "../schemas/index.ts";
-import { byId, may } from "./shared.ts";
+import { basedOn, byId, may } from "./shared.ts";
 
 export const termsOperations = {
   readTerms: operation({
@@ -17,6 +17,7 @@ export const termsOperations = {
     tag: "terms",
     summary: "A new version of the hire terms, of the insurer's criteria or of both, from its own day on",
     access: may("terms.write"),
+    query: basedOn,
     body: s.putTermsSchema,
     answer: s.termsAnswerSchema,
   }),

@@ -1,15 +1,16 @@
 import { operation } from "../operation.ts";
 import * as s from "../schemas/index.ts";
-import { byId, may } from "./shared.ts";
+import { basedOn, byId, may } from "./shared.ts";
 
 export const tripOperations = {
   setTrip: operation({
     method: "PUT",
     url: "/hires/:id/trip",
     tag: "trip",
-    summary: "The trip with its stops",
+    summary: "The trip with its stops; refused where another was kept since `basedOn`",
     access: may("hire.write"),
     params: byId,
+    query: basedOn,
     body: s.tripSchema,
     answer: s.hirePageSchema,
   }),
@@ -38,6 +39,7 @@ export const tripOperations = {
     summary: "What is carried and where",
     access: may("hire.write"),
     params: byId,
+    query: basedOn,
     body: s.loadPlanSchema,
     answer: s.hirePageSchema,
   }),

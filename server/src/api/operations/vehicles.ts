@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { operation } from "../operation.ts";
 import * as s from "../schemas/index.ts";
-import { byId, may } from "./shared.ts";
+import { basedOn, byId, may } from "./shared.ts";
 
 export const vehiclesOperations = {
   listVehicles: operation({
@@ -74,6 +74,7 @@ export const vehiclesOperations = {
     summary: "A new dated version of the description",
     access: may("vehicle.write"),
     params: byId,
+    query: basedOn,
     body: s.putVehicleSchema,
     answer: s.vehiclePageSchema,
   }),

@@ -47,6 +47,8 @@ export const abroadStateSchema = named(
   "AbroadState",
   z.object({
     abroad: abroadSchema,
+    /** what a change of it is based on */
+    version: z.int(),
     /** country of the depot */
     home: z.string(),
     /** null while there is no vehicle or no trip; the room's own result (`CountriesResult`) */

@@ -18,6 +18,8 @@ export const accountSchema = named(
     /** since when it is shut; null while it can be used */
     shutAt: instantSchema.nullable(),
     createdAt: instantSchema,
+    /** what a change of it is based on */
+    version: z.string(),
   }),
 );
 export const accountsSchema = named("Accounts", z.object({ accounts: z.array(accountSchema) }));

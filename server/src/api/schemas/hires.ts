@@ -183,6 +183,14 @@ export const hirePageSchema = named(
   z.object({
     hire: hireSummarySchema,
     version: z.int(),
+    /** of what is kept whole: what a change of each is based on; 0 where nothing is kept yet */
+    versions: z.object({
+      party: z.int(),
+      drivers: z.int(),
+      trip: z.int(),
+      load: z.int(),
+      customer: z.int(),
+    }),
     wishes: z.string().nullable(),
     asked: askedSchema.nullable(),
     /** waits for a vehicle */

@@ -81,6 +81,8 @@ export const hireStockSchema = named(
   z.object({
     /** asked for beside the extras of the quote */
     asks: z.array(askSchema),
+    /** of the asks: what a change of them is based on */
+    version: z.int(),
     /** held by this hire: from the booking on */
     holds: z.array(
       z.object({

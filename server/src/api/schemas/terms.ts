@@ -9,6 +9,8 @@ named("InsurancePolicy", insurancePolicySchema);
 export const termsAnswerSchema = named(
   "TermsAnswer",
   z.object({
+    /** the versions written last, whatever their date: what a new one of each is based on */
+    newest: z.object({ hire: z.string(), insurance: z.string() }),
     hire: z.object({ versionId: idSchema, terms: termsSchema }).nullable(),
     insurance: z.object({ versionId: idSchema, policy: insurancePolicySchema }).nullable(),
   }),

@@ -43,6 +43,8 @@ export const vehiclePageSchema = named(
       })
       .nullable(),
     tickets: z.array(z.lazy(() => ticketRowSchema)),
+    /** the version written last, whatever its date: what a new one is based on */
+    newest: z.string(),
     versions: z.array(z.object({ versionId: idSchema, validFrom: dateSchema, at: z.string() })),
     hires: z.array(
       z.object({

@@ -47,6 +47,10 @@ export interface DatedStore {
   /** The version in force on a civil date: latest `validFrom` not after it, the later written on a tie. */
   on(of: string, date: string): Promise<DatedVersion | null>;
   byId(versionId: string): Promise<DatedVersion | null>;
+  /** The version that was written last, whatever its date; null where there is none. */
+  newest(of: string): Promise<DatedVersion | null>;
+  /** Holds whoever else writes a version of this thing until the transaction ends. Inside a transaction only. */
+  hold(of: string): Promise<void>;
   /** All versions of one thing, oldest first. */
   versions(of: string): Promise<readonly DatedVersion[]>;
   /** All versions of several, oldest first within each. */

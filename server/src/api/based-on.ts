@@ -1,0 +1,54 @@
+import { createWords } from "@setfair/words";
+import { Refusal } from "./refusal.ts";
+
+const words = createWords();
+const MOST_NAMED = 8;
+
+/** Version of what nobody has kept yet, where versions have ids. */
+export const NO_VERSION = "none";
+
+/** What the server has by now of something that is kept whole. */
+export interface KeptNow {
+  /** what this thing is called in the refusal, as in the body: `trip`, `drivers` … */
+  readonly path: string;
+  /** changes with every save; a sender names the one that they read */
+  readonly version: string | number;
+  readonly value: unknown;
+  readonly by?: string | undefined;
+  /** civil time of that save */
+  readonly at?: string | undefined;
+}
+
+const isBranch = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === "object" && value !== null;
+
+/** Paths at which two values differ, deepest first named whole: `stops.1.arrive`. What is left out equals undefined. */
+export function differingPaths(one: unknown, other: unknown, path = ""): string[] {
+  if (Object.is(one, other)) return [];
+  if (!isBranch(one) || !isBranch(other) || Array.isArray(one) !== Array.isArray(other)) return [path];
+  const names = [...new Set([...Object.keys(one), ...Object.keys(other)])];
+  return names.flatMap((name) =>
+    differingPaths(one[name], other[name], path === "" ? name : `${path}.${name}`),
+  );
+}
+
+/**
+ * Refuses a save that began from something else than what is kept by now, so that nobody's work is replaced unseen.
+ * A sender that names no base writes over whatever is there, as a script that sets a value does.
+ * @throws Refusal `stale`, which says who kept what is there, when, and where it differs from what was sent
+ */
+export function refuseOtherBase(basedOn: string | undefined, now: KeptNow, sent: unknown): void {
+  if (basedOn === undefined || basedOn === String(now.version)) return;
+  const differs = differingPaths(JSON.parse(JSON.stringify(sent)), now.value).map((path) => path || now.path);
+  const { by, at } = now;
+  const who = by === undefined || at === undefined ? "nobody" : "somebody";
+  const expected = words.t("meanwhile.refused", {
+    known: who,
+    by: by ?? "",
+    at: at?.replace("T", " ") ?? "",
+    n: differs.length,
+    fields: differs.slice(0, MOST_NAMED).join(", "),
+    more: Math.max(0, differs.length - MOST_NAMED),
+  });
+  throw new Refusal("stale", { problems: [{ path: now.path, expected }] });
+}
