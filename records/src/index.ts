@@ -7,3 +7,4 @@ export * from "./merge.ts";
 export * from "./receipt.ts";
 export * from "./record.ts";
 export * from "./verify.ts";
+export * from "./when-erased.ts";

@@ -2,11 +2,12 @@ import { uuidv7 } from "uuidv7";
 import { writeAudit } from "./audit-store.ts";
 import { fromText, pageOf, readCursor, rowsOf, toText } from "./codec.ts";
 import type { Door } from "./door.ts";
+import { eraseHires } from "./erase-hires.ts";
+import { eraseRecords } from "./erase-records.ts";
 import { rememberErasure } from "./erasures.ts";
 import { indexHire } from "./hires-store.ts";
 import { eraseLicencesOf } from "./licences-store.ts";
 import { eraseMessagesOf } from "./messages-store.ts";
-import { eraseRecords } from "./records-store.ts";
 import type { CustomerTable } from "./tables.ts";
 import { type CustomerRow, HIRE_PARTS, type Store } from "./types.ts";
 import { beginningsOf, endOfBeginning, indexWords } from "./words.ts";
@@ -24,14 +25,13 @@ const PERSONAL_PARTS = Object.entries(HIRE_PARTS)
   .map(([name]) => name);
 
 /** The name stands in the hires too, so that a list of hires is one query. */
-async function renameInHires(door: Door, customerId: string, name: string): Promise<readonly string[]> {
+async function renameInHires(door: Door, customerId: string, name: string): Promise<void> {
   const hires = await door
     .change("hire", { customer_name: name })
     .where("customer_id", "=", customerId)
     .returning("id")
     .execute();
   for (const { id } of hires) await indexHire(door, id);
-  return hires.map(({ id }) => id);
 }
 
 async function updateCustomer(
@@ -54,10 +54,49 @@ async function updateCustomer(
   return { ok: true, version: version + 1 } as const;
 }
 
+/** Texts that tell who the hirer and the drivers are, for finding them in records. */
+async function namesOf(door: Door, { name, document }: CustomerTable, hires: readonly string[]) {
+  const { telephone, email } = fromText<{ telephone?: unknown; email?: unknown }>(document);
+  const parts =
+    hires.length === 0
+      ? []
+      : await door
+          .from("hire_part")
+          .select("document")
+          .where("name", "=", "drivers")
+          .where("hire_id", "in", hires)
+          .execute();
+  const drivers = parts.flatMap((part) => {
+    const listed = fromText<{ drivers?: unknown }>(part.document).drivers;
+    return Array.isArray(listed) ? listed.map((each: { name?: unknown } | null) => each?.name) : [];
+  });
+  return [name, telephone, email, ...drivers].filter((each): each is string => typeof each === "string");
+}
+
+/** Empties what belongs to the hires of a person who is erased; gives how many records went. */
+async function emptyHires(door: Door, hires: readonly string[], names: readonly string[]): Promise<number> {
+  const recordsErased = await eraseHires(door, hires, names);
+  await door.remove("hire_part").where("hire_id", "in", hires).where("name", "in", PERSONAL_PARTS).execute();
+  await door.change("hire_change", { document: "{}" }).where("hire_id", "in", hires).execute();
+  await door.change("settlement_entry", { document: "{}" }).where("hire_id", "in", hires).execute();
+  // what was found of it names nobody and stays
+  await door.change("use_return", { document: "{}" }).where("hire_id", "in", hires).execute();
+  await door.change("note", { body: "" }).where("hire_id", "in", hires).execute();
+  await door.change("defect_disclosure", { signer: "" }).where("hire_id", "in", hires).execute();
+  await door
+    .change("hirer_link", { revoked_at: door.now() })
+    .where("hire_id", "in", hires)
+    .where("revoked_at", "is", null)
+    .execute();
+  for (const hireId of hires) await eraseLicencesOf(door, hireId);
+  await eraseMessagesOf(door, hires);
+  return recordsErased;
+}
+
 /**
- * Empties the person: their own row, the personal documents of their hires, licence numbers, links, and the
- * records that name them. Payments and overrides stay: they name nobody. Photographs and signed papers already
- * sent are not touched by this.
+ * Empties the person: their own row, the personal documents of their hires, licence numbers, links, messages, what
+ * they signed and said, and the photographs of it; photographs of the vehicle go when their time is over. Payments,
+ * overrides and invoices as issued stay. Papers already sent are not touched by this.
  */
 export async function eraseCustomer(
   door: Door,
@@ -66,6 +105,10 @@ export async function eraseCustomer(
 ): Promise<{ recordsErased: number } | null> {
   const now = await door.from("customer").selectAll().where("id", "=", id).executeTakeFirst();
   if (now === undefined) return null;
+  const hires = (await door.from("hire").select("id").where("customer_id", "=", id).execute()).map(
+    (hire) => hire.id,
+  );
+  const names = await namesOf(door, now, hires);
   const erased = {
     name: "",
     document: "{}",
@@ -74,33 +117,15 @@ export async function eraseCustomer(
   };
   await door.change("customer", erased).where("id", "=", id).execute();
   await indexWords(door, "customer_word", id, []);
-  const hires = await renameInHires(door, id, "");
-  if (hires.length > 0) {
-    await door
-      .remove("hire_part")
-      .where("hire_id", "in", hires)
-      .where("name", "in", PERSONAL_PARTS)
-      .execute();
-    await door.change("hire_change", { document: "{}" }).where("hire_id", "in", hires).execute();
-    await door.change("settlement_entry", { document: "{}" }).where("hire_id", "in", hires).execute();
-    // what was found of it names nobody and stays
-    await door.change("use_return", { document: "{}" }).where("hire_id", "in", hires).execute();
-    await door.change("note", { body: "" }).where("hire_id", "in", hires).execute();
-    await door
-      .change("hirer_link", { revoked_at: door.now() })
-      .where("hire_id", "in", hires)
-      .where("revoked_at", "is", null)
-      .execute();
-    for (const hireId of hires) await eraseLicencesOf(door, hireId);
-    await eraseMessagesOf(door, hires);
-  }
+  await renameInHires(door, id, "");
+  let recordsErased = hires.length === 0 ? 0 : await emptyHires(door, hires, names);
   const named = await door
     .from("record")
     .select("id")
     .where("person_id", "=", id)
     .where("erased_at", "is", null)
     .execute();
-  const recordsErased = await eraseRecords(
+  recordsErased += await eraseRecords(
     door,
     named.map((row) => row.id),
   );

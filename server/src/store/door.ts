@@ -38,7 +38,6 @@ type AppendOnly =
   | "terms_version"
   | "rule_change"
   | "upkeep_entry"
-  | "defect_disclosure"
   | "stock_event"
   | "erasure";
 type Changing = Exclude<TableName, AppendOnly>;

@@ -1,14 +1,8 @@
-import {
-  type AnyRecord,
-  checkRecord,
-  type DepotRecord,
-  eraseRecord,
-  makeReceipt,
-  type Receipt,
-} from "@setfair/records";
+import { type AnyRecord, checkRecord, type DepotRecord, makeReceipt, type Receipt } from "@setfair/records";
 import { writeAudit } from "./audit-store.ts";
 import type { Door } from "./door.ts";
-import { rememberErasure } from "./erasures.ts";
+import { eraseLateArrivals } from "./erase-hires.ts";
+import { eraseRecords } from "./erase-records.ts";
 import type { ReceiptTable, RecordTable } from "./tables.ts";
 import type { AppendAnswer, Store, StoredRecord } from "./types.ts";
 
@@ -123,32 +117,13 @@ async function writeRecord(door: Door, record: DepotRecord, receipt: Receipt): P
       receipt_seq: receipt.seq,
       body: JSON.stringify(record),
       erased_at: null,
+      held_from: null,
     })
     .execute();
   const { recordId, recordHash, seq, prev, at, hash } = receipt;
   await door
     .insert("receipt", { record_id: recordId, record_hash: recordHash, seq, prev, at, hash })
     .execute();
-}
-
-/** Salt and content go together; hash and place stay. Returns how many were erased now. */
-export async function eraseRecords(door: Door, ids: readonly string[]): Promise<number> {
-  let erased = 0;
-  for (const id of new Set(ids)) {
-    const row = await door
-      .from("record")
-      .select("body")
-      .where("id", "=", id)
-      .where("erased_at", "is", null)
-      .executeTakeFirst();
-    if (row === undefined) continue;
-    const at = door.now();
-    const body = JSON.stringify(eraseRecord(readRecord(row), at));
-    await door.change("record", { body, erased_at: at }).where("id", "=", id).execute();
-    await rememberErasure(door, "record", id);
-    erased += 1;
-  }
-  return erased;
 }
 
 async function listRecords(door: Door, filter: Parameters<Store["records"]["list"]>[0]) {
@@ -184,6 +159,10 @@ export function recordsStore(door: Door): Store["records"] {
         await inner.lock("records");
         const answers: AppendAnswer[] = [];
         for (const value of records) answers.push(await appendOne(inner, value));
+        await eraseLateArrivals(
+          inner,
+          answers.flatMap((answer) => (answer.ok && !answer.again ? [answer.id] : [])),
+        );
         return answers;
       }),
     async get(id) {

@@ -5,11 +5,12 @@ import { toInstantText, toText } from "./codec.ts";
 import { eraseCustomer } from "./customers-store.ts";
 import type { StoreKind } from "./dialects.ts";
 import { Door, type DoorContext } from "./door.ts";
+import { eraseRecords } from "./erase-records.ts";
 import { findFeed } from "./feeds-store.ts";
 import { jobQueue } from "./jobs-store.ts";
 import { eraseLicenceNamed } from "./licences-store.ts";
 import { accountsStore, foldLogin, readAccount, readDepot } from "./place-store.ts";
-import { eraseRecords } from "./records-store.ts";
+import { removePhotographNamed } from "./remove-photographs.ts";
 import { scopedStore } from "./scoped-store.ts";
 import type { Tables } from "./tables.ts";
 import type { Erasure, FirstFirm, LinkAnswer, Scope, SessionAnswer, SystemStore } from "./types.ts";
@@ -86,6 +87,7 @@ async function findHirerLink(db: Kysely<Tables>, now: string, tokenHash: string)
 async function applyErasure(door: Door, { kind, targetId }: Erasure): Promise<boolean> {
   if (kind === "record") return (await eraseRecords(door, [targetId])) > 0;
   if (kind === "licence") return eraseLicenceNamed(door, targetId);
+  if (kind === "photograph") return (await removePhotographNamed(door, targetId)) > 0;
   const row = await door.from("customer").select("erased_at").where("id", "=", targetId).executeTakeFirst();
   if (row === undefined || row.erased_at !== null) return false;
   return (await eraseCustomer(door, targetId, "system")) !== null;
@@ -180,7 +182,9 @@ export function systemStore(db: Kysely<Tables>, kind: StoreKind, context: DoorCo
       let applied = 0;
       for (const erasure of erasures) {
         const scope = { firmId: erasure.firmId, depotId: erasure.depotId };
-        if (await new Door(db, scope, context).within((door) => applyErasure(door, erasure))) applied += 1;
+        // with the day on which it was erased, not that of the restore
+        const door = new Door(db, scope, { ...context, now: () => erasure.at });
+        if (await door.within((inner) => applyErasure(inner, erasure))) applied += 1;
       }
       return applied;
     },

@@ -15,6 +15,8 @@ export interface RecordTable extends Scoped {
   /** the whole record as JSON, without salt and content once erased */
   body: string;
   erased_at: string | null;
+  /** names a person who was erased, and says how the vehicle was: instant of the return from which its time counts */
+  held_from: string | null;
 }
 
 export interface ReceiptTable extends Scoped {
@@ -34,4 +36,10 @@ export interface PhotographTable extends Scoped {
   hire_id: string | null;
   taken_at: string | null;
   received_at: string;
+  /** of a hire whose hirer was erased: instant of the return from which its time counts */
+  held_from: string | null;
+  removed_at: string | null;
+  removed_under: string | null;
+  /** the bytes are gone too, wherever they lay */
+  bytes_gone_at: string | null;
 }

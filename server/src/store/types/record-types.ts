@@ -19,6 +19,13 @@ export type AppendAnswer =
       readonly expectedSeq?: number;
       readonly problems?: readonly { readonly path: string; readonly expected: string }[];
     };
+/** What a photograph was removed under: a person was erased, or the time was over for which it had to be kept. */
+export type RemovedUnder = "erasure" | "retention";
+export interface Removed {
+  /** instant */
+  readonly at: string;
+  readonly under: RemovedUnder;
+}
 export interface PhotographRow {
   /** SHA-256 of the JPEG, hex: its only name */
   readonly sha256: string;
@@ -28,6 +35,8 @@ export interface PhotographRow {
   readonly hireId: string | null;
   readonly takenAt: string | null;
   readonly receivedAt: string;
+  /** the picture is gone for good; its hash stays in the records */
+  readonly removed: Removed | null;
 }
 /** What was signed, accepted, paid or refused on, as shown. Never changed. */
 export interface FrozenRow {
@@ -64,9 +73,17 @@ export interface RecordStores {
     erase(ids: readonly string[], by: string): Promise<number>;
   };
   readonly photographs: {
-    add(photograph: Omit<PhotographRow, "receivedAt">): Promise<PhotographRow>;
+    /** One that was removed stays removed. */
+    add(photograph: Omit<PhotographRow, "receivedAt" | "removed">): Promise<PhotographRow>;
+    /** Null where it never came. */
     get(sha256: string): Promise<PhotographRow | null>;
     ofHire(hireId: string): Promise<readonly PhotographRow[]>;
+    /** Hashes of all that were removed; with `withBytes` of those only whose file may still be there. */
+    removed(filter?: { readonly withBytes: boolean }): Promise<readonly string[]>;
+    /** The file is gone. */
+    bytesGone(sha256: string): Promise<void>;
+    /** Removes what is held for hires of erased persons that ended at or before an instant, and erases their records that wait with it. */
+    letGo(endedUntil: string): Promise<number>;
   };
   readonly frozen: {
     add(frozen: { hireId: string; room: string; document: JsonObject; by: string }): Promise<FrozenRow>;

@@ -82,7 +82,8 @@ export interface SystemStore {
   readonly jobs: JobQueue;
 }
 export interface Erasure extends Scope {
-  readonly kind: "record" | "customer" | "licence";
+  readonly kind: "record" | "customer" | "licence" | "photograph";
+  /** id; of a licence number and of a photograph JSON: [hire, driver], [hash, removed under] */
   readonly targetId: string;
   readonly at: string;
 }
