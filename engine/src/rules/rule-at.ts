@@ -1,6 +1,7 @@
 import type { Figure } from "../base/figure.ts";
 import { figure } from "../base/figure.ts";
 import type { IsoDate } from "../base/time.ts";
+import { addDays } from "../base/years.ts";
 import type { Rule } from "./rule.ts";
 import { rulesInForce } from "./rule-book.ts";
 
@@ -15,6 +16,28 @@ export function ruleAt(id: string, date: IsoDate): Rule | undefined {
   return rulesInForce()
     .rules.filter((rule) => rule.id === id && isRuleOn(rule, date))
     .sort((a, b) => (a.validFrom < b.validFrom ? 1 : -1))[0];
+}
+
+/** The versions of a rule that are applied on any day from `first` to `last`, both included, the earliest first. */
+export const rulesDuring = (id: string, first: IsoDate, last: IsoDate): readonly Rule[] =>
+  rulesInForce()
+    .rules.filter((rule) => rule.id === id && rule.off === undefined && isWithin(rule, first, last))
+    .sort((a, b) => (a.validFrom < b.validFrom ? -1 : 1));
+
+const isWithin = (rule: Rule, first: IsoDate, last: IsoDate) =>
+  rule.validFrom <= last && (rule.validTo === undefined || rule.validTo >= first);
+
+/**
+ * The days of a span from which rules are to be read anew: its first day, and each later one on which a rule whose
+ * id begins with `prefix` begins to hold or holds no more. What is lawful on each of them is lawful throughout.
+ */
+export function daysOfChange(prefix: string, first: IsoDate, last: IsoDate): readonly IsoDate[] {
+  const edges = rulesInForce()
+    .rules.filter((rule) => rule.id.startsWith(prefix) && rule.off === undefined)
+    .flatMap(({ validFrom, validTo }) =>
+      validTo === undefined ? [validFrom] : [validFrom, addDays(validTo, 1)],
+    );
+  return [...new Set([first, ...edges.filter((day) => day > first && day <= last)])].sort();
 }
 
 /** A number that a rule in force gives, as a figure with the rule as its source; throws where there is none, which is a hole in the data. */

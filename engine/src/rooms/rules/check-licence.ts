@@ -2,11 +2,11 @@ import { type Figure, figure } from "../../base/figure.ts";
 import type { Finding } from "../../base/finding.ts";
 import type { IsoDate } from "../../base/time.ts";
 import { addDays, anniversary, daysBetween, fullYears, monthsAfter } from "../../base/years.ts";
-import { ruleFigure } from "../../rules/rule-at.ts";
+import { daysOfChange, ruleFigure } from "../../rules/rule-at.ts";
 import { rulesInForce } from "../../rules/rule-book.ts";
 import { makeFinding } from "../make-finding.ts";
 import type { Driver } from "../situation.ts";
-import { entitledMass } from "./entitled-mass.ts";
+import { entitledMass, zeroEmissionAllowance } from "./entitled-mass.ts";
 import type { CheckLicence, DriverEntitlement, LicenceInput } from "./types.ts";
 
 interface Hire {
@@ -96,11 +96,20 @@ function visiting({ id, name, licence }: Driver, { first, last }: Hire): Finding
   return [makeFinding("licence", "licence.visitorTooLong", "refuse", "law", { ...more, facts })];
 }
 
-function oldEnough(driver: Driver, { first, mam, input }: Hire): Finding[] {
-  const isHeavy =
-    mam.value > ruleFigure("licence.gb.b.maxMamKg", first).value && input.vehicle.fuel !== "electric";
-  const least = ruleFigure(isHeavy ? "licence.gb.c1.minimumAge" : "licence.gb.b.minimumAge", first);
-  if (fullYears(driver.born, first) >= least.value) return [];
+/** Old enough on the first day, and on each later one from which another age is asked. */
+function oldEnough(driver: Driver, { first, last, mam, input }: Hire): Finding[] {
+  const leastOn = (day: IsoDate) => {
+    const carLimit = zeroEmissionAllowance(input.vehicle, day) ?? ruleFigure("licence.gb.b.maxMamKg", day);
+    return ruleFigure(
+      mam.value > carLimit.value ? "licence.gb.c1.minimumAge" : "licence.gb.b.minimumAge",
+      day,
+    );
+  };
+  const tooYoung = daysOfChange("licence.", first, last).find(
+    (day) => fullYears(driver.born, day) < leastOn(day).value,
+  );
+  if (tooYoung === undefined) return [];
+  const least = leastOn(tooYoung);
   const facts = { driver: driver.name, least };
   return [
     makeFinding("licence", "licence.tooYoung", "refuse", "law", {

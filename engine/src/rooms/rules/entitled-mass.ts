@@ -1,7 +1,7 @@
 import { type Figure, figure } from "../../base/figure.ts";
 import type { IsoDate } from "../../base/time.ts";
 import { anniversary } from "../../base/years.ts";
-import { ruleAt, ruleFigure, ruleText } from "../../rules/rule-at.ts";
+import { daysOfChange, ruleAt, ruleFigure, ruleText } from "../../rules/rule-at.ts";
 import type { VehicleDescription } from "../../vehicle/description.ts";
 import type { Driver } from "../situation.ts";
 
@@ -29,6 +29,20 @@ export function entitledMass(
   first: IsoDate,
   last: IsoDate,
 ): Entitled {
+  return daysOfChange("licence.", first, last)
+    .map((day) => entitledBy(day, driver, vehicle, countries, first, last))
+    .reduce((least, each) => (each.upTo.value < least.upTo.value ? each : least));
+}
+
+/** By the rules of one day of the hire. */
+function entitledBy(
+  day: IsoDate,
+  driver: Driver,
+  vehicle: VehicleDescription,
+  countries: readonly string[],
+  first: IsoDate,
+  last: IsoDate,
+): Entitled {
   const { licence } = driver;
   const covers = (...wanted: string[]) =>
     licence.categories.some(
@@ -36,12 +50,12 @@ export function entitledMass(
     );
   if (!covers("B", "BE", "C1", "C1E", "C"))
     return { upTo: figure(0, "kg", "-", {}, "declared", "licence.gb.b.maxMamKg"), why: "noCarCategory" };
-  const b = ruleFigure("licence.gb.b.maxMamKg", first);
+  const b = ruleFigure("licence.gb.b.maxMamKg", day);
   if (licence.issuedBy === "other")
-    return { upTo: ruleFigure("licence.gb.visitor.maxMamKg", first), why: "visitorTooHeavy" };
-  const heavy = heavyEntitlement(driver, covers("C1", "C1E", "C"), first, last);
-  if (heavy === "yes") return { upTo: ruleFigure("licence.gb.c1.maxMamKg", first), why: "categoryTooSmall" };
-  const electric = zeroEmission(driver, vehicle, first);
+    return { upTo: ruleFigure("licence.gb.visitor.maxMamKg", day), why: "visitorTooHeavy" };
+  const heavy = heavyEntitlement(driver, covers("C1", "C1E", "C"), day, last);
+  if (heavy === "yes") return { upTo: ruleFigure("licence.gb.c1.maxMamKg", day), why: "categoryTooSmall" };
+  const electric = zeroEmission(driver, vehicle, day);
   if (electric !== undefined) {
     return countries.every((country) => country === "GB")
       ? { upTo: electric, why: "categoryTooSmall" }
@@ -57,24 +71,28 @@ export function entitledMass(
 function heavyEntitlement(
   driver: Driver,
   isListed: boolean,
-  first: IsoDate,
+  day: IsoDate,
   last: IsoDate,
 ): "yes" | "no" | "endsAtSeventy" {
   const { licence, born } = driver;
   const isGrandfathered =
-    licence.firstCarEntitlement < ruleText("licence.gb.grandfather.testBefore", first) &&
+    licence.firstCarEntitlement < ruleText("licence.gb.grandfather.testBefore", day) &&
     licence.issuedBy !== "EEA";
   if (!isGrandfathered) return isListed ? "yes" : "no";
   if (!isListed && licence.checkedOn !== undefined) return "no";
-  const ends = anniversary(born, ruleFigure("licence.gb.grandfather.endsAtAge", first).value);
+  const ends = anniversary(born, ruleFigure("licence.gb.grandfather.endsAtAge", day).value);
   if (last < ends) return "yes";
   const seenRenewed = isListed && licence.checkedOn !== undefined && licence.checkedOn >= ends;
   return seenRenewed ? "yes" : "endsAtSeventy";
 }
 
-function zeroEmission(driver: Driver, vehicle: VehicleDescription, first: IsoDate): Figure | undefined {
-  const rule = ruleAt("licence.gb.zeroEmission.maxMamKg", first);
-  if (rule === undefined || driver.licence.issuedBy !== "GB") return undefined;
-  const fuels = ruleText("licence.gb.zeroEmission.fuels", first).split(",");
-  return fuels.includes(vehicle.fuel) ? ruleFigure(rule.id, first) : undefined;
+const zeroEmission = (driver: Driver, vehicle: VehicleDescription, day: IsoDate): Figure | undefined =>
+  driver.licence.issuedBy === "GB" ? zeroEmissionAllowance(vehicle, day) : undefined;
+
+/** What category B reaches to with this vehicle's fuel by the allowance for zero emissions, kg; undefined where none holds on the day. */
+export function zeroEmissionAllowance(vehicle: VehicleDescription, day: IsoDate): Figure | undefined {
+  const rule = ruleAt("licence.gb.zeroEmission.maxMamKg", day);
+  if (rule === undefined) return undefined;
+  const fuels = ruleText("licence.gb.zeroEmission.fuels", day).split(",");
+  return fuels.includes(vehicle.fuel) ? ruleFigure(rule.id, day) : undefined;
 }
