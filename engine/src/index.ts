@@ -84,6 +84,7 @@ export * from "./rooms/rules/check-season.ts";
 export * from "./rooms/rules/check-seats.ts";
 export * from "./rooms/rules/list-rules-to-check.ts";
 export * from "./rooms/rules/types.ts";
+export * from "./rooms/settlement/counted-things.ts";
 export * from "./rooms/settlement/settle-hire.ts";
 export * from "./rooms/settlement/types.ts";
 export * from "./rooms/settlement/windows.ts";

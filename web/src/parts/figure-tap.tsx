@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import { Button, Dialog, DialogTrigger, Popover } from "react-aria-components";
-import { figureText, has, say, t } from "./words.ts";
+import { dateText, figureText, has, say, t } from "./words.ts";
 
 /** A figure as it travels (the engine's `Figure`). */
 export interface ShownFigure {
@@ -13,11 +13,12 @@ export interface ShownFigure {
 }
 
 const inputName = (name: string): string => (has(`input.${name}`) ? say(`input.${name}`) : name);
+const ISO_DAY = /^\d{4}-\d{2}-\d{2}$/;
 const inputText = (value: number | string | boolean | null): string => {
   if (value === null) return "–";
   if (typeof value === "number") return figureText({ value, unit: "" });
   if (typeof value === "boolean") return t(value ? "parts.yes" : "parts.no");
-  return value;
+  return ISO_DAY.test(value) ? dateText(value, "full") : value;
 };
 
 /** How a figure came about: formula, what went in, basis and source. */

@@ -3,7 +3,13 @@ import { roundPence } from "../../base/money.ts";
 import { remainingShare } from "../../formulas/worth.ts";
 import { needsSecond } from "./late-charge.ts";
 import { chargeOfRepair, workingOfRepair } from "./repair-cost.ts";
-import { aboutOf, type InputDifference, notCharged, settlementLine } from "./settlement-line.ts";
+import {
+  aboutOf,
+  type InputDifference,
+  notCharged,
+  priceOfTerms,
+  settlementLine,
+} from "./settlement-line.ts";
 import type { SettlementInput, SettlementLine } from "./types.ts";
 
 type Found = Exclude<InputDifference, { kind: "reading" }>;
@@ -24,9 +30,8 @@ export function damageLines(found: Found, input: SettlementInput): SettlementLin
   if (found.kind === "mark" && input.departure !== undefined && !input.departure[found.id]?.length)
     return [notCharged(found, "noDeparturePhotograph")];
   if (found.kind === "count") return [kitLine(found, found.short, input) ?? notCharged(found, "noTariff")];
-  if (found.charge === "wasteWater") return [fixed(found, "waste", input.terms.tariff.wasteNotEmptiedPence)];
-  if (found.charge === "cassette")
-    return [fixed(found, "cassette", input.terms.tariff.cassetteNotEmptiedPence)];
+  if (found.charge === "wasteWater") return [fixed(found, "waste", "wasteNotEmptiedPence", input)];
+  if (found.charge === "cassette") return [fixed(found, "cassette", "cassetteNotEmptiedPence", input)];
   if (found.kind === "look") return [notCharged(found, "noTariff")];
   const isGone = found.markKind === "missing" && found.charge !== "damage";
   const line =
@@ -34,8 +39,18 @@ export function damageLines(found: Found, input: SettlementInput): SettlementLin
   return [line ?? notCharged(found, "noTariff")];
 }
 
-const fixed = (from: Found, code: "waste" | "cassette", pence: number) =>
-  settlementLine({ id: from.id, code, about: aboutOf(from), pence, from });
+/** A sum that is charged once; with none in the terms nothing is. */
+function fixed(
+  from: Found,
+  code: "waste" | "cassette",
+  price: "wasteNotEmptiedPence" | "cassetteNotEmptiedPence",
+  { terms }: SettlementInput,
+): SettlementLine {
+  const pence = terms.tariff[price];
+  if (pence === 0) return notCharged(from, "noTariff");
+  const working = [priceOfTerms(terms, pence, "pence", { of: "once" })];
+  return settlementLine({ id: from.id, code, about: aboutOf(from), pence, from, working });
+}
 
 /** What a difference goes by in the terms, the nearest name first; a mark is damage where nothing nearer is known. */
 function namesOf(found: Found): string[] {
@@ -51,7 +66,7 @@ function kitLine(found: Found, count: number, input: SettlementInput): Settlemen
   if (name === undefined || thing === undefined) return null;
   const share = shareLeft(found.id, name, thing, input);
   const pence = roundPence(thing.newPence * share.value) * count;
-  const worth = figure(thing.newPence, "pence", "-", {}, "declared", input.terms.id);
+  const worth = priceOfTerms(input.terms, thing.newPence, "pence");
   const quantity = figure(count, "count", "-", {}, "measured");
   return settlementLine({
     id: found.id,
@@ -99,7 +114,7 @@ function markLine(found: Extract<Found, { kind: "mark" }>, input: SettlementInpu
   const stated = [
     ...(row === undefined
       ? []
-      : [figure(row.pence, "pence", "-", { of: row.of, kind: row.kind }, "declared", input.terms.id)]),
+      : [priceOfTerms(input.terms, row.pence, "pence", { of: row.of, kind: row.kind })]),
     ...costs.flatMap(({ cost, from }) => workingOfRepair(cost, labour, from)),
     ...(share === null ? [] : [share]),
   ];

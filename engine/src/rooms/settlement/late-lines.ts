@@ -1,7 +1,7 @@
 import { figure } from "../../base/figure.ts";
 import { roundPence } from "../../base/money.ts";
 import { hoursBetween } from "../../base/time.ts";
-import { settlementLine } from "./settlement-line.ts";
+import { priceOfTerms, settlementLine } from "./settlement-line.ts";
 import type { LateLoss, SettlementInput, SettlementLine } from "./types.ts";
 
 /** What shows a loss: a record, or a photograph of its paper. */
@@ -38,9 +38,9 @@ export function lateLines(input: SettlementInput): SettlementLine[] {
           figure(pence, "pence", "-", { loss: kind, about }, "declared"),
         ),
         ...(lateAtRate
-          ? [figure(latePencePerHour, "pence/h", "-", {}, "declared", terms.id)]
+          ? [priceOfTerms(terms, latePencePerHour, "pence/h")]
           : [
-              figure(latePencePerHour, "pence/h", "-", { atMost: true }, "declared", terms.id),
+              priceOfTerms(terms, latePencePerHour, "pence/h", { atMost: true }),
               figure(mostPence, "pence", "-", { of: "atMost", hours, latePencePerHour }, "computed"),
             ]),
       ],

@@ -1,6 +1,6 @@
 import { figure } from "../../base/figure.ts";
 import { roundPence } from "../../base/money.ts";
-import { type InputDifference, notCharged, settlementLine } from "./settlement-line.ts";
+import { type InputDifference, notCharged, priceOfTerms, settlementLine } from "./settlement-line.ts";
 import type { SettlementInput, SettlementLine } from "./types.ts";
 
 type Reading = Extract<InputDifference, { kind: "reading" }>;
@@ -31,7 +31,7 @@ const mileage: Metered = (reading, { terms, hire }) => {
       quantity,
       because,
       from: reading,
-      working: [figure(excessPencePerKm, "pence/km", "-", {}, "declared", terms.id)],
+      working: [priceOfTerms(terms, excessPencePerKm, "pence/km")],
     }),
   ];
 };
@@ -55,7 +55,7 @@ const fuel: Metered = (reading, { terms, hire }) => {
     pence: roundPence(litres * price),
     quantity,
     from: reading,
-    working: [figure(price, "pence/L", "-", {}, "declared", terms.id)],
+    working: [priceOfTerms(terms, price, "pence/L")],
   });
   const service = terms.tariff.fuelServicePence;
   return service === 0
@@ -68,6 +68,7 @@ const fuel: Metered = (reading, { terms, hire }) => {
           about: hire.fuel,
           pence: service,
           from: reading,
+          working: [priceOfTerms(terms, service, "pence", { of: "once" })],
         }),
       ];
 };
@@ -78,7 +79,7 @@ const def: Metered = (reading, { terms, hire }) => {
     reading.out.unit === "km" && perKm !== undefined
       ? Math.max(0, (-reading.change.value * perKm) / 1000)
       : litresShort(reading, undefined);
-  return perUnit("def", reading, litres, "L", terms.tariff.defPencePerLitre, terms.id);
+  return perUnit("def", reading, litres, "L", terms.tariff.defPencePerLitre, terms);
 };
 
 const lpg: Metered = (reading, { terms }) =>
@@ -88,7 +89,7 @@ const lpg: Metered = (reading, { terms }) =>
     reading.out.unit === "kg" ? Math.max(0, -reading.change.value) : null,
     "kg",
     terms.tariff.lpgPencePerKg,
-    terms.id,
+    terms,
   );
 
 const METERED: Readonly<Record<string, Metered>> = { mileage, fuel, def, lpg };
@@ -99,7 +100,7 @@ function perUnit(
   short: number | null,
   unit: string,
   price: number,
-  termsId: string,
+  terms: SettlementInput["terms"],
 ): SettlementLine[] {
   if (short === null || price === 0) return [notCharged(reading, "noTariff")];
   if (short === 0) return [notCharged(reading, "withinAllowance")];
@@ -112,7 +113,7 @@ function perUnit(
       pence: roundPence(short * price),
       quantity,
       from: reading,
-      working: [figure(price, `pence/${unit}`, "-", {}, "declared", termsId)],
+      working: [priceOfTerms(terms, price, `pence/${unit}`)],
     }),
   ];
 }

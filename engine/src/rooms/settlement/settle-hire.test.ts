@@ -38,6 +38,50 @@ describe("a settlement", () => {
     expect(amounts(settle([reading("def", 9000, 7000, "km")]))).toEqual([["def", 450]]);
   });
 
+  it("says of every price that it took from the terms from which day they hold", () => {
+    const waste = {
+      ...base,
+      id: "look:waste",
+      kind: "look",
+      charge: "wasteWater",
+      view: "underside",
+    } as const;
+    const read = [reading("mileage", 0, 90_000, "km"), reading("fuel", 1, 0.5, "share")];
+    const metered = [reading("lpg", 12, 10, "kg"), reading("def", 9000, 7000, "km")];
+    const { lines } = settle([...read, ...metered, mark("m1"), kit(1), waste], {
+      classes: { m1: "hirer", "count:leads": "hirer", "look:waste": "hirer" },
+      cleaning: { hours: 1, records: ["c1"], photographs: [] },
+      hire: { ...input([]).hire, returnedAt: "2026-05-16T15:00" },
+      lateLosses: [{ kind: "overtime", pence: 900, about: "Two hours", records: ["l1"], photographs: [] }],
+    });
+    const { id, validFrom } = testTerms();
+    for (const { code, because, working } of lines) {
+      expect(because, code).toBeNull();
+      const prices = working.filter(({ source }) => source === id);
+      expect(prices.length, code).toBe(1);
+      for (const { inputs } of prices) expect(inputs.termsFrom, code).toBe(validFrom);
+    }
+    expect(lines).toHaveLength(10);
+  });
+
+  it("says that nothing is entered where the terms have no sum for a tank left full or for cleaning", () => {
+    const full = {
+      ...base,
+      id: "look:waste",
+      kind: "look",
+      charge: "wasteWater",
+      view: "underside",
+    } as const;
+    const asked = input([full], {
+      classes: { "look:waste": "hirer" },
+      cleaning: { hours: 1, records: ["c1"], photographs: [] },
+    });
+    Object.assign(asked.terms.tariff, { wasteNotEmptiedPence: 0, cleaningPencePerHour: 0 });
+    const { lines, total } = settleHire(asked).result;
+    expect(lines.map(({ because }) => because)).toEqual(["noTariff", "noTariff"]);
+    expect(total.pence).toBe(0);
+  });
+
   it("charges a mark by the matrix when it is the hirer's, and not when nobody knows", () => {
     expect(amounts(settle([mark("m1")], { classes: { m1: "hirer" } }))).toEqual([["damage", 9000]]);
     expect(amounts(settle([mark("m1", { sizeMm: 300 })], { classes: { m1: "hirer" } }))).toEqual([

@@ -9,7 +9,7 @@ import { damageLines } from "./damage-lines.ts";
 import { SECOND_SIGNATURE_AFTER_DAYS } from "./late-charge.ts";
 import { lateLines } from "./late-lines.ts";
 import { meteredLines } from "./metered-lines.ts";
-import { settlementLine } from "./settlement-line.ts";
+import { priceOfTerms, settlementLine } from "./settlement-line.ts";
 import type { SettleHire, Settlement, SettlementInput, SettlementLine } from "./types.ts";
 
 /**
@@ -79,9 +79,9 @@ function cleaningLines({ cleaning, terms }: SettlementInput): SettlementLine[] {
       code: "cleaning",
       about: "cleaning",
       pence: isShown ? roundPence(cleaning.hours * cleaningPencePerHour) : 0,
-      because: isShown ? null : "noEvidence",
+      because: !isShown ? "noEvidence" : cleaningPencePerHour === 0 ? "noTariff" : null,
       quantity,
-      working: [figure(cleaningPencePerHour, "pence/h", "-", {}, "declared", terms.id)],
+      working: [priceOfTerms(terms, cleaningPencePerHour, "pence/h")],
       records: cleaning.records,
       photographs: cleaning.photographs,
     }),

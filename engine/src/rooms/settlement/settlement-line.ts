@@ -1,4 +1,4 @@
-import type { Figure } from "../../base/figure.ts";
+import { type Figure, figure } from "../../base/figure.ts";
 import { gbp } from "../../base/money.ts";
 import type { SettlementInput, SettlementLine } from "./types.ts";
 
@@ -19,6 +19,14 @@ interface Made {
   readonly records?: readonly string[];
   readonly photographs?: readonly string[];
 }
+
+/** A price of the terms, with the day from which the version that the hire was booked under holds. */
+export const priceOfTerms = (
+  { id, validFrom }: SettlementInput["terms"],
+  value: number,
+  unit: string,
+  inputs: Figure["inputs"] = {},
+): Figure => figure(value, unit, "-", { ...inputs, termsFrom: validFrom }, "declared", id);
 
 /** A line of the settlement with its evidence; pence must be whole and not negative. */
 export function settlementLine(made: Made): SettlementLine {

@@ -55,7 +55,7 @@ function stepName({ unit, formula, inputs }: SettlementLine["working"][number]):
   if (of === "atMost") return t("late.step.most");
   if (inputs.atMost === true) return t("late.step.rate");
   if (from !== undefined) return t("settling.step.paper", { from: String(from), of: String(of ?? "whole") });
-  if (kind !== undefined) return t("settling.step.list");
+  if (kind !== undefined || of === "once") return t("settling.step.list");
   return unit === "pence" ? t("settling.step.new") : t("settling.step.price");
 }
 
