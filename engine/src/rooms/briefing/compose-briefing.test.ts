@@ -104,6 +104,23 @@ describe("a briefing", () => {
     }
   });
 
+  it("shows the shorter of two that are worth the same where only one of them fits", () => {
+    const windows = vehicle.systems.filter(({ kind }) => kind === "windows");
+    const of = (slotMinutes: number) =>
+      composeBriefing({ ...may, vehicle: { ...vehicle, systems: windows }, slotMinutes }).result;
+    const all = of(60);
+    expect(all.reading).toEqual([]);
+    const worth = (id: string) => {
+      const { risk, minutes } = all.demonstrate.find(({ card }) => card.id === id)!;
+      return [risk.value, minutes.value];
+    };
+    expect([worth("windows.hinged"), worth("windows.rooflightsShut")]).toEqual([
+      [7200, 1.5],
+      [7200, 1],
+    ]);
+    expect(ids(of(all.minutes.value - 1).reading)).toEqual(["windows.hinged"]);
+  });
+
   it("sends the greatest risk first, and what is worth the same by its id, so that two makings agree", () => {
     const { reading } = composeBriefing({ ...may, slotMinutes: 60 }).result;
     expect(reading.length).toBeGreaterThan(20);
