@@ -10,7 +10,8 @@ export interface LineEvidence {
   readonly back: string[];
 }
 
-const hashesIn = (content: Readonly<Record<string, unknown>>): string[] => [
+/** The photographs that a record's content names, by hash. */
+export const hashesIn = (content: Readonly<Record<string, unknown>>): string[] => [
   ...(typeof content.sha256 === "string" ? [content.sha256] : []),
   ...(Array.isArray(content.photographs) ? content.photographs.map(String) : []),
 ];

@@ -4,6 +4,7 @@ import { type HireData, partOf } from "../../desk/hire-data.ts";
 import { additionsWindow, missedChain } from "../../desk/hirer-additions.ts";
 import { checkAnswer, type HirerAnswer, keepAnswer } from "../../desk/hirer-answers.ts";
 import { requireStage } from "../../desk/require-stage.ts";
+import { hashesIn, photographsNamed } from "../../desk/statement-evidence.ts";
 import type { HireStage, Store } from "../../store/types.ts";
 import { badField, Refusal } from "../refusal.ts";
 import { appendRecords } from "./append-records.ts";
@@ -31,6 +32,7 @@ export async function checkGuideRecords(
         problems: problems.map(({ path, expected }) => ({ path: `records.${k}.${path}`, expected })),
       });
     checkPlace(data, record, k);
+    await checkPhotographs(store, data, record, k);
     if (record.chain === missedChain(data.row.id)) checkMissed(data, record, k);
     if (record.kind === "reply")
       await checkAnswer(store, await shown(data), answerOf(record), {
@@ -58,6 +60,20 @@ function checkPlace(data: HireData, record: DepotRecord, k: number): void {
   if (record.refs.vehicleId !== undefined && record.refs.vehicleId !== data.row.vehicleId)
     throw badField(`records.${k}.refs.vehicleId`, "expected the vehicle of this hire");
   requireStage(data, ...chain.stages);
+}
+
+/** What a record of this hire names the link opens: so it names no photograph that came in for another hire. */
+async function checkPhotographs(store: Store, data: HireData, { content }: DepotRecord, k: number) {
+  const known = photographsNamed(data.records);
+  for (const sha256 of hashesIn(content)) {
+    if (known.includes(sha256)) continue;
+    const here = await store.photographs.get(sha256);
+    if (here !== null && here.hireId !== data.row.id)
+      throw badField(
+        `records.${k}.content.${content.sha256 === sha256 ? "sha256" : "photographs"}`,
+        "expected a photograph of this hire",
+      );
+  }
 }
 
 /** In time by the phone's clock or by ours: a phone may have had no signal, and its clock may be wrong. */
