@@ -38,7 +38,7 @@ export const recordsOperations = {
     url: "/photos/:sha256",
     tag: "records",
     summary: "The JPEG made on the device, under its hash; body image/jpeg, resumable",
-    access: may("record.write"),
+    access: may("photograph.write"),
     params: byPhoto,
     query: z.object({ hire: s.idSchema.optional() }),
     answer: s.photoStateSchema,

@@ -1,0 +1,267 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { ACTS, may, ROLES } from "../auth/roles.ts";
+import { type As, makeDepot, type TestDepot } from "./depot-for-tests.ts";
+import type { Operation } from "./operation.ts";
+import { type OperationId, operations } from "./operations.ts";
+
+/**
+ * Who may call each operation, written out by hand: a wrong act at an operation, or a role too many in the table of
+ * acts, shows here. A new operation is to be entered where it belongs.
+ */
+const WHO = {
+  /** anybody at all */
+  anybody: ["health", "signIn"],
+  /** the holder of the token in the address; the hirer's link opens one hire */
+  link: [
+    "addGuideRecords",
+    "answerStatement",
+    "putGuidePhoto",
+    "readCalendar",
+    "readGuide",
+    "readGuidePhoto",
+    "readOwnPaper",
+    "readStatement",
+  ],
+  /** the holder of the one-time token, while there is no firm */
+  setUpToken: ["findSetUpPlaces", "readSetup", "setUp"],
+  /** everybody who is signed in */
+  staff: [
+    "actOnHireStock",
+    "addDefect",
+    "addNote",
+    "addRecords",
+    "addUpkeep",
+    "availability",
+    "changeOwnPassword",
+    "checkTerms",
+    "closeDefect",
+    "diary",
+    "enquiries",
+    "exportRecords",
+    "findPlaces",
+    "fleetDue",
+    "forecastOutcomes",
+    "headPhoto",
+    "hireVehicles",
+    "listHires",
+    "listRules",
+    "listStock",
+    "listVehicleDrafts",
+    "listVehicles",
+    "listVersions",
+    "missingRules",
+    "previewEnding",
+    "putPhoto",
+    "readAbroad",
+    "readBriefing",
+    "readChangePaper",
+    "readChanges",
+    "readCustody",
+    "readDayPack",
+    "readDaySheet",
+    "readDepot",
+    "readDifferences",
+    "readDriverChecks",
+    "readForecast",
+    "readHelp",
+    "readHire",
+    "readHireStock",
+    "readHirerAdditions",
+    "readLoad",
+    "readNotes",
+    "readPaper",
+    "readPhoto",
+    "readQuestions",
+    "readSession",
+    "readSettlement",
+    "readStockItem",
+    "readTerms",
+    "readTripQuestion",
+    "readUpkeep",
+    "readUse",
+    "readVehicle",
+    "readVersion",
+    "readWeatherService",
+    "reminders",
+    "signOut",
+    "termsVersion",
+    "termsVersions",
+    "tickNote",
+    "tidyDiary",
+    "today",
+    "turnarounds",
+    "yardJobs",
+  ],
+  /** not the yard: money, licences, the hirer, what binds the firm */
+  desk: [
+    "addBlock",
+    "addCharge",
+    "addCorrection",
+    "addLostProperty",
+    "addRepairCost",
+    "addStockItem",
+    "agreeParts",
+    "applyTidy",
+    "book",
+    "bounceMessage",
+    "changeStockItem",
+    "checkDriver",
+    "close",
+    "confirmChange",
+    "creditInvoice",
+    "dropWaiting",
+    "endCalendarFeed",
+    "endHire",
+    "fetchWeather",
+    "handOver",
+    "holdDeposit",
+    "importCalendar",
+    "issueInvoice",
+    "listCalendarFeeds",
+    "listMessages",
+    "lookAtChange",
+    "makeCalendarFeed",
+    "makeHirerLink",
+    "moveHire",
+    "newHire",
+    "noteOnSettlement",
+    "override",
+    "pay",
+    "pinHire",
+    "previewMessage",
+    "putCheckCode",
+    "putWaiting",
+    "quote",
+    "readCheckCode",
+    "readDisputePack",
+    "readHireMoney",
+    "readInvoice",
+    "readLicenceNumber",
+    "readMessageSettings",
+    "readMoney",
+    "refund",
+    "releaseDeposit",
+    "removeBlock",
+    "replyToLine",
+    "retryMessage",
+    "sendMessage",
+    "setAbroad",
+    "setClasses",
+    "setCustomer",
+    "setDriverParticulars",
+    "setDrivers",
+    "setHireStock",
+    "setLoad",
+    "setParty",
+    "setPayer",
+    "setTrip",
+    "setVehicle",
+    "settle",
+    "signSecond",
+    "takeBack",
+    "takeHire",
+    "undoEntry",
+    "withdrawMessage",
+    "writeUse",
+  ],
+  /** the manager alone: prices, rules, the fleet, accounts, what leaves the firm */
+  manager: [
+    "addAccount",
+    "addTicket",
+    "changeAccount",
+    "confirmRule",
+    "correctRule",
+    "createVehicle",
+    "eraseCustomer",
+    "exportPostings",
+    "exportRows",
+    "firstSteps",
+    "importRows",
+    "listAccounts",
+    "previewInsurance",
+    "putDepot",
+    "putMessageSettings",
+    "putTerms",
+    "putVehicle",
+    "putWeatherService",
+    "removeVehicleDraft",
+    "setFirmOnInvoices",
+    "setPassword",
+    "withdrawRule",
+    "withdrawTicket",
+  ],
+} as const satisfies Readonly<Record<string, readonly OperationId[]>>;
+type Who = keyof typeof WHO;
+
+const ROLES_OF: Readonly<Record<Who, readonly As[]>> = {
+  anybody: [null, "yard", "desk", "manager"],
+  link: [null, "yard", "desk", "manager"],
+  setUpToken: [null, "yard", "desk", "manager"],
+  staff: ["yard", "desk", "manager"],
+  desk: ["desk", "manager"],
+  manager: ["manager"],
+};
+/** Ends the session that the other calls need; the test of signing out has it. */
+const NOT_CALLED: readonly OperationId[] = ["signOut"];
+
+const callers = ["yard", "desk", "manager"] as const;
+const listed = (Object.keys(WHO) as Who[]).flatMap((who) => WHO[who].map((id) => [id, who] as const));
+
+describe("who may call each operation", () => {
+  let depot: TestDepot;
+  beforeAll(async () => {
+    depot = await makeDepot("sqlite");
+  });
+  afterAll(() => depot.close());
+
+  it("is written out for every one, once", () => {
+    expect(listed.map(([id]) => id).toSorted()).toEqual(Object.keys(operations).toSorted());
+  });
+
+  it.each(listed)("%s: %s", async (id, who) => {
+    const { method, url, access }: Operation = operations[id];
+    const filled = url.replace(":sha256", "0".repeat(64)).replaceAll(/:\w+/g, "0000000000000000");
+    if (NOT_CALLED.includes(id)) {
+      expect(typeof access === "string" ? [] : callers.filter((role) => may(role, access.act))).toEqual(
+        ROLES_OF[who],
+      );
+      return;
+    }
+    for (const as of [null, ...callers]) {
+      const { statusCode, body } = await depot.app.inject({
+        method: method as "GET",
+        url: `/api${filled}`,
+        // an address for each, so that none is refused for calling too often
+        remoteAddress: `192.0.2.${1 + [null, ...callers].indexOf(as)}`,
+        ...(as === null ? {} : { headers: { cookie: depot.cookie(as) } }),
+        ...(method === "GET" || method === "HEAD" ? {} : { payload: {} }),
+      });
+      const isLetIn = ![401, 403].includes(statusCode) || body.includes('"wrongSignIn"');
+      expect([as, isLetIn, statusCode]).toEqual([as, ROLES_OF[who].includes(as), statusCode]);
+      if (!isLetIn) expect(statusCode).toBe(as === null ? 401 : 403);
+      // nobody is let in without the right token
+      if (id === "readSetup") expect(JSON.parse(body)).toMatchObject({ open: false });
+      else if (who === "link" || who === "setUpToken") expect([400, 404]).toContain(statusCode);
+    }
+  });
+});
+
+describe("the table of acts", () => {
+  it("holds no act that nothing asks for", () => {
+    const asked = new Set<string>(
+      Object.values(operations).flatMap(({ access }: Operation) =>
+        typeof access === "string" ? [] : [access.act],
+      ),
+    );
+    // asked within `override`, by what the finding rests on
+    asked.add("override.policy");
+    const unasked = Object.keys(ACTS).filter((act) => !asked.has(act) && !act.startsWith("own."));
+    expect(unasked).toEqual([]);
+  });
+
+  it("gives the manager whatever any other of the staff may do", () => {
+    for (const act of Object.keys(ACTS) as (keyof typeof ACTS)[])
+      if (ROLES.some((role) => role !== "hirer" && may(role, act)))
+        expect(may("manager", act), act).toBe(true);
+  });
+});
