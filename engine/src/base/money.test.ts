@@ -1,6 +1,16 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { addMoney, allocateMoney, gbp, type Money, money, roundPence, sumMoney } from "./money.ts";
+import {
+  addMoney,
+  allocateMoney,
+  decimalText,
+  gbp,
+  type Money,
+  minorUnits,
+  money,
+  roundPence,
+  sumMoney,
+} from "./money.ts";
 
 test("shares of an amount always add up to the amount", () => {
   fc.assert(
@@ -37,4 +47,25 @@ test("two currencies never add", () => {
   // @ts-expect-error pounds and euros are different things
   addMoney(pounds, euros);
   expect(addMoney(pounds, gbp(1)).pence).toBe(101);
+});
+
+test("an amount for a file has the digits of its currency (ISO 4217), and a zero before the point", () => {
+  const texts = [0, 5, 100, -5, -1250, 123456789].map((pence) => decimalText(pence, "GBP"));
+  expect(texts).toEqual(["0.00", "0.05", "1.00", "-0.05", "-12.50", "1234567.89"]);
+  expect([decimalText(1250, "JPY"), decimalText(-1, "ISK"), decimalText(1, "KWD")]).toEqual([
+    "1250",
+    "-1",
+    "0.001",
+  ]);
+  expect(["GBP", "EUR", "CHF", "NOK", "SEK", "DKK", "ISK", "JPY", "KWD"].map(minorUnits)).toEqual([
+    2, 2, 2, 2, 2, 2, 0, 0, 3,
+  ]);
+  expect(() => decimalText(0.5, "GBP")).toThrow(/whole number/);
+  expect(() => decimalText(1, "XXX")).toThrow(/no currency XXX/);
+});
+
+test("what cannot be a weight is refused, and nothing to share is shared as nothing", () => {
+  for (const weights of [[], [0, 0], [1, -1], [1, Number.NaN], [1, Number.POSITIVE_INFINITY]])
+    expect(() => allocateMoney(gbp(100), weights)).toThrow(/weights/);
+  expect(allocateMoney(gbp(0), [1, 2]).map(({ pence }) => Math.abs(pence))).toEqual([0, 0]);
 });

@@ -75,7 +75,21 @@ describe("a quote", () => {
     expect(quote.securityDeposit.pence).toBe(150000);
   });
 
-  it("refuses more of an extra than there is", () => {
+  it("has no line for going abroad where that costs nothing, and none at home", () => {
+    const codes = (pence: number, countries: string[]) =>
+      price({ terms: testTerms({ abroad: { ...testTerms().abroad, pence } }), countries }).lines.map(
+        ({ code }) => code,
+      );
+    expect(codes(0, ["GB", "FR"])).not.toContain("abroad");
+    expect(codes(1, ["GB", "FR"])).toContain("abroad");
+    expect(codes(1, ["GB"])).not.toContain("abroad");
+  });
+
+  it("refuses more of an extra than there is, by what the rate card says where nobody counted", () => {
+    expect(ask({ extras: [{ id: "bikeRack", count: 2 }] }).findings).toEqual([]);
+    expect(ask({ extras: [{ id: "bikeRack", count: 3 }] }).findings).toMatchObject([
+      { code: "quote.extraShort", facts: { extra: "bikeRack", count: 3, free: 2 } },
+    ]);
     expect(ask({ extras: [{ id: "bikeRack", count: 2, free: 1 }] }).findings).toMatchObject([
       { code: "quote.extraShort", facts: { extra: "bikeRack", count: 2, free: 1 } },
     ]);
@@ -87,12 +101,32 @@ describe("a quote", () => {
     ]);
   });
 
+  it("counts the working days until the deposit goes back as whole days: four are six by the calendar", () => {
+    const security = { ...testTerms().security, authorisationDays: 28, releaseWorkingDays: 4 };
+    const codes = (nights: number) =>
+      ask({
+        terms: testTerms({ security }),
+        to: `${addDays("2026-05-09", nights)}T10:00`,
+      }).findings.map(({ code, facts }) => [code, facts.held]);
+    expect(codes(22)).toEqual([]);
+    expect(codes(23)).toEqual([["money.authorisationLapses", 29]]);
+  });
+
   it("names what it cannot use", () => {
     expect(() => ask({ to: "2026-05-08T10:00" })).toThrow(/^to: expected a time after/);
     expect(() => ask({ vehicleClass: "yacht" })).toThrow(/^vehicleClass: expected one of panelVan/);
     expect(() => ask({ extras: [{ id: "piano", count: 1, free: 1 }] })).toThrow(
       /^extras.0.id: expected one of bedding/,
     );
+    // of what is not on the rate card none is short: it is not known
+    expect(() =>
+      ask({
+        extras: [
+          { id: "bedding", count: 1 },
+          { id: "piano", count: 1 },
+        ],
+      }),
+    ).toThrow(/^extras.1.id: expected one of bedding/);
     expect(() => ask({ terms: testTerms({ seasons: testTerms().seasons.slice(0, 1) }) })).toThrow(
       /^terms.seasons: expected a season for every day/,
     );

@@ -78,8 +78,8 @@ function refusals(input: QuoteInput, nights: number): Finding[] {
   if (nights < minimum) refuse("quote.tooShort", { nights, minimum }, "quote.longer");
   if (nights > terms.maximumNights)
     refuse("quote.tooLong", { nights, maximum: terms.maximumNights }, "quote.shorter");
-  input.extras.forEach(({ id, count, free }) => {
-    const stock = free ?? terms.extras.find((extra) => extra.id === id)?.stock ?? 0;
+  input.extras.forEach(({ id, count, free }, k) => {
+    const stock = free ?? extraOf(terms, id, k).stock;
     if (count > stock) refuse("quote.extraShort", { extra: id, count, free: stock }, "quote.fewerExtras", id);
   });
   found.push(...discountFindings(input, () => nightsPence(input, nights)));
@@ -128,6 +128,14 @@ function compulsoryLines({ terms, today }: QuoteInput, isAbroad: boolean): Quote
     : always;
 }
 
+/** The k-th extra that was chosen, as the rate card has it. */
+function extraOf({ extras }: QuoteInput["terms"], id: string, k: number) {
+  const extra = extras.find((each) => each.id === id);
+  if (extra !== undefined) return extra;
+  const known = extras.map((each) => each.id).join(", ");
+  throw new BadInput([{ path: `extras.${k}.id`, expected: `expected one of ${known}` }]);
+}
+
 function chosenLines(input: QuoteInput, nights: number): QuoteLine[] {
   const { terms, today } = input;
   const more = Math.max(0, input.drivers - terms.drivers.included);
@@ -146,14 +154,7 @@ function chosenLines(input: QuoteInput, nights: number): QuoteLine[] {
           ),
         ];
   const extras = input.extras.map(({ id, count }, k) => {
-    const extra = terms.extras.find((each) => each.id === id);
-    if (extra === undefined)
-      throw new BadInput([
-        {
-          path: `extras.${k}.id`,
-          expected: `expected one of ${terms.extras.map((each) => each.id).join(", ")}`,
-        },
-      ]);
+    const extra = extraOf(terms, id, k);
     const full = extra.per === "night" ? extra.pence * nights : extra.pence;
     const each = Math.min(full, extra.capPence ?? full);
     return quoteLine("extra", id, count, each, count * each, extra.vat, today);

@@ -91,6 +91,22 @@ describe("a rate card", () => {
     ]);
   });
 
+  it("takes a scale that keeps more the nearer the day, in whichever order it is written, and notes one that ends early", () => {
+    const scale = (...steps: readonly [number, number][]) =>
+      checkTerms({
+        terms: testTerms({
+          cancellation: steps.map(([atLeastDaysBefore, keepPercent]) => ({ atLeastDaysBefore, keepPercent })),
+        }),
+        classes: ["panelVan"],
+      })
+        .findings.filter(({ code }) => code.startsWith("terms.scale"))
+        .map(({ code, facts }) => [code, facts.days]);
+    expect(scale([42, 15], [14, 50], [0, 90])).toEqual([]);
+    expect(scale([0, 90], [42, 15], [14, 15])).toEqual([]);
+    expect(scale([42, 15], [14, 50], [0, 49])).toEqual([["terms.scaleFalls", 0]]);
+    expect(scale([42, 15], [14, 50])).toEqual([["terms.scaleOpen", 14]]);
+  });
+
   it("shows every day of a year with its season, its price and the least nights", () => {
     const days = rateDays(testTerms(), "2026-06-29", 4);
     expect(days.map(({ date, season: of, minimumNights }) => [date, of, minimumNights])).toEqual([
