@@ -10,6 +10,7 @@ import { depotOperations } from "./operations/depot.ts";
 import { diaryOperations } from "./operations/diary.ts";
 import { driversOperations } from "./operations/drivers.ts";
 import { enquiriesOperations } from "./operations/enquiries.ts";
+import { firmPricesOperations } from "./operations/firm-prices.ts";
 import { guideOperations } from "./operations/guide.ts";
 import { helpOperations } from "./operations/help.ts";
 import { hiresOperations } from "./operations/hires.ts";
@@ -60,6 +61,7 @@ export const operations = {
   ...papersOperations,
   ...afterHireOperations,
   ...settlementOperations,
+  ...firmPricesOperations,
   ...guideOperations,
   ...helpOperations,
   ...recordsOperations,

@@ -42,7 +42,8 @@ const asked = (what: "encoding" | "dateOrder", sample: string): ImportAnswer => 
   rejected: [],
 });
 
-function bytesOf(file: string): Uint8Array {
+/** The bytes of a file that came as base64. */
+export function bytesOf(file: string): Uint8Array {
   if (file.length > MOST_BYTES * 1.4) throw new Refusal("tooLarge");
   if (!/^[A-Za-z0-9+/]*={0,2}$/.test(file))
     throw badField("file", "expected the bytes of the file in base64");

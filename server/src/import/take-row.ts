@@ -66,6 +66,23 @@ export function wholeAt(
   return number;
 }
 
+/** A number with a point and at most so many places; the words of a refusal show one. */
+export function decimalAt(
+  row: TableRow,
+  column: string,
+  { min, max, places, like }: { min: number; max: number; places: number; like: string },
+): number {
+  const value = neededAt(row, column, 20);
+  const number = new RegExp(`^\\d{1,7}(\\.\\d{1,${places}})?$`).test(value) ? Number(value) : Number.NaN;
+  if (!(number >= min && number <= max))
+    throw new RowRejected(
+      row,
+      column,
+      `a number from ${min} to ${max} without a sign or a unit, such as ${like}`,
+    );
+  return number;
+}
+
 export function choiceAt<const Choice extends string>(
   row: TableRow,
   column: string,

@@ -2269,6 +2269,42 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/terms/prices": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** What things are worth, what repairs cost, since when, and who changed what */
+        readonly get: operations["readFirmPrices"];
+        /** Both lists from a day on, as a new version of the hire terms; later versions with the old lists follow */
+        readonly put: operations["putFirmPrices"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
+    readonly "/api/terms/prices/lists/{list}": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** One list that holds today as comma-separated values */
+        readonly get: operations["writePriceList"];
+        readonly put?: never;
+        /** Reads comma-separated values of one list and keeps nothing: rows that are refused are named */
+        readonly post: operations["readPriceList"];
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/hires/{id}/hirer-link": {
         readonly parameters: {
             readonly query?: never;
@@ -4203,6 +4239,109 @@ export interface components {
         readonly CheckCodeAnswerInput: {
             readonly code: string;
         };
+        readonly KitValuesInput: {
+            readonly [key: string]: {
+                readonly newPence: number;
+                readonly lifeYears: number;
+                readonly leastShare: number;
+            };
+        };
+        readonly RepairPriceInput: {
+            readonly of: string;
+            /** @enum {string} */
+            readonly kind: "scratch" | "dent" | "tear" | "stain" | "crack" | "missing";
+            readonly upToMm?: number;
+            readonly pence: number;
+            /** @enum {string} */
+            readonly part: "repair" | "replace";
+            readonly lifeYears: number;
+            readonly leastShare: number;
+        };
+        readonly PriceSinceInput: {
+            /** Format: date */
+            readonly from: string;
+            readonly by: string | null;
+        };
+        readonly FirmPricesInput: {
+            readonly newest: string;
+            readonly today: {
+                readonly versionId: string;
+                readonly termsId: string;
+                /** Format: date */
+                readonly validFrom: string;
+            } | null;
+            readonly kit: readonly {
+                readonly id: string;
+                readonly newPence: number;
+                readonly lifeYears: number;
+                readonly leastShare: number;
+                readonly since: components["schemas"]["PriceSinceInput"];
+            }[];
+            readonly repairs: readonly {
+                readonly of: string;
+                /** @enum {string} */
+                readonly kind: "scratch" | "dent" | "tear" | "stain" | "crack" | "missing";
+                readonly upToMm?: number;
+                readonly pence: number;
+                /** @enum {string} */
+                readonly part: "repair" | "replace";
+                readonly lifeYears: number;
+                readonly leastShare: number;
+                readonly since: components["schemas"]["PriceSinceInput"];
+            }[];
+            readonly later: readonly {
+                readonly versionId: string;
+                /** Format: date */
+                readonly validFrom: string;
+                readonly isAlike: boolean;
+            }[];
+            readonly counted: readonly {
+                readonly checkId: string;
+                readonly systemKind: string;
+                readonly vehicles: number;
+                readonly pricedBy: string | null;
+            }[];
+            readonly fitted: readonly string[];
+            readonly changes: readonly {
+                readonly versionId: string;
+                /** Format: date */
+                readonly validFrom: string;
+                readonly writtenAt: string;
+                readonly by: string | null;
+                readonly lines: readonly {
+                    /** @enum {string} */
+                    readonly list: "kit" | "repairs";
+                    readonly name: string;
+                    readonly kind: string | null;
+                    readonly upToMm: number | null;
+                    readonly wasPence: number | null;
+                    readonly isPence: number | null;
+                }[];
+            }[];
+        };
+        readonly PutFirmPricesInput: {
+            /** Format: date */
+            readonly validFrom: string;
+            readonly kit: components["schemas"]["KitValuesInput"];
+            readonly damage: readonly components["schemas"]["RepairPriceInput"][];
+        };
+        readonly ReadPriceListInput: {
+            readonly file: string;
+            /** @enum {string} */
+            readonly encoding?: "utf-8" | "windows-1252";
+        };
+        readonly PriceListAnswerInput: {
+            readonly question: string | null;
+            readonly ignored: readonly string[];
+            readonly kit: components["schemas"]["KitValuesInput"];
+            readonly repairs: readonly components["schemas"]["RepairPriceInput"][];
+            readonly rejected: readonly {
+                readonly line: number;
+                readonly column: string;
+                readonly value: string;
+                readonly expected: string;
+            }[];
+        };
         readonly FaultsInput: {
             readonly symptoms: readonly unknown[];
             readonly history: readonly {
@@ -4649,7 +4788,7 @@ export interface components {
         };
         readonly PhotoStateInput: {
             /** @enum {string} */
-            readonly state: "kept" | "partial";
+            readonly state: "kept" | "partial" | "removed";
             readonly received: number;
             readonly again: boolean;
         };
@@ -5070,17 +5209,7 @@ export interface components {
                         readonly leastShare: number;
                     };
                 };
-                readonly damage: readonly {
-                    readonly of: string;
-                    /** @enum {string} */
-                    readonly kind: "scratch" | "dent" | "tear" | "stain" | "crack" | "missing";
-                    readonly upToMm?: number;
-                    readonly pence: number;
-                    /** @enum {string} */
-                    readonly part: "repair" | "replace";
-                    readonly lifeYears: number;
-                    readonly leastShare: number;
-                }[];
+                readonly damage: readonly components["schemas"]["RepairPriceInput"][];
             };
         };
         readonly InsurancePolicyInput: {
@@ -5126,10 +5255,6 @@ export interface components {
             readonly maxNightsAbroad: number;
         };
         readonly TermsAnswerInput: {
-            readonly newest: {
-                readonly hire: string;
-                readonly insurance: string;
-            };
             readonly hire: {
                 readonly versionId: string;
                 readonly terms: components["schemas"]["TermsInput"];
@@ -5138,6 +5263,16 @@ export interface components {
                 readonly versionId: string;
                 readonly policy: components["schemas"]["InsurancePolicyInput"];
             } | null;
+            readonly newest: {
+                readonly hire: {
+                    readonly versionId: string;
+                    readonly terms: components["schemas"]["TermsInput"];
+                } | null;
+                readonly insurance: {
+                    readonly versionId: string;
+                    readonly policy: components["schemas"]["InsurancePolicyInput"];
+                } | null;
+            };
         };
         readonly PutTermsInput: {
             readonly hire?: components["schemas"]["TermsInput"];
@@ -5446,7 +5581,12 @@ export interface components {
                 readonly isOlderThanFitting: boolean;
             } | null;
             readonly tickets: readonly components["schemas"]["KeptTicketInput"][];
-            readonly newest: string;
+            readonly newest: {
+                readonly versionId: string;
+                readonly description: components["schemas"]["VehicleDescriptionInput"];
+                readonly vehicleClass: string;
+                readonly maxDogs: number;
+            };
             readonly versions: readonly {
                 readonly versionId: string;
                 /** Format: date */
@@ -7357,6 +7497,109 @@ export interface components {
         readonly CheckCodeAnswer: {
             readonly code: string;
         };
+        readonly KitValues: {
+            readonly [key: string]: {
+                readonly newPence: number;
+                readonly lifeYears: number;
+                readonly leastShare: number;
+            };
+        };
+        readonly RepairPrice: {
+            readonly of: string;
+            /** @enum {string} */
+            readonly kind: "scratch" | "dent" | "tear" | "stain" | "crack" | "missing";
+            readonly upToMm?: number;
+            readonly pence: number;
+            /** @enum {string} */
+            readonly part: "repair" | "replace";
+            readonly lifeYears: number;
+            readonly leastShare: number;
+        };
+        readonly PriceSince: {
+            /** Format: date */
+            readonly from: string;
+            readonly by: string | null;
+        };
+        readonly FirmPrices: {
+            readonly newest: string;
+            readonly today: {
+                readonly versionId: string;
+                readonly termsId: string;
+                /** Format: date */
+                readonly validFrom: string;
+            } | null;
+            readonly kit: readonly {
+                readonly id: string;
+                readonly newPence: number;
+                readonly lifeYears: number;
+                readonly leastShare: number;
+                readonly since: components["schemas"]["PriceSince"];
+            }[];
+            readonly repairs: readonly {
+                readonly of: string;
+                /** @enum {string} */
+                readonly kind: "scratch" | "dent" | "tear" | "stain" | "crack" | "missing";
+                readonly upToMm?: number;
+                readonly pence: number;
+                /** @enum {string} */
+                readonly part: "repair" | "replace";
+                readonly lifeYears: number;
+                readonly leastShare: number;
+                readonly since: components["schemas"]["PriceSince"];
+            }[];
+            readonly later: readonly {
+                readonly versionId: string;
+                /** Format: date */
+                readonly validFrom: string;
+                readonly isAlike: boolean;
+            }[];
+            readonly counted: readonly {
+                readonly checkId: string;
+                readonly systemKind: string;
+                readonly vehicles: number;
+                readonly pricedBy: string | null;
+            }[];
+            readonly fitted: readonly string[];
+            readonly changes: readonly {
+                readonly versionId: string;
+                /** Format: date */
+                readonly validFrom: string;
+                readonly writtenAt: string;
+                readonly by: string | null;
+                readonly lines: readonly {
+                    /** @enum {string} */
+                    readonly list: "kit" | "repairs";
+                    readonly name: string;
+                    readonly kind: string | null;
+                    readonly upToMm: number | null;
+                    readonly wasPence: number | null;
+                    readonly isPence: number | null;
+                }[];
+            }[];
+        };
+        readonly PutFirmPrices: {
+            /** Format: date */
+            readonly validFrom: string;
+            readonly kit: components["schemas"]["KitValues"];
+            readonly damage: readonly components["schemas"]["RepairPrice"][];
+        };
+        readonly ReadPriceList: {
+            readonly file: string;
+            /** @enum {string} */
+            readonly encoding?: "utf-8" | "windows-1252";
+        };
+        readonly PriceListAnswer: {
+            readonly question: string | null;
+            readonly ignored: readonly string[];
+            readonly kit: components["schemas"]["KitValues"];
+            readonly repairs: readonly components["schemas"]["RepairPrice"][];
+            readonly rejected: readonly {
+                readonly line: number;
+                readonly column: string;
+                readonly value: string;
+                readonly expected: string;
+            }[];
+        };
         readonly Faults: {
             readonly symptoms: readonly unknown[];
             readonly history: readonly {
@@ -7803,7 +8046,7 @@ export interface components {
         };
         readonly PhotoState: {
             /** @enum {string} */
-            readonly state: "kept" | "partial";
+            readonly state: "kept" | "partial" | "removed";
             readonly received: number;
             readonly again: boolean;
         };
@@ -8224,17 +8467,7 @@ export interface components {
                         readonly leastShare: number;
                     };
                 };
-                readonly damage: readonly {
-                    readonly of: string;
-                    /** @enum {string} */
-                    readonly kind: "scratch" | "dent" | "tear" | "stain" | "crack" | "missing";
-                    readonly upToMm?: number;
-                    readonly pence: number;
-                    /** @enum {string} */
-                    readonly part: "repair" | "replace";
-                    readonly lifeYears: number;
-                    readonly leastShare: number;
-                }[];
+                readonly damage: readonly components["schemas"]["RepairPrice"][];
             };
         };
         readonly InsurancePolicy: {
@@ -8280,10 +8513,6 @@ export interface components {
             readonly maxNightsAbroad: number;
         };
         readonly TermsAnswer: {
-            readonly newest: {
-                readonly hire: string;
-                readonly insurance: string;
-            };
             readonly hire: {
                 readonly versionId: string;
                 readonly terms: components["schemas"]["Terms"];
@@ -8292,6 +8521,16 @@ export interface components {
                 readonly versionId: string;
                 readonly policy: components["schemas"]["InsurancePolicy"];
             } | null;
+            readonly newest: {
+                readonly hire: {
+                    readonly versionId: string;
+                    readonly terms: components["schemas"]["Terms"];
+                } | null;
+                readonly insurance: {
+                    readonly versionId: string;
+                    readonly policy: components["schemas"]["InsurancePolicy"];
+                } | null;
+            };
         };
         readonly PutTerms: {
             readonly hire?: components["schemas"]["Terms"];
@@ -8600,7 +8839,12 @@ export interface components {
                 readonly isOlderThanFitting: boolean;
             } | null;
             readonly tickets: readonly components["schemas"]["KeptTicket"][];
-            readonly newest: string;
+            readonly newest: {
+                readonly versionId: string;
+                readonly description: components["schemas"]["VehicleDescription"];
+                readonly vehicleClass: string;
+                readonly maxDogs: number;
+            };
             readonly versions: readonly {
                 readonly versionId: string;
                 /** Format: date */
@@ -22248,6 +22492,343 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["Statement"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readFirmPrices: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["FirmPrices"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly putFirmPrices: {
+        readonly parameters: {
+            readonly query?: {
+                readonly basedOn?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PutFirmPricesInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["FirmPrices"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly writePriceList: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly list: "kit" | "repairs";
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readPriceList: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path: {
+                readonly list: "kit" | "repairs";
+            };
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["ReadPriceListInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["PriceListAnswer"];
                 };
             };
             /** @description Default Response */

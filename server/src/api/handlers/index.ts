@@ -12,6 +12,7 @@ import { diaryHandlers } from "./diary.ts";
 import { diaryMoveHandlers } from "./diary-moves.ts";
 import { driverHandlers } from "./drivers.ts";
 import { enquiryHandlers } from "./enquiries.ts";
+import { firmPriceHandlers } from "./firm-prices.ts";
 import { glassHandlers } from "./glass.ts";
 import { guideHandlers } from "./guide.ts";
 import { helpHandlers } from "./help.ts";
@@ -48,6 +49,7 @@ export const handlers: Handlers = {
   ...accountHandlers,
   ...setUpHandlers,
   ...termsHandlers,
+  ...firmPriceHandlers,
   ...depotHandlers,
   ...todayHandlers,
   ...diaryHandlers,

@@ -11,6 +11,7 @@ export * from "./depot.ts";
 export * from "./diary.ts";
 export * from "./drivers.ts";
 export * from "./enquiries.ts";
+export * from "./firm-prices.ts";
 export * from "./glass.ts";
 export * from "./guide.ts";
 export * from "./help.ts";
