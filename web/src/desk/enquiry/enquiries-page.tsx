@@ -79,7 +79,7 @@ function Ended({ found }: { readonly found: Enquiries }) {
               .join(" · ")}
           </p>
           <ScrollX label={t("rates.ended")}>
-            <table className="dense">
+            <table className="dense rows-as-cards">
               <thead>
                 <tr>
                   <th>{t("desk.hires.who")}</th>
@@ -111,7 +111,7 @@ function EndedRow({ line }: { readonly line: Enquiries["ended"][number] }) {
         </Link>
         <div className="quiet">{line.reference}</div>
       </td>
-      <td className="num nowrap">
+      <td className="num">
         {dateText(line.from, "day")}
         <div className="quiet">{t("desk.hires.until", { to: dateText(line.to, "day") })}</div>
       </td>
@@ -122,7 +122,7 @@ function EndedRow({ line }: { readonly line: Enquiries["ended"][number] }) {
       <td>
         {line.code !== null && <strong>{t("rates.why", { code: line.code })}</strong>} {line.reason}
       </td>
-      <td className="num nowrap">
+      <td className="num" data-label={line.keep === null ? undefined : t("rates.kept")}>
         {line.keep === null ? "" : moneyText(line.keep)}
         {line.refund !== null && line.refund.pence > 0 && (
           <div className="quiet">{t("rates.refunded", { money: moneyText(line.refund) })}</div>

@@ -1,6 +1,6 @@
 import type { StoreNow } from "@setfair/engine/diagnosis";
 import { useQuery } from "@tanstack/react-query";
-import { useMemo, useState } from "react";
+import { useEffect, useMemo, useRef, useState } from "react";
 import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
 import { symptomText, thingText } from "../../parts/finder/fault-words.ts";
@@ -35,6 +35,11 @@ function Ringing({ page, help }: { readonly page: HirePageData; readonly help: S
   const [chosen, setChosen] = useState<string | null>(null);
   const faults = useMemo(() => faultsIn(help), [help]);
   const on = faults.symptoms.find(({ symptom }) => symptom.id === chosen);
+  const asks = useRef<HTMLDivElement>(null);
+  // in one column the question stands above the list, out of sight of who chose far down in it
+  useEffect(() => {
+    if (chosen !== null && matchMedia("(max-width: 899px)").matches) asks.current?.focus();
+  }, [chosen]);
   const found = faults.symptoms.filter(({ symptom, systemKind }) =>
     `${symptomText(symptom.id)} ${thingText(systemKind)}`.toLowerCase().includes(typed.trim().toLowerCase()),
   );
@@ -78,7 +83,7 @@ function Ringing({ page, help }: { readonly page: HirePageData; readonly help: S
             ))}
           </ul>
         </section>
-        <div className="stack">
+        <div ref={asks} tabIndex={-1} className={classes("stack", on !== undefined && "help-asks")}>
           {on === undefined ? (
             <section className="card">
               <p>{t("desk.help.choose")}</p>

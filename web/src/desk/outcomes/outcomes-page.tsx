@@ -67,7 +67,9 @@ function Lead({ page }: { readonly page: Page }) {
   return (
     <>
       <p className="outcomes-verdict">
-        {t("outcomes.verdictAll", { n: verdicts.length, good, least: FEWEST })}
+        {verdicts.length === 0
+          ? t("outcomes.verdictNone", { least: FEWEST })
+          : t("outcomes.verdictAll", { n: verdicts.length, good, least: FEWEST })}
       </p>
       <p className="quiet">
         {t("outcomes.lead", {

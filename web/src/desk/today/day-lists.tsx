@@ -131,12 +131,12 @@ export function OnTheRoad({ hires }: { readonly hires: readonly Hire[] }) {
         {inOrder.map((hire) => (
           <li key={hire.id} className="road-line-row">
             <Name hire={hire} /> <Vehicle hire={hire} />{" "}
-            <span className="quiet num">{t("today.until", { to: dateText(hire.to, "day") })}</span>{" "}
-            <span className="quiet">
+            <span className="quiet num">{t("today.until", { to: dateText(hire.to, "day") })}</span>
+            <div className="quiet">
               {hire.worst !== null && hire.toActOn > 0
                 ? findingWords(hire.worst)
                 : t("desk.onTheRoad", { n: hire.toActOn })}
-            </span>
+            </div>
           </li>
         ))}
       </ul>

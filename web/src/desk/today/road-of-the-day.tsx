@@ -1,3 +1,4 @@
+import { useEffect, useRef } from "react";
 import type { Schemas } from "../../api/client.ts";
 import { classes } from "../../parts/index.ts";
 import { dateText, t } from "../../parts/words.ts";
@@ -71,6 +72,13 @@ const lastName = (name: string): string => name.trim().split(/\s+/).at(-1) ?? na
 /** What goes out above, what comes back below, *now* moving along it. The lists below say the same in words. */
 export function RoadOfTheDay({ today, isToday }: { readonly today: Today; readonly isToday: boolean }) {
   const now = hourOf(today.now);
+  const box = useRef<HTMLDivElement>(null);
+  // on a narrow screen the road is wider than its box: now stands in the middle of it
+  useEffect(() => {
+    const seen = box.current;
+    const mark = seen?.querySelector<HTMLElement>(".day-now");
+    if (seen !== null && mark) seen.scrollLeft = mark.offsetLeft - seen.clientWidth / 2;
+  }, []);
   // what should have gone or come on another day stands in the lists, not on this day's road
   const goes = today.out.filter((hire) => hire.from.slice(0, 10) === today.date);
   const comes = today.back.filter((hire) => hire.to.slice(0, 10) === today.date);
@@ -84,7 +92,7 @@ export function RoadOfTheDay({ today, isToday }: { readonly today: Today; readon
   const top = Math.max(0, ...out.map(({ level }) => level ?? 0));
   const low = Math.max(0, ...back.map(({ level }) => level ?? 0));
   return (
-    <div className="day-scroll" aria-hidden="true">
+    <div ref={box} className="day-scroll" aria-hidden="true">
       <div className={classes("day-road", `day-top-${top}`, `day-low-${low}`)}>
         <Flags flags={out} side="out" from={from} to={to} />
         <div className="day-line">

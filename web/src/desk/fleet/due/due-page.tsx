@@ -44,7 +44,7 @@ export default function DuePage() {
           <Empty>{t("upkeep.none")}</Empty>
         ) : (
           <ScrollX label={t("upkeep.title")}>
-            <table className="dense">
+            <table className="dense rows-as-cards">
               <thead>
                 <tr>
                   <th>{t("upkeep.due")}</th>
@@ -56,7 +56,7 @@ export default function DuePage() {
               <tbody>
                 {lines.map(({ vehicle, line }) => (
                   <tr key={`${vehicle.id} ${line.kind}`}>
-                    <td className="num nowrap">
+                    <td className="num">
                       {dueText(line)}
                       <div className={line.state === "over" ? "strip-say-trouble" : "quiet"}>
                         {t("upkeep.state", { state: line.state })}
@@ -72,7 +72,7 @@ export default function DuePage() {
                       </Link>{" "}
                       <span className="quiet nowrap">{vehicle.registration}</span>
                     </td>
-                    <td>{lastText(line)}</td>
+                    <td data-label={t("upkeep.last")}>{lastText(line)}</td>
                   </tr>
                 ))}
               </tbody>

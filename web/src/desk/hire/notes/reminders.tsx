@@ -37,10 +37,10 @@ export function Reminders({ date }: { readonly date: string }) {
         {askForCode.map((ask) => (
           <li key={`${ask.hireId} ${ask.driverId}`} className="note">
             <div>
-              {t("notes.askForCode", { driver: ask.driver, keys: dateText(ask.keys, "short") })}{" "}
               <Link href={`${placeOfHire(ask.hireId)}/people`} className="link-row">
-                {ask.customer}
+                {t("notes.askForCode", { driver: ask.driver, keys: dateText(ask.keys, "short") })}
               </Link>
+              {ask.driver !== ask.customer && <span className="quiet"> {ask.customer}</span>}
             </div>
           </li>
         ))}

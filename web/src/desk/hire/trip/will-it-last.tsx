@@ -1,12 +1,14 @@
 import type { Finding, RoomAnswer, StoreForecast, TripForecast } from "@setfair/engine";
 import { shownChancePct, type TripTelling, tellTrip } from "@setfair/engine";
 import { useQuery } from "@tanstack/react-query";
+import { useEffect } from "react";
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
 import { FigureTap, FindingsList, Loading, RoadOfStops } from "../../../parts/index.ts";
 import { likelyAt } from "../../../parts/strip-of-store.ts";
 import { dateText, figureText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
+import { queries } from "../../query-client.ts";
 import type { HirePageData, PartProps } from "../use-hire.ts";
 import { ForecastStrip } from "./forecast-strip.tsx";
 import { roadOf } from "./road-of-trip.ts";
@@ -64,14 +66,27 @@ function Ranges({ forecast }: { readonly forecast: TripForecast }) {
   );
 }
 
-/** The forecast as the server keeps it; asked for once while nothing it rests on changes. */
+/**
+ * The forecast as the server keeps it; asked for once while nothing it rests on changes. Where something changed between
+ * the page's answer and this one (rates were learnt, the trip was set elsewhere) neither is shown beside the other: the
+ * page is asked for again first, so that its findings and these strips come of the same forecast.
+ */
 export function useForecast(page: HirePageData) {
-  return useQuery({
-    queryKey: ["forecast", page.hire.id, page.forecastHash],
-    queryFn: () => take(client.GET("/api/hires/{id}/forecast", { params: { path: { id: page.hire.id } } })),
+  const { id } = page.hire;
+  const hash = page.forecastHash;
+  const asked = useQuery({
+    queryKey: ["forecast", id, hash],
+    queryFn: () => take(client.GET("/api/hires/{id}/forecast", { params: { path: { id } } })),
     enabled: page.trip !== null && page.vehicle !== null,
-    staleTime: Number.POSITIVE_INFINITY,
+    staleTime: ({ state }) => (state.data?.inputHash === hash ? Number.POSITIVE_INFINITY : 0),
   });
+  const isOfAnother = asked.data !== undefined && asked.data.inputHash !== hash;
+  useEffect(() => {
+    if (isOfAnother) void queries.invalidateQueries({ queryKey: ["hire", id] });
+  }, [isOfAnother, id]);
+  return isOfAnother
+    ? { ...asked, data: undefined, isPending: true }
+    : { ...asked, data: asked.data, isPending: asked.isPending };
 }
 
 /** Sentence, road, strips: the forecast of the trip as it is asked for. */
