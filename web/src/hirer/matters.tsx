@@ -59,10 +59,17 @@ export function Matters({ hirer, guide, onPanel = false }: MattersProps) {
           {t("hirer.panel.open")}
         </a>
       )}
-      {forecast !== null && guide.trip !== null && !onPanel && (
-        <a className="button button-wide" href="#stops">
-          {t("hirer.stops.title")}
-        </a>
+      {!onPanel && (
+        <div className="matters-ways">
+          {forecast !== null && guide.trip !== null && (
+            <a className="button" href="#stops">
+              {t("hirer.stops.title")}
+            </a>
+          )}
+          <a className="button" href="#wrong">
+            {t("hirer.moment.wrong")}
+          </a>
+        </div>
       )}
       {running && <p role="status">{t("hirer.panel.running")}</p>}
       {failed !== null && <p role="alert">{t("hirer.panel.failed")}</p>}

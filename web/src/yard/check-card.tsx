@@ -26,7 +26,7 @@ export function CheckCard({ job, acts, check, onClose, onDone }: CheckCardProps)
   const waits = check.photograph && photographs.length === 0;
   return (
     <section className="card stack-tight" aria-labelledby="check-name">
-      <div className="row spread">
+      <div className="check-head">
         <h2 id="check-name">{checkWords(check)}</h2>
         <Press look="quiet" onPress={onClose}>
           {t("yard.close")}

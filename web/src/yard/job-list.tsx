@@ -63,7 +63,10 @@ export function JobList() {
   const [fromSheet, setFromSheet] = useState(false);
   if (jobs === undefined || stages === undefined) return <p className="state-box">{t("yard.loading")}</p>;
   const fetchedAt = jobs[0]?.fetchedAt;
-  const of = (walk: "out" | "back") => jobs.filter(({ job }) => job.walk === walk);
+  // what is done stands last: it needs nobody any more
+  const isDone = ({ job }: { readonly job: YardJob }) => job.done || stages.get(job.id)?.finished === true;
+  const of = (walk: "out" | "back") =>
+    jobs.filter(({ job }) => job.walk === walk).toSorted((a, b) => Number(isDone(a)) - Number(isDone(b)));
   return (
     <ScrollMain className="yard-main stack">
       <div className="row spread">
@@ -101,7 +104,7 @@ export function JobList() {
         />
         {t("yard.sheet.choose")}
       </label>
-      <TurnaroundList known={answer === "fresh"} />
+      <TurnaroundList known={answer === "fresh"} isSignedOut={answer === "signIn"} />
       {answer !== "signIn" && <SignedInLine onOut={() => setAnswer("signIn")} />}
     </ScrollMain>
   );

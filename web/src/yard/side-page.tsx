@@ -63,7 +63,7 @@ export function SidePage({ job, acts, step, index }: SideProps) {
           <h1>{viewWords(step.view)}</h1>
           <p>{t("yard.side.place", { n: index + 1, of: round.steps.length })}</p>
         </div>
-        <div ref={drawing}>
+        <div ref={drawing} className={check !== null && place.mark === null ? "drawing-small" : undefined}>
           <DrawingPane job={job} acts={acts} view={step.view} chosen={part} onTouch={touch} />
         </div>
         {place.mark !== null ? (

@@ -32,7 +32,13 @@ function tick(turnaround: Turnaround, job: Job): Promise<unknown> {
 }
 
 /** What is to be done to each vehicle that came back, in the proposed order; ticked with or without signal. `known`: the depot has just said what there is. */
-export function TurnaroundList({ known }: { readonly known: boolean }) {
+export function TurnaroundList({
+  known,
+  isSignedOut,
+}: {
+  readonly known: boolean;
+  readonly isSignedOut: boolean;
+}) {
   const { db } = device();
   const turnarounds = useLiveQuery(async () =>
     (await db.turnarounds.toArray()).map((kept) => kept.turnaround),
@@ -43,7 +49,9 @@ export function TurnaroundList({ known }: { readonly known: boolean }) {
   return (
     <section className="card stack" aria-labelledby="turnarounds-title">
       <h2 id="turnarounds-title">{t("yard.turn.title")}</h2>
-      {inOrder.length === 0 && <p>{t(known ? "yard.turn.none" : "yard.list.noneKept")}</p>}
+      {inOrder.length === 0 && (
+        <p>{t(known ? "yard.turn.none" : isSignedOut ? "yard.list.notSignedIn" : "yard.list.noneKept")}</p>
+      )}
       {inOrder.map((turnaround) => (
         <TurnaroundCard
           key={turnaround.id}
