@@ -8,7 +8,11 @@ import { readJson } from "./read-json.ts";
 const hash = z.string().check(z.regex(/^[0-9a-f]{64}$/));
 /** Names of a pack lead nowhere else. */
 const path = z.string().check(z.regex(/^(photographs\/)?[0-9A-Za-z-]+\.[a-z]{3,4}$/));
-const manifestSchema = z.looseObject({ files: z.array(z.looseObject({ path, sha256: hash })) });
+const removedSchema = z.looseObject({ sha256: hash, at: z.iso.datetime(), under: z.string() });
+const manifestSchema = z.looseObject({
+  files: z.array(z.looseObject({ path, sha256: hash })),
+  photographsRemoved: z.optional(z.array(removedSchema)),
+});
 const settlementSchema = z.looseObject({
   frozen: z.array(z.looseObject({ room: z.string(), hash, document: z.unknown() })),
 });
@@ -25,6 +29,8 @@ export interface PackAnswer {
   readonly photographs: number;
   /** hashes that a record names and that the pack does not hold */
   readonly absent: readonly string[];
+  /** those of them that the depot says it removed, with the day and under what */
+  readonly removed: readonly { readonly sha256: string; readonly at: string; readonly under: string }[];
   readonly frozen: {
     readonly held: number;
     readonly changed: readonly string[];
@@ -64,7 +70,11 @@ function frozenIn({ records }: RecordsExport): ReadonlySet<unknown> {
 
 /** Goes through the files of an unpacked pack: each must be what the list says, each photograph what a record names. */
 export async function verifyPack(io: Io, folder: string, records: RecordsExport): Promise<PackAnswer> {
-  const { files } = check(manifestSchema, await readJson(io, `${folder}/manifest.json`), "manifest.json");
+  const { files, photographsRemoved = [] } = check(
+    manifestSchema,
+    await readJson(io, `${folder}/manifest.json`),
+    "manifest.json",
+  );
   const { frozen } = check(
     settlementSchema,
     await readJson(io, `${folder}/settlement.json`),
@@ -95,6 +105,9 @@ export async function verifyPack(io: Io, folder: string, records: RecordsExport)
     unnamed,
     photographs: held.size,
     absent: [...named].filter((one) => !held.has(one)),
+    removed: photographsRemoved
+      .filter(({ sha256 }) => named.has(sha256))
+      .map(({ sha256, at, under }) => ({ sha256, at, under })),
     frozen: {
       held: frozen.length,
       changed: other.map(({ room }) => room),

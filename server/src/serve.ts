@@ -9,11 +9,13 @@ import { openFiles } from "./files/open-files.ts";
 import { type BucketAccess, readBucketAccess } from "./files/read-bucket-access.ts";
 import type { PhotographFiles } from "./files/types.ts";
 import { startJobs, storeJobs } from "./jobs/index.ts";
+import { photographRemover } from "./jobs/remove-photographs.ts";
 import { messageSender } from "./mail/send-message.ts";
 import { openMailServer } from "./mail/smtp-mail-server.ts";
 import { startMail } from "./mail/start-mail.ts";
 import { SEND_MESSAGE } from "./store/messages-store.ts";
 import { openDatabase } from "./store/open-database.ts";
+import { REMOVE_PHOTOGRAPHS } from "./store/remove-photographs.ts";
 import type { Database } from "./store/types.ts";
 import { openThreads } from "./threads/in-thread.ts";
 import { openWeatherService } from "./weather/http-weather-service.ts";
@@ -202,7 +204,12 @@ async function serveStore(
   const url = `${https === undefined ? "http" : "https"}://${reachableName(host)}:${taken}`;
   if (context.publicUrl === "") context.publicUrl = url;
   const sendMessage = messageSender({ mailServer, now, files, publicUrl: () => context.publicUrl });
-  const jobs = startJobs(database, { ...storeJobs, [SEND_MESSAGE]: sendMessage }, (error) =>
+  const handlers = {
+    ...storeJobs,
+    [SEND_MESSAGE]: sendMessage,
+    [REMOVE_PHOTOGRAPHS]: photographRemover({ files, now }),
+  };
+  const jobs = startJobs(database, handlers, (error) =>
     app.log.error({ err: error }, "a job could not be run"),
   );
   const mail = startMail(

@@ -10,7 +10,7 @@ import { dataFolder } from "./serve.ts";
 const erasureSchema = z.object({
   firmId: z.string(),
   depotId: z.string(),
-  kind: z.enum(["record", "customer", "licence"]),
+  kind: z.enum(["record", "customer", "licence", "photograph"]),
   targetId: z.string(),
   at: z.string(),
 });
@@ -89,9 +89,10 @@ function lines(answer: RestoreAnswer, into: string, hasList: boolean): string {
         WORDS.t(answer.why === "changed" ? "cli.restore.changed" : "cli.restore.broken", { path }),
       )
       .join("\n");
-  const { files, made, erased, depots } = answer;
+  const { files, made, erased, depots, leftOut } = answer;
   return [
     WORDS.t("cli.restore.done", { files, made, into, erased }),
+    ...(leftOut === 0 ? [] : [WORDS.t("cli.restore.leftOut", { count: leftOut })]),
     ...depots.map(({ name, checked, head }) =>
       WORDS.t("cli.restore.depot", { name, checked, head: head ?? WORDS.t("cli.dash") }),
     ),

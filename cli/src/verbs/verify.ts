@@ -67,7 +67,7 @@ async function readFrom(
 
 function packLines(pack: PackAnswer | null): readonly string[] {
   if (pack === null) return [];
-  const { files, changed, missing, unnamed, photographs, absent, frozen } = pack;
+  const { files, changed, missing, unnamed, photographs, absent, removed, frozen } = pack;
   const each = (what: string, paths: readonly string[]) =>
     paths.map((path) => WORDS.t("cli.verify.packFile", { what, path }));
   return [
@@ -76,6 +76,13 @@ function packLines(pack: PackAnswer | null): readonly string[] {
     ...each("missing", missing),
     ...each("unnamed", unnamed),
     WORDS.t("cli.verify.photographs", { held: photographs, absent: absent.length }),
+    ...(removed.length === 0 ? [] : [WORDS.t("cli.verify.removed", { count: removed.length })]),
+    ...removed.map(({ sha256, at, under }) =>
+      WORDS.t("cli.verify.removedLine", {
+        sha256,
+        why: WORDS.t("photograph.removed", { on: WORDS.dateText(at.slice(0, 10), "full"), under }),
+      }),
+    ),
     WORDS.t("cli.verify.frozen", {
       held: frozen.held,
       changed: frozen.changed.length,

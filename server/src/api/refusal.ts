@@ -15,6 +15,7 @@ const STATUS = {
   missing: 409,
   frozen: 409,
   notAPhotograph: 400,
+  photographRemoved: 410,
   recordRefused: 400,
   recordConflict: 409,
   overrideRefused: 403,

@@ -1,11 +1,11 @@
 import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { verifyRecords } from "@setfair/records";
-import { scopeOfPath } from "../files/names.ts";
+import { pathOfOriginal, scopeOfPath } from "../files/names.ts";
 import { openFiles } from "../files/open-files.ts";
 import { putWhole } from "../files/put-whole.ts";
 import type { BucketAccess } from "../files/read-bucket-access.ts";
-import { openDatabase } from "../store/open-database.ts";
+import { openDatabase, SQLITE_FILE } from "../store/open-database.ts";
 import type { Erasure } from "../store/types.ts";
 import { copyHashed, hashOf, isFree, isThere } from "./files.ts";
 import { type ListedFile, MANIFEST_FILE, manifestSchema } from "./types.ts";
@@ -25,6 +25,8 @@ export type RestoreAnswer =
       readonly depots: readonly RestoredDepot[];
       /** erasures that were applied again */
       readonly erased: number;
+      /** photographs of the backup that were removed since, or before: not put back */
+      readonly leftOut: number;
     }
   | {
       readonly ok: false;
@@ -54,9 +56,10 @@ const no = (why: Extract<RestoreAnswer, { ok: false }>["why"], paths: readonly s
 });
 
 /**
- * Puts a backup back as a data folder: every file is checked before and while it is copied, what was erased since is
- * erased again, and every chain of records is walked. The folder appears whole under its name or not at all; with a
- * store of photographs these are put there first, each under its hash, and stay there whatever comes after.
+ * Puts a backup back as a data folder: every file is checked before it is copied, what was erased since is erased
+ * again, every chain of records is walked, and photographs that were removed are not put back. The folder appears whole
+ * under its name or not at all; with a store of photographs these are put there first, each under its hash, and stay
+ * there whatever comes after.
  * @throws where the disk fails, the key is no key, or the database cannot be opened
  */
 export async function restoreBackup(options: RestoreOptions): Promise<RestoreAnswer> {
@@ -71,41 +74,45 @@ export async function restoreBackup(options: RestoreOptions): Promise<RestoreAns
   await rm(part, { recursive: true, force: true });
   await mkdir(part, { recursive: true, mode: 0o700 });
   try {
-    const refused = await copyFiles(options, manifest.files, part);
-    if (refused.length > 0) {
-      await rm(part, { recursive: true, force: true });
-      return no("changed", refused);
-    }
+    await copyHashed(join(from, SQLITE_FILE), join(part, SQLITE_FILE));
     if (key !== undefined) await writeFile(join(part, "setfair.key"), `${key.trim()}\n`, { mode: 0o600 });
-    const { depots, erased } = await checkStore(part, options.erasures);
+    const { depots, erased, removed } = await checkStore(part, options.erasures);
     const broken = depots.filter(({ ok }) => !ok).map(({ name }) => name);
     if (broken.length > 0) {
       await rm(part, { recursive: true, force: true });
       return no("broken", broken);
     }
+    const { refused, leftOut } = await copyPhotographs(options, manifest.files, { part, removed });
+    if (refused.length > 0) {
+      await rm(part, { recursive: true, force: true });
+      return no("changed", refused);
+    }
     await rm(dataFolder, { recursive: true, force: true });
     await rename(part, dataFolder);
-    return { ok: true, made: manifest.made, files: manifest.files.length, depots, erased };
+    return { ok: true, made: manifest.made, files: manifest.files.length - leftOut, depots, erased, leftOut };
   } catch (error) {
     await rm(part, { recursive: true, force: true });
     throw error;
   }
 }
 
-/** Gives the photographs that the store did not take: what their names say they are not. */
-async function copyFiles(
+/** Without those that were removed; `refused` are those that the store did not take: what their names say they are not. */
+async function copyPhotographs(
   { from, dataFolder, bucket = null }: RestoreOptions,
   listed: readonly ListedFile[],
-  part: string,
-): Promise<readonly string[]> {
+  { part, removed }: { readonly part: string; readonly removed: ReadonlySet<string> },
+): Promise<{ readonly refused: readonly string[]; readonly leftOut: number }> {
   const store = bucket === null ? null : openFiles({ dataFolder, bucket });
   const refused: string[] = [];
+  let leftOut = 0;
   for (const { path } of listed) {
     const named = scopeOfPath(path.replace(/^photographs\//, ""));
-    if (store === null || named === null) await copyHashed(join(from, path), join(part, path));
+    if (named === null) continue;
+    if (removed.has(path)) leftOut += 1;
+    else if (store === null) await copyHashed(join(from, path), join(part, path));
     else if (!(await putWhole(store, named, join(from, path)))) refused.push(path);
   }
-  return refused;
+  return { refused, leftOut };
 }
 
 async function readManifest(from: string) {
@@ -130,12 +137,16 @@ async function checkStore(folder: string, erasures: readonly Erasure[]) {
   try {
     const erased = await database.system.applyErasures(erasures);
     const depots: RestoredDepot[] = [];
+    const removed = new Set<string>();
     for (const { id, firmId, name } of await database.system.depots()) {
-      const all = await database.storeFor({ firmId, depotId: id }).records.export();
-      const { ok, checked, head } = verifyRecords(all);
+      const scope = { firmId, depotId: id };
+      const store = database.storeFor(scope);
+      const { ok, checked, head } = verifyRecords(await store.records.export());
       depots.push({ name, ok, checked, head });
+      for (const sha256 of await store.photographs.removed())
+        removed.add(`photographs/${pathOfOriginal(scope, sha256)}`);
     }
-    return { depots, erased };
+    return { depots, erased, removed };
   } finally {
     await database.close();
   }

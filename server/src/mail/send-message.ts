@@ -143,8 +143,7 @@ export function messageSender(context: SendContext): JobHandler {
       await store.messages.move(message.id, ["waiting"], { state: "failed", reason });
       return;
     }
-    const { firmId, depotId } = job;
-    const pictures = context.files === undefined ? undefined : picturesOf(context.files, { firmId, depotId });
+    const pictures = context.files === undefined ? undefined : picturesOf(context.files, store);
     const made = await mailOf(store, message, data, context, pictures).catch(async (error: Error) => {
       const state = job.attempts < MOST_ATTEMPTS - 1 ? "waiting" : "failed";
       await store.messages.move(message.id, ["waiting"], { state, reason: error.message });

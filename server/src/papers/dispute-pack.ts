@@ -4,7 +4,7 @@ import { isErased, type RecordsExport } from "@setfair/records";
 import { hireExport } from "../desk/hire-export.ts";
 import { entriesOfHire } from "../desk/settlement-entries.ts";
 import type { PhotographFiles } from "../files/types.ts";
-import type { Scope } from "../store/types.ts";
+import type { Removed } from "../store/types.ts";
 import { hashesOf, textOf } from "./evidence/kept-records.ts";
 import { picturesOf } from "./evidence/pictures.ts";
 import { makePaper } from "./make-paper.ts";
@@ -13,7 +13,6 @@ import { type ZipEntry, zipStream } from "./zip-stream.ts";
 
 type Call = Pick<PaperCall, "data" | "store" | "words"> & {
   readonly files: PhotographFiles;
-  readonly scope: Scope;
 };
 
 interface Listed {
@@ -27,9 +26,9 @@ interface Listed {
  * frozen, a list of all files with their hashes, and how a stranger checks it. `setfair verify` reads the folder.
  */
 export async function disputePack(call: Call): Promise<Readable> {
-  const { data, store, words, files, scope } = call;
+  const { data, store, words, files } = call;
   // made first: where something is missing the answer is a clear no, not half an archive
-  const paper = await makePaper(store, data, "dispute", words, picturesOf(files, scope));
+  const paper = await makePaper(store, data, "dispute", words, picturesOf(files, store));
   const all = await hireExport(store, data.row.id, new Date(data.now));
   const entries = await entriesOfHire(store, data);
   const said = { frozen: data.frozen, settlementEntries: entries, payments: data.payments };
@@ -42,7 +41,7 @@ interface Made {
   readonly said: object;
 }
 
-async function* packed({ data, words, files, scope }: Call, made: Made): AsyncGenerator<ZipEntry> {
+async function* packed({ data, store, words, files }: Call, made: Made): AsyncGenerator<ZipEntry> {
   const modified = new Date(data.now);
   const listed: Listed[] = [];
   const whole = (path: string, bytes: Uint8Array): ZipEntry => {
@@ -62,8 +61,14 @@ async function* packed({ data, words, files, scope }: Call, made: Made): AsyncGe
   yield asJson("records.json", made.all);
   yield asJson("settlement.json", made.said);
   const absent: string[] = [];
+  const removed: (Removed & { readonly sha256: string })[] = [];
   for (const sha256 of photographsOf(made.all, data.row.id)) {
-    const found = await files.open(scope, sha256, "original");
+    const gone = (await store.photographs.get(sha256))?.removed ?? null;
+    if (gone !== null) {
+      removed.push({ sha256, ...gone });
+      continue;
+    }
+    const found = await files.open(store.scope, sha256, "original");
     if (found === null) {
       absent.push(sha256);
       continue;
@@ -80,6 +85,7 @@ async function* packed({ data, words, files, scope }: Call, made: Made): AsyncGe
     head,
     files: listed,
     photographsAbsent: absent,
+    photographsRemoved: removed,
   });
 }
 

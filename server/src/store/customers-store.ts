@@ -56,7 +56,7 @@ async function updateCustomer(
 
 /** Texts that tell who the hirer and the drivers are, for finding them in records. */
 async function namesOf(door: Door, { name, document }: CustomerTable, hires: readonly string[]) {
-  const { telephone, email } = fromText<{ telephone?: unknown; email?: unknown }>(document);
+  const { telephone, email } = fromText(document);
   const parts =
     hires.length === 0
       ? []
@@ -67,8 +67,8 @@ async function namesOf(door: Door, { name, document }: CustomerTable, hires: rea
           .where("hire_id", "in", hires)
           .execute();
   const drivers = parts.flatMap((part) => {
-    const listed = fromText<{ drivers?: unknown }>(part.document).drivers;
-    return Array.isArray(listed) ? listed.map((each: { name?: unknown } | null) => each?.name) : [];
+    const listed = fromText(part.document).drivers;
+    return Array.isArray(listed) ? listed.map((each) => (each as { name?: unknown } | null)?.name) : [];
   });
   return [name, telephone, email, ...drivers].filter((each): each is string => typeof each === "string");
 }
@@ -130,6 +130,7 @@ export async function eraseCustomer(
     named.map((row) => row.id),
   );
   await rememberErasure(door, "customer", id);
+  await door.afterCommit(async () => door.context.overwrite());
   await writeAudit(door, by, "customer.erase", id, { recordsErased });
   return { recordsErased };
 }

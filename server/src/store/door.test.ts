@@ -92,6 +92,7 @@ describe("every statement of a depot's store", () => {
       inTransaction,
       sealer: makeSealer(Buffer.alloc(32)),
       onErasure: async () => {},
+      overwrite: () => {},
     };
     const { scope } = await systemStore(db, "sqlite", context).createFirm(inventedFirm());
     statements.length = 0;

@@ -23,6 +23,8 @@ export interface DoorContext {
   readonly inTransaction: InTransaction;
   /** told of every erasure once it stands: the list must outlive the database, since a restore applies it again */
   readonly onErasure: (erasure: Erasure) => Promise<void>;
+  /** leaves nothing of what was erased in files beside the tables, as far as nobody reads them just now */
+  readonly overwrite: () => void;
 }
 
 type TableName = keyof ScopedTables & string;

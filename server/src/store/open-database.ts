@@ -1,9 +1,10 @@
 import { AsyncLocalStorage } from "node:async_hooks";
-import { appendFile, mkdir } from "node:fs/promises";
+import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import { Kysely } from "kysely";
 import { openSqlite, postgresDialect, postgresPool, sqliteDialect } from "./dialects.ts";
 import { Door, type DoorContext } from "./door.ts";
+import { appendErasure, completeErasures } from "./erasure-list.ts";
 import { loadKey } from "./key.ts";
 import { migrate, migrationsFor } from "./migrate.ts";
 import { scopedStore } from "./scoped-store.ts";
@@ -18,8 +19,8 @@ export const ERASURES_FILE = "erasures.jsonl";
 
 /**
  * Opens the store, makes the data folder where there is none and brings the tables up to date. SQLite in the data
- * folder, or PostgreSQL where `url` is given. Erasures are also written to `erasures.jsonl` (ids only): keep it
- * apart from the backups, for a restore has to apply it again.
+ * folder, or PostgreSQL where `url` is given. Erasures are also written to `erasures.jsonl` (ids only), which is brought
+ * up to what the database holds: keep it apart from the backups, for a restore has to apply it again.
  * @throws where the database cannot be opened or a migration fails; nothing of a failed migration stays behind
  */
 export async function openDatabase(options: OpenOptions): Promise<Database> {
@@ -29,17 +30,25 @@ export async function openDatabase(options: OpenOptions): Promise<Database> {
     now: () => now().toISOString(),
     inTransaction: new AsyncLocalStorage<true>(),
     sealer: makeSealer(loadKey(dataFolder, options.key)),
-    onErasure: (erasure) =>
-      appendFile(join(dataFolder, ERASURES_FILE), `${JSON.stringify(erasure)}\n`, {
-        mode: 0o600,
-        flush: true,
-      }),
+    onErasure: (erasure) => appendErasure(join(dataFolder, ERASURES_FILE), erasure),
+    overwrite: () => undefined,
   };
-  return url === undefined || url === "" ? openOnSqlite(dataFolder, context) : openOnPostgres(url, context);
+  const database = await (url === undefined || url === ""
+    ? openOnSqlite(dataFolder, context)
+    : openOnPostgres(url, context));
+  try {
+    await completeErasures(join(dataFolder, ERASURES_FILE), await database.system.erasures());
+  } catch (error) {
+    await database.close();
+    throw error;
+  }
+  return database;
 }
 
-async function openOnSqlite(dataFolder: string, context: DoorContext): Promise<Database> {
+async function openOnSqlite(dataFolder: string, given: DoorContext): Promise<Database> {
   const file = openSqlite(join(dataFolder, SQLITE_FILE));
+  // older states of a page stand in the log until it is written anew
+  const context = { ...given, overwrite: () => void file.pragma("wal_checkpoint(TRUNCATE)") };
   const db = new Kysely<Tables>({ dialect: sqliteDialect(file, context.inTransaction) });
   return finish(db, "sqlite", context, async (path) => {
     await file.backup(path);

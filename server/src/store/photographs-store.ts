@@ -40,6 +40,7 @@ async function letGo(door: Door, endedUntil: string): Promise<number> {
     door,
     records.map(({ id }) => id),
   );
+  await door.afterCommit(async () => door.context.overwrite());
   return removePhotographs(
     door,
     photographs.map(({ sha256 }) => sha256),

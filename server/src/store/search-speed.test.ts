@@ -68,6 +68,7 @@ describe.each(testedStores())("ten thousand hires on $kind", ({ kind }) => {
       inTransaction,
       sealer: makeSealer(Buffer.alloc(32)),
       onErasure: async () => {},
+      overwrite: () => {},
     };
     db = new Kysely<Tables>({
       dialect:

@@ -109,7 +109,7 @@ export const guideHandlers = {
     const store = context.database.storeFor(scope);
     const data = await readHireData(store, hireId, context.now());
     if (!(await isOfHire(store, data, params.sha256))) throw new Refusal("notFound");
-    return sendPhotograph(context, scope, params.sha256, query.size, reply);
+    return sendPhotograph(context, store, params.sha256, query.size, reply);
   },
 
   async readHirerAdditions({ context, signed, params }) {

@@ -43,16 +43,16 @@ export const paperHandlers = {
     const { store } = signed;
     const data = await readHireData(store, params.id, context.now());
     const words = wordsFor(data);
-    const pdf = await makePaper(store, data, params.paper, words, picturesOf(context.files, signed.scope));
+    const pdf = await makePaper(store, data, params.paper, words, picturesOf(context.files, signed.store));
     reply.header("cache-control", "private, no-store").header(...asPdf(`${data.row.number}-${params.paper}`));
     await reply.type("application/pdf").send(pdf);
     return undefined;
   },
 
   async readDisputePack({ context, signed, params, reply }) {
-    const { store, scope } = signed;
+    const { store } = signed;
     const data = await readHireData(store, params.id, context.now());
-    const pack = await disputePack({ data, store, scope, files: context.files, words: wordsFor(data) });
+    const pack = await disputePack({ data, store, files: context.files, words: wordsFor(data) });
     const name = `${data.row.number}-dispute`.replaceAll(/[^A-Za-z0-9.-]/g, "-");
     reply
       .header("cache-control", "private, no-store")
@@ -69,7 +69,7 @@ export const paperHandlers = {
     const data = await readHireData(store, link.hireId, context.now());
     if (params.paper === "statement" && (partOf(data, "settlement")?.frozenAt ?? null) === null)
       throw new Refusal("notFound");
-    const pictures = picturesOf(context.files, link.scope);
+    const pictures = picturesOf(context.files, store);
     const pdf = await makePaper(store, data, params.paper, wordsFor(data), pictures);
     reply.header("cache-control", "private, no-store").header(...asPdf(`${data.row.number}-${params.paper}`));
     await reply.type("application/pdf").send(pdf);
@@ -84,7 +84,7 @@ export const paperHandlers = {
     const { context, signed } = call;
     const { store } = signed;
     return sendDay(call, "pack", async (day, firm, words) => {
-      const pictures = picturesOf(context.files, signed.scope);
+      const pictures = picturesOf(context.files, signed.store);
       const packs: Content[] = [];
       for (const [walk, hires] of [["out", day.out] as const, ["back", day.back] as const])
         for (const { id } of hires) {

@@ -1,12 +1,15 @@
 import { Readable } from "node:stream";
+import { createWords } from "@setfair/words";
 import type { FastifyReply, FastifyRequest } from "fastify";
 import type { AppContext } from "../../context.ts";
+import { removedText } from "../../desk/removed-text.ts";
 import { readContentRange } from "../../files/content-range.ts";
 import type { PhotographAnswer, PhotographSize } from "../../files/types.ts";
-import type { Scope, Store } from "../../store/types.ts";
+import type { Removed, Scope, Store } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
 
+const words = createWords();
 const SIZES = { small: "320", large: "1600", original: "original" } as const satisfies Record<
   string,
   PhotographSize
@@ -28,6 +31,12 @@ function refusalOfPhotograph(answer: Extract<PhotographAnswer, { state: "refused
   return new Refusal("notAPhotograph", { problems: [{ path, expected }] });
 }
 
+const whyRemoved = (removed: Removed): Refusal =>
+  new Refusal("photographRemoved", { problems: [{ path: "sha256", expected: removedText(removed, words) }] });
+
+/** What the device has of it is not wanted any more. */
+const NOT_KEPT = { state: "removed" as const, received: 0, again: true };
+
 interface Keeper {
   readonly scope: Scope;
   readonly store: Store;
@@ -48,27 +57,44 @@ export async function takePhotograph(
     length === undefined ? undefined : Number(length),
   );
   if (range === null) throw badField("content-range", "expected bytes first-last/total, or a Content-Length");
+  if (await wasRemoved(store, sha256)) {
+    body.resume();
+    return NOT_KEPT;
+  }
   const answer = await context.files.put({ scope, sha256, ...range, body });
   if (answer.state === "refused") throw refusalOfPhotograph(answer);
   if (answer.state === "partial")
     return { state: "partial" as const, received: answer.received, again: false };
   const { bytes, widthPx, heightPx } = answer;
-  await store.photographs.add({ sha256, bytes, widthPx, heightPx, hireId, takenAt: null });
+  const row = await store.photographs.add({ sha256, bytes, widthPx, heightPx, hireId, takenAt: null });
+  if (row.removed !== null) {
+    // removed while it came
+    await context.files.remove(scope, sha256);
+    return NOT_KEPT;
+  }
   return { state: "kept" as const, received: bytes, again: answer.again };
 }
+
+const wasRemoved = async (store: Store, sha256: string): Promise<boolean> =>
+  ((await store.photographs.get(sha256))?.removed ?? null) !== null;
+
+/** How long a browser may show a photograph without asking again, seconds: a day, so that what was removed goes there too. */
+const SHOWN_SECONDS = 86_400;
 
 /** Sends a photograph that is here, in a size for screens or as it came. */
 export async function sendPhotograph(
   context: AppContext,
-  scope: Scope,
+  store: Store,
   sha256: string,
   size: keyof typeof SIZES,
   reply: FastifyReply,
 ): Promise<undefined> {
-  const found = await context.files.open(scope, sha256, SIZES[size]);
+  const removed = (await store.photographs.get(sha256))?.removed ?? null;
+  if (removed !== null) throw whyRemoved(removed);
+  const found = await context.files.open(store.scope, sha256, SIZES[size]);
   if (found === null) throw new Refusal("notFound");
   reply
-    .header("cache-control", "private, max-age=31536000, immutable")
+    .header("cache-control", `private, max-age=${SHOWN_SECONDS}`)
     .header("content-length", found.bytes)
     .type(found.type);
   await reply.send(found.stream);
@@ -88,7 +114,7 @@ export const photographHandlers = {
   },
 
   async readPhoto({ context, signed, params, query, reply }) {
-    return sendPhotograph(context, signed.scope, params.sha256, query.size, reply);
+    return sendPhotograph(context, signed.store, params.sha256, query.size, reply);
   },
 
   /** 200 when all of it is here; else 404, with how many bytes came in `setfair-received`. */

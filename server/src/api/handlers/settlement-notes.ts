@@ -22,8 +22,8 @@ interface Kept {
 
 async function requirePhotographs(store: Store, hashes: readonly string[], field: string): Promise<void> {
   for (const [k, hash] of hashes.entries())
-    if ((await store.photographs.get(hash)) === null)
-      throw badField(`${field}.${k}`, "expected a photograph that has arrived");
+    if ((await store.photographs.get(hash))?.removed !== null)
+      throw badField(`${field}.${k}`, "expected a photograph that has arrived and was not removed");
 }
 
 /** Before the settlement is shown; what was shown is not made dearer. */

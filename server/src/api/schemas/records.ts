@@ -51,8 +51,11 @@ export const correctionSchema = named(
 export const photoStateSchema = named(
   "PhotoState",
   z.object({
-    /** partial: send on from `received`, with `Content-Range: bytes first-last/total` */
-    state: z.enum(["kept", "partial"]),
+    /**
+     * partial: send on from `received`, with `Content-Range: bytes first-last/total` · removed: it was removed here for
+     * good, and what came was not kept; the device need not send it again
+     */
+    state: z.enum(["kept", "partial", "removed"]),
     received: z.int(),
     /** it was here before */
     again: z.boolean(),

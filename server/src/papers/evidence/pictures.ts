@@ -1,12 +1,16 @@
 import type { Readable } from "node:stream";
 import type { Words } from "@setfair/words";
 import type { Content } from "pdfmake/interfaces";
+import { removedText } from "../../desk/removed-text.ts";
 import type { PhotographFiles, PhotographSize } from "../../files/types.ts";
-import type { Scope } from "../../store/types.ts";
+import type { Removed, Store } from "../../store/types.ts";
 import { quiet } from "../pieces.ts";
 
-/** Gives a photograph as an address that a document takes, or null where the depot does not have it. */
-export type Pictures = (sha256: string, size: Exclude<PhotographSize, "original">) => Promise<string | null>;
+/** Gives a photograph as an address that a document takes, or when and why it was removed, or null where the depot does not have it. */
+export type Pictures = (
+  sha256: string,
+  size: Exclude<PhotographSize, "original">,
+) => Promise<string | Removed | null>;
 
 async function bytesOf(stream: Readable): Promise<Buffer> {
   const chunks: Buffer[] = [];
@@ -15,9 +19,11 @@ async function bytesOf(stream: Readable): Promise<Buffer> {
 }
 
 /** Photographs of one depot for its papers. */
-export function picturesOf(files: PhotographFiles, scope: Scope): Pictures {
+export function picturesOf(files: PhotographFiles, store: Store): Pictures {
   return async (sha256, size) => {
-    const found = await files.open(scope, sha256, size);
+    const removed = (await store.photographs.get(sha256))?.removed ?? null;
+    if (removed !== null) return removed;
+    const found = await files.open(store.scope, sha256, size);
     if (found === null) return null;
     return `data:image/jpeg;base64,${(await bytesOf(found.stream)).toString("base64")}`;
   };
@@ -57,12 +63,15 @@ export async function pictureGrid(shown: readonly Shown[], grid: Grid): Promise<
 
 async function cell({ sha256, words: said }: Shown, { pictures, words, columns }: Grid): Promise<Content> {
   const width = Math.floor((PAGE_WIDTH - GAP * (columns - 1)) / columns);
-  const address = (await pictures?.(sha256, columns === 2 ? "1600" : "320")) ?? null;
+  const found = (await pictures?.(sha256, columns === 2 ? "1600" : "320")) ?? null;
   const caption = quiet(words.t("proof.photograph", { what: said, hash: sha256.slice(0, 12) }));
-  if (address === null) return { stack: [quiet(words.t("proof.photographNotHere")), caption] };
+  if (typeof found !== "string") {
+    const why = found === null ? words.t("proof.photographNotHere") : removedText(found, words);
+    return { stack: [quiet(why), caption] };
+  }
   // the alternative text is taken up by the structure tree
   const alt = { alt: said };
   return {
-    stack: [{ image: address, fit: [width, Math.round(width * 0.75)], ...alt }, caption],
+    stack: [{ image: found, fit: [width, Math.round(width * 0.75)], ...alt }, caption],
   };
 }
