@@ -67,8 +67,9 @@ describe.each(kinds)("what two desks change at once, on %s", (kind) => {
       {
         path: "trip",
         expected:
-          "Dee Desk kept another on 2026-07-01 14:32 meanwhile. It differs from yours at: stops.0.leave.",
+          "Dee Desk kept another on Wed 1 July 14:32, after you began. It differs from yours in one place.",
       },
+      { path: "stops.0.leave", expected: "Kept by now: Sun 5 July 09:00" },
     ]);
   });
 
@@ -100,10 +101,10 @@ describe.each(kinds)("what two desks change at once, on %s", (kind) => {
     const description = { ...vehicle.description, name: "Heron the second", validFrom: "2026-07-01" };
     const { vehicleClass, maxDogs } = vehicle;
     const described = { description, vehicleClass, maxDogs };
-    expect(await twice("/vehicles/pv2", vehicle.newest, described)).toEqual([200, 409]);
+    expect(await twice("/vehicles/pv2", vehicle.newest.versionId, described)).toEqual([200, 409]);
     const terms = await page("/terms");
     const hire = { ...terms.hire.terms, validFrom: "2026-07-01", id: "two" };
-    expect(await twice("/terms", terms.newest.hire, { hire })).toEqual([200, 409]);
+    expect(await twice("/terms", terms.newest.hire.versionId, { hire })).toEqual([200, 409]);
     const { firmVersion } = await page("/money");
     const firm = { name: "Invented Hire", address: "1 Invented Row, Nowhere", vatNumber: null };
     expect(firmVersion).toBe("none");

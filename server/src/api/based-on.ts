@@ -3,6 +3,7 @@ import { Refusal } from "./refusal.ts";
 
 const words = createWords();
 const MOST_NAMED = 8;
+const MOST_LETTERS = 60;
 
 /** Version of what nobody has kept yet, where versions have ids. */
 export const NO_VERSION = "none";
@@ -39,16 +40,35 @@ export function differingPaths(one: unknown, other: unknown, path = ""): string[
  */
 export function refuseOtherBase(basedOn: string | undefined, now: KeptNow, sent: unknown): void {
   if (basedOn === undefined || basedOn === String(now.version)) return;
-  const differs = differingPaths(JSON.parse(JSON.stringify(sent)), now.value).map((path) => path || now.path);
-  const { by, at } = now;
-  const who = by === undefined || at === undefined ? "nobody" : "somebody";
-  const expected = words.t("meanwhile.refused", {
-    known: who,
+  const { by, at, path } = now;
+  const differs = differingPaths(JSON.parse(JSON.stringify(sent)), now.value);
+  const said = words.t("meanwhile.refused", {
+    known: by === undefined || at === undefined ? "nobody" : "somebody",
     by: by ?? "",
-    at: at?.replace("T", " ") ?? "",
+    at: at ?? "",
     n: differs.length,
-    fields: differs.slice(0, MOST_NAMED).join(", "),
-    more: Math.max(0, differs.length - MOST_NAMED),
   });
-  throw new Refusal("stale", { problems: [{ path: now.path, expected }] });
+  throw new Refusal("stale", {
+    problems: [
+      { path, expected: said },
+      ...differs
+        .slice(0, MOST_NAMED)
+        .map((each) => ({ path: each || path, expected: keptText(now.value, each) })),
+    ],
+  });
+}
+
+/** What is kept at a path, short enough for a line. */
+function keptText(value: unknown, path: string): string {
+  const at = path
+    .split(".")
+    .reduce<unknown>(
+      (each, name) => (isBranch(each) ? each[name] : undefined),
+      path === "" ? undefined : value,
+    );
+  const text = typeof at === "string" ? at : JSON.stringify(at);
+  return words.t("meanwhile.keptNow", {
+    known: text === undefined || text.length > MOST_LETTERS ? "other" : "text",
+    text: text ?? "",
+  });
 }

@@ -55,6 +55,11 @@ export async function vehicleSummary(
   };
 }
 
+function newestOf({ versionId, document }: DatedVersion): VehiclePage["newest"] {
+  const { description, vehicleClass, maxDogs } = asDocument<VehicleDocument>(document);
+  return { versionId, description, vehicleClass, maxDogs };
+}
+
 export async function vehiclePage(
   store: Store,
   version: DatedVersion,
@@ -82,7 +87,7 @@ export async function vehiclePage(
       withdrawnAt,
     })),
     findings: [],
-    newest: (await store.vehicles.newest(version.of))?.versionId ?? version.versionId,
+    newest: newestOf((await store.vehicles.newest(version.of)) ?? version),
     versions: versions.map(({ versionId, validFrom, createdAt }) => ({
       versionId,
       validFrom,

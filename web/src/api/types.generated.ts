@@ -4270,6 +4270,12 @@ export interface components {
                 /** Format: date */
                 readonly validFrom: string;
             } | null;
+            readonly written: {
+                /** Format: date */
+                readonly validFrom: string;
+                readonly kit: components["schemas"]["KitValuesInput"];
+                readonly damage: readonly components["schemas"]["RepairPriceInput"][];
+            } | null;
             readonly kit: readonly {
                 readonly id: string;
                 readonly newPence: number;
@@ -4293,7 +4299,7 @@ export interface components {
                 readonly versionId: string;
                 /** Format: date */
                 readonly validFrom: string;
-                readonly isAlike: boolean;
+                readonly like: number;
             }[];
             readonly counted: readonly {
                 readonly checkId: string;
@@ -7528,6 +7534,12 @@ export interface components {
                 /** Format: date */
                 readonly validFrom: string;
             } | null;
+            readonly written: {
+                /** Format: date */
+                readonly validFrom: string;
+                readonly kit: components["schemas"]["KitValues"];
+                readonly damage: readonly components["schemas"]["RepairPrice"][];
+            } | null;
             readonly kit: readonly {
                 readonly id: string;
                 readonly newPence: number;
@@ -7551,7 +7563,7 @@ export interface components {
                 readonly versionId: string;
                 /** Format: date */
                 readonly validFrom: string;
-                readonly isAlike: boolean;
+                readonly like: number;
             }[];
             readonly counted: readonly {
                 readonly checkId: string;

@@ -10,6 +10,16 @@ interface KeepRowProps {
   readonly isUnfit?: boolean;
 }
 
+/** Drops what was typed, where something was. */
+export function DropDraft({ draft }: Pick<KeepRowProps, "draft">) {
+  if (!draft.isDirty) return null;
+  return (
+    <Button look="quiet" onPress={draft.done}>
+      {t("desk.dropChanges")}
+    </Button>
+  );
+}
+
 /** Under a form whose draft is kept in this tab: keep it, or drop what was typed. */
 export function KeepRow({ label, save, draft, isUnfit = false }: KeepRowProps) {
   return (
@@ -22,11 +32,7 @@ export function KeepRow({ label, save, draft, isUnfit = false }: KeepRowProps) {
       >
         {save.isPending ? t("desk.sending") : label}
       </Button>
-      {draft.isDirty && (
-        <Button look="quiet" onPress={draft.done}>
-          {t("desk.dropChanges")}
-        </Button>
-      )}
+      <DropDraft draft={draft} />
     </div>
   );
 }

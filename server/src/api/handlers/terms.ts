@@ -2,23 +2,28 @@ import type { InsurancePolicy, Terms } from "@setfair/engine";
 import type { AppContext } from "../../context.ts";
 import { asDocument, toJson } from "../../desk/documents.ts";
 import { dateOf, localOf } from "../../desk/local-time.ts";
-import type { Store } from "../../store/types.ts";
+import type { DatedVersion, Store } from "../../store/types.ts";
 import { NO_VERSION, refuseOtherBase } from "../based-on.ts";
 import type { Handlers } from "../call.ts";
 import { refuseGaps } from "./rates.ts";
 
-async function termsNow(context: AppContext, store: Store) {
-  const { timeZone } = await store.depot.get();
+const asTerms = (version: DatedVersion | null) =>
+  version === null ? null : { versionId: version.versionId, terms: asDocument<Terms>(version.document) };
+const asPolicy = (version: DatedVersion | null) =>
+  version === null
+    ? null
+    : { versionId: version.versionId, policy: asDocument<InsurancePolicy>(version.document) };
+
+async function termsNow(context: AppContext, { depot, terms }: Store) {
+  const { timeZone } = await depot.get();
   const today = dateOf(localOf(context.now().toISOString(), timeZone));
-  const [hire, insurance] = [await store.terms.on("hire", today), await store.terms.on("insurance", today)];
-  const newest = async (of: string) => (await store.terms.newest(of))?.versionId ?? NO_VERSION;
   return {
-    newest: { hire: await newest("hire"), insurance: await newest("insurance") },
-    hire: hire === null ? null : { versionId: hire.versionId, terms: asDocument<Terms>(hire.document) },
-    insurance:
-      insurance === null
-        ? null
-        : { versionId: insurance.versionId, policy: asDocument<InsurancePolicy>(insurance.document) },
+    hire: asTerms(await terms.on("hire", today)),
+    insurance: asPolicy(await terms.on("insurance", today)),
+    newest: {
+      hire: asTerms(await terms.newest("hire")),
+      insurance: asPolicy(await terms.newest("insurance")),
+    },
   };
 }
 

@@ -6,13 +6,16 @@ import { named } from "./named.ts";
 named("Terms", termsSchema);
 named("InsurancePolicy", insurancePolicySchema);
 
+const hireVersion = z.object({ versionId: idSchema, terms: termsSchema }).nullable();
+const insuranceVersion = z.object({ versionId: idSchema, policy: insurancePolicySchema }).nullable();
+
 export const termsAnswerSchema = named(
   "TermsAnswer",
   z.object({
-    /** the versions written last, whatever their date: what a new one of each is based on */
-    newest: z.object({ hire: z.string(), insurance: z.string() }),
-    hire: z.object({ versionId: idSchema, terms: termsSchema }).nullable(),
-    insurance: z.object({ versionId: idSchema, policy: insurancePolicySchema }).nullable(),
+    hire: hireVersion,
+    insurance: insuranceVersion,
+    /** the versions written last, whatever their date: a new one is based on its `versionId`, or on `none` */
+    newest: z.object({ hire: hireVersion, insurance: insuranceVersion }),
   }),
 );
 export const putTermsSchema = named(

@@ -43,8 +43,13 @@ export const vehiclePageSchema = named(
       })
       .nullable(),
     tickets: z.array(z.lazy(() => ticketRowSchema)),
-    /** the version written last, whatever its date: what a new one is based on */
-    newest: z.string(),
+    /** the version written last, whatever its date: a new one is based on its `versionId` */
+    newest: z.object({
+      versionId: idSchema,
+      description: descriptionSchema,
+      vehicleClass: z.string(),
+      maxDogs: z.int(),
+    }),
     versions: z.array(z.object({ versionId: idSchema, validFrom: dateSchema, at: z.string() })),
     hires: z.array(
       z.object({

@@ -37,7 +37,12 @@ export default function AccountsPage() {
         {found.data !== undefined && <AccountsTable all={found.data.accounts} onChange={setChanging} />}
       </section>
       {isAdding && <AddAccountDialog onClose={() => setAdding(false)} />}
-      {changing !== null && <ChangeAccountDialog account={changing} onClose={() => setChanging(null)} />}
+      {changing !== null && (
+        <ChangeAccountDialog
+          account={found.data?.accounts.find(({ id }) => id === changing.id) ?? changing}
+          onClose={() => setChanging(null)}
+        />
+      )}
     </>
   );
 }

@@ -5,6 +5,9 @@ import { problemAt, take } from "../../api/failure.ts";
 import { Button, Dialog, TextField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
+import { DropDraft } from "../keep-row.tsx";
+import { KeptMeanwhile } from "../meanwhile/kept-meanwhile.tsx";
+import { sendOrRead, useGuardedDraft } from "../meanwhile/use-guarded-draft.ts";
 import { queries } from "../query-client.ts";
 import { useSignedIn } from "../session.ts";
 import { RoleField } from "./role-field.tsx";
@@ -16,18 +19,26 @@ interface OfAccount {
 /** Name and role, a new password, shut out or let in again. */
 export function ChangeAccountDialog({ account, onClose }: OfAccount & { readonly onClose: () => void }) {
   const isSelf = useSignedIn().user.id === account.id;
-  const [name, setName] = useState(account.name);
-  const [role, setRole] = useState(account.role);
+  const draft = useGuardedDraft(`account.${account.id}`, {
+    value: { name: account.name, role: account.role },
+    version: account.version,
+  });
+  const { value, set, basedOn } = draft;
   const isShut = account.shutAt !== null;
   const change = useMutation({
     mutationFn: (shut: boolean) =>
-      take(
-        client.PUT("/api/accounts/{id}", {
-          params: { path: { id: account.id } },
-          body: { name, role, shut },
-        }),
+      sendOrRead(
+        () =>
+          take(
+            client.PUT("/api/accounts/{id}", {
+              params: { path: { id: account.id }, query: { basedOn } },
+              body: { ...value, shut },
+            }),
+          ),
+        () => queries.invalidateQueries({ queryKey: ["accounts"] }),
       ),
     onSuccess: () => {
+      draft.done();
       for (const kind of ["accounts", "session"]) void queries.invalidateQueries({ queryKey: [kind] });
       onClose();
     },
@@ -41,13 +52,17 @@ export function ChangeAccountDialog({ account, onClose }: OfAccount & { readonly
       <form className="stack" onSubmit={send} noValidate>
         <TextField
           label={t("accounts.name")}
-          value={name}
-          onChange={setName}
+          value={value.name}
+          onChange={(name) => set({ ...value, name })}
           error={problemAt(change.error, "name")}
         />
-        <RoleField value={role} onChange={setRole} error={problemAt(change.error, "role")} />
+        <RoleField
+          value={value.role}
+          onChange={(role) => set({ ...value, role })}
+          error={problemAt(change.error, "role")}
+        />
         <p className="quiet">{t("accounts.signedOut")}</p>
-        <FailureNote failure={change.error} shown={["name", "role"]} />
+        <KeptMeanwhile draft={draft} failure={change.error} shown={["name", "role"]} />
         <div className="row spread">
           {isSelf ? (
             <span />
@@ -60,11 +75,12 @@ export function ChangeAccountDialog({ account, onClose }: OfAccount & { readonly
               {t(isShut ? "accounts.openAct" : "accounts.shutAct", { name: account.name })}
             </Button>
           )}
+          <DropDraft draft={draft} />
           <Button
             type="submit"
             look="main"
             isPending={change.isPending}
-            isDisabled={name === account.name && role === account.role}
+            isDisabled={value.name === account.name && value.role === account.role}
           >
             {t("accounts.keepChange")}
           </Button>

@@ -1,10 +1,12 @@
 import { useMutation, useQuery } from "@tanstack/react-query";
-import { type FormEvent, useState } from "react";
+import type { FormEvent } from "react";
 import { client } from "../../api/client.ts";
 import { problemAt, take } from "../../api/failure.ts";
 import { Button, Loading, NumberField, TextField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
+import { KeptMeanwhile } from "../meanwhile/kept-meanwhile.tsx";
+import { sendOrRead, useGuardedDraft } from "../meanwhile/use-guarded-draft.ts";
 import { queries } from "../query-client.ts";
 import { useSignedIn } from "../session.ts";
 import { usePageTitle } from "../use-page-title.ts";
@@ -31,7 +33,7 @@ export default function DepotPage() {
       </div>
       {found.isPending && <Loading />}
       <FailureNote failure={found.error} onAgain={() => void found.refetch()} />
-      {found.data !== undefined && <SettingsForm key={found.data.version} now={found.data} />}
+      {found.data !== undefined && <SettingsForm now={found.data} />}
       <WeatherService mayWrite={mayWrite} />
     </>
   );
@@ -39,13 +41,19 @@ export default function DepotPage() {
 
 function SettingsForm({ now }: { readonly now: Settings }) {
   const mayWrite = useSignedIn().may.includes("terms.write");
-  const [value, setValue] = useState(now);
+  const draft = useGuardedDraft<Settings>("depot", { value: now, version: now.version });
+  const { value, basedOn } = draft;
   const save = useMutation({
     mutationFn: () => {
-      const { timeZone: _, country: __, ...body } = value;
-      return take(client.PUT("/api/depot", { body }));
+      const { timeZone: _, country: __, ...settings } = value;
+      const body = { ...settings, version: Number(basedOn) };
+      return sendOrRead(
+        () => take(client.PUT("/api/depot", { body })),
+        () => queries.invalidateQueries({ queryKey: ["depot"] }),
+      );
     },
     onSuccess: (answer) => {
+      draft.done();
       queries.setQueryData(["depot"], answer);
       for (const kind of ["diary", "session", "today"]) void queries.invalidateQueries({ queryKey: [kind] });
     },
@@ -54,23 +62,22 @@ function SettingsForm({ now }: { readonly now: Settings }) {
     event.preventDefault();
     save.mutate();
   };
-  const change = (part: Partial<Settings>) => setValue({ ...value, ...part });
+  const change = (part: Partial<Settings>) => draft.set({ ...value, ...part });
   const pieces = { value, change, failure: save.error };
-  const isSame = JSON.stringify(value) === JSON.stringify(now);
   return (
     <form className="stack" onSubmit={send} noValidate>
       <Hours {...pieces} />
       <Where {...pieces} />
       <Team {...pieces} />
       <HolidayFields {...pieces} />
-      <FailureNote failure={save.error} />
+      <KeptMeanwhile draft={draft} failure={save.error} ownFields={["version"]} />
       {mayWrite ? (
         <div className="row">
-          <Button type="submit" look="main" isPending={save.isPending} isDisabled={isSame}>
+          <Button type="submit" look="main" isPending={save.isPending} isDisabled={!draft.isDirty}>
             {t("depot.keep")}
           </Button>
-          {!isSame && (
-            <Button look="quiet" onPress={() => setValue(now)}>
+          {draft.isDirty && (
+            <Button look="quiet" onPress={draft.done}>
               {t("desk.dropChanges")}
             </Button>
           )}

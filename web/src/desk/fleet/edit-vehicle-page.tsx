@@ -1,19 +1,23 @@
 import type { VehicleDescription } from "@setfair/engine";
 import { useMutation, useQuery, useQueryClient } from "@tanstack/react-query";
-import { useState } from "react";
 import { useLocation } from "wouter";
 import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
 import { Button, LinkButton, Loading, Problem } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
+import { KeptMeanwhile } from "../meanwhile/kept-meanwhile.tsx";
+import { sendOrRead, useGuardedDraft } from "../meanwhile/use-guarded-draft.ts";
 import { useSignedIn } from "../session.ts";
-import { useDraft } from "../use-draft.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { startVersion, type VehicleDraft } from "./editor/draft.ts";
 import { Editor } from "./editor/editor.tsx";
 import { bodyOf } from "./new-vehicle-page.tsx";
 import "./fleet.css";
+
+/** Where the reader is in the editor, and what was put aside there. */
+const OWN_FIELDS = ["step", "isTried", "aside"];
+type Described = Pick<Schemas["VehiclePage"], "description" | "vehicleClass" | "maxDogs">;
 
 /** A new version of a description, from a day on. */
 export default function EditVehiclePage({ id }: { readonly id: string }) {
@@ -32,17 +36,30 @@ function EditVersion({ id, page }: { readonly id: string; readonly page: Schemas
   const { today } = useSignedIn();
   const { name } = page.summary;
   usePageTitle(t("fleet.edit.title", { name }));
-  const [initial] = useState(() =>
-    // the server sends the description as it was checked by the engine
-    startVersion(page.description as VehicleDescription, page.vehicleClass, page.maxDogs, today),
-  );
-  const draft = useDraft<VehicleDraft>(`vehicle.${id}`, initial);
+  // the server sends descriptions as they were checked by the engine
+  const begin = ({ description, vehicleClass, maxDogs }: Described): VehicleDraft =>
+    startVersion(description as VehicleDescription, vehicleClass, maxDogs, today);
+  const draft = useGuardedDraft<VehicleDraft>(`vehicle.${id}`, {
+    value: begin(page),
+    version: page.newest.versionId,
+    newest: begin(page.newest),
+  });
+  const { basedOn } = draft;
   const [, go] = useLocation();
   const queries = useQueryClient();
   const home = `/fleet/${encodeURIComponent(id)}`;
   const save = useMutation({
     mutationFn: () =>
-      take(client.PUT("/api/vehicles/{id}", { params: { path: { id } }, body: bodyOf(draft.value) })),
+      sendOrRead(
+        () =>
+          take(
+            client.PUT("/api/vehicles/{id}", {
+              params: { path: { id }, query: { basedOn } },
+              body: bodyOf(draft.value),
+            }),
+          ),
+        () => queries.invalidateQueries({ queryKey: ["vehicle", id] }),
+      ),
     onSuccess: async () => {
       await queries.invalidateQueries({ queryKey: ["vehicles"] });
       await queries.invalidateQueries({ queryKey: ["vehicle", id] });
@@ -70,6 +87,7 @@ function EditVersion({ id, page }: { readonly id: string; readonly page: Schemas
         isSaving={save.isPending}
         failure={save.error}
         saveLabel={t("fleet.edit.saveVersion")}
+        refusal={<KeptMeanwhile draft={draft} failure={save.error} ownFields={OWN_FIELDS} />}
       />
     </>
   );

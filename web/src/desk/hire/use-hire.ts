@@ -21,7 +21,7 @@ export function useHire(id: string) {
 export function hireChanged(page: HirePageData): void {
   const { id } = page.hire;
   queries.setQueryData(["hire", id], page);
-  for (const kind of ["hireMoney", "forecast", "briefing", "differences", "settlement"]) {
+  for (const kind of ["hireMoney", "forecast", "briefing", "differences", "settlement", "abroad"]) {
     void queries.invalidateQueries({ queryKey: [kind, id] });
   }
   for (const kind of ["today", "hires", "availability"]) void queries.invalidateQueries({ queryKey: [kind] });

@@ -4,9 +4,10 @@ import { take } from "../../api/failure.ts";
 import { Button, Empty, Loading } from "../../parts/index.ts";
 import { dateText, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
+import { KeptMeanwhile } from "../meanwhile/kept-meanwhile.tsx";
+import { type Kept, sendOrRead, useGuardedDraft } from "../meanwhile/use-guarded-draft.ts";
 import { queries } from "../query-client.ts";
 import { useSignedIn } from "../session.ts";
-import { useDraft } from "../use-draft.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { firstPolicy } from "./first-policy.ts";
 import { type Policy, PolicyForm } from "./policy-form.tsx";
@@ -23,6 +24,7 @@ export default function InsurancePage() {
   if (terms.isPending) return <Loading />;
   if (terms.isError) return <FailureNote failure={terms.error} onAgain={() => void terms.refetch()} />;
   const { insurance } = terms.data;
+  const newest = terms.data.newest.insurance;
   const mayBegin = may.includes("terms.write");
   return (
     <>
@@ -33,24 +35,43 @@ export default function InsurancePage() {
       {insurance === null ? (
         <>
           <Empty>{t(mayBegin ? "insurance.begin" : "insurance.none")}</Empty>
-          {mayBegin && <Criteria kept={firstPolicy(today, depot.place.country)} />}
+          {mayBegin && (
+            <Criteria
+              kept={{
+                value: firstPolicy(today, depot.place.country),
+                version: newest?.versionId ?? "none",
+                ...(newest === null ? {} : { newest: newest.policy }),
+              }}
+            />
+          )}
         </>
       ) : (
-        <Criteria key={insurance.versionId} kept={insurance.policy} />
+        <Criteria
+          kept={{
+            value: insurance.policy,
+            version: newest?.versionId ?? insurance.versionId,
+            newest: newest?.policy ?? insurance.policy,
+          }}
+        />
       )}
     </>
   );
 }
 
-function Criteria({ kept }: { readonly kept: Policy }) {
+function Criteria({ kept }: { readonly kept: Kept<Policy> }) {
   const { user } = useSignedIn();
-  const draft = useDraft<Policy>("insurance", kept);
+  const draft = useGuardedDraft<Policy>("insurance", kept);
+  const { basedOn } = draft;
   const policy = draft.value;
   const look = useMutation({
     mutationFn: () => take(client.POST("/api/insurance/preview", { body: { policy } })),
   });
   const keep = useMutation({
-    mutationFn: () => take(client.PUT("/api/terms", { body: { insurance: policy } })),
+    mutationFn: () =>
+      sendOrRead(
+        () => take(client.PUT("/api/terms", { params: { query: { basedOn } }, body: { insurance: policy } })),
+        () => queries.invalidateQueries({ queryKey: ["terms"] }),
+      ),
     onSuccess: () => {
       draft.done();
       for (const kind of ["terms", "hire", "today", "hires", "firstSteps"])
@@ -61,7 +82,7 @@ function Criteria({ kept }: { readonly kept: Policy }) {
   return (
     <section className="card sheet" aria-label={t("insurance.title")}>
       <PolicyForm policy={policy} set={draft.set} error={keep.error ?? look.error} />
-      <FailureNote failure={keep.error ?? look.error} />
+      <KeptMeanwhile draft={draft} failure={keep.error ?? look.error} />
       {!isManager && <p className="quiet">{t("rules.managerOnly")}</p>}
       {isManager && (
         <div className="row">

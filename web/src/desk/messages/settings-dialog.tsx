@@ -1,10 +1,13 @@
 import { useMutation, useQuery } from "@tanstack/react-query";
-import { type FormEvent, useState } from "react";
+import type { FormEvent } from "react";
 import { client, type Schemas } from "../../api/client.ts";
 import { problemAt, take } from "../../api/failure.ts";
 import { Button, Dialog, Loading, TextField, TickField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
+import { DropDraft } from "../keep-row.tsx";
+import { KeptMeanwhile } from "../meanwhile/kept-meanwhile.tsx";
+import { sendOrRead, useGuardedDraft } from "../meanwhile/use-guarded-draft.ts";
 import { queries } from "../query-client.ts";
 
 type Settings = Schemas["MessageSettings"];
@@ -12,10 +15,16 @@ const KINDS = ["booking", "preHire", "dayBefore", "returnReminder", "statement"]
 const FIELDS = ["fromName", "fromAddress", "replyTo"] as const;
 
 function SettingsForm({ kept, onClose }: { readonly kept: Settings; readonly onClose: () => void }) {
-  const [value, set] = useState(kept);
+  const draft = useGuardedDraft<Settings>("messageSettings", { value: kept, version: kept.version });
+  const { value, set, basedOn } = draft;
   const save = useMutation({
-    mutationFn: () => take(client.PUT("/api/message-settings", { body: value })),
+    mutationFn: () =>
+      sendOrRead(
+        () => take(client.PUT("/api/message-settings", { body: { ...value, version: Number(basedOn) } })),
+        () => queries.invalidateQueries({ queryKey: ["messageSettings"] }),
+      ),
     onSuccess: (saved) => {
+      draft.done();
       queries.setQueryData(["messageSettings"], saved);
       void queries.invalidateQueries({ queryKey: ["messages"] });
       onClose();
@@ -51,10 +60,13 @@ function SettingsForm({ kept, onClose }: { readonly kept: Settings; readonly onC
           </TickField>
         ))}
       </fieldset>
-      <FailureNote failure={save.error} shown={FIELDS} />
-      <Button type="submit" look="main" isPending={save.isPending}>
-        {t("messages.save")}
-      </Button>
+      <KeptMeanwhile draft={draft} failure={save.error} shown={FIELDS} ownFields={["version"]} />
+      <div className="row">
+        <Button type="submit" look="main" isPending={save.isPending}>
+          {t("messages.save")}
+        </Button>
+        <DropDraft draft={draft} />
+      </div>
     </form>
   );
 }
@@ -70,7 +82,7 @@ export function SettingsDialog({ onClose }: { readonly onClose: () => void }) {
     <Dialog title={t("messages.settings")} isOpen onClose={onClose}>
       {kept.isPending && <Loading />}
       <FailureNote failure={kept.error} onAgain={() => void kept.refetch()} />
-      {kept.isSuccess && <SettingsForm key={kept.data.version} kept={kept.data} onClose={onClose} />}
+      {kept.isSuccess && <SettingsForm kept={kept.data} onClose={onClose} />}
     </Dialog>
   );
 }

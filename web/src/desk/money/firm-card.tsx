@@ -4,32 +4,46 @@ import { client, type Schemas } from "../../api/client.ts";
 import { problemAt, take } from "../../api/failure.ts";
 import { Button, Dialog, TextField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
-import { FailureNote } from "../failure-note.tsx";
+import { DropDraft } from "../keep-row.tsx";
+import { KeptMeanwhile } from "../meanwhile/kept-meanwhile.tsx";
+import { sendOrRead, useGuardedDraft } from "../meanwhile/use-guarded-draft.ts";
 import { queries } from "../query-client.ts";
 
 type Firm = Schemas["FirmOnInvoices"];
 
 interface FirmDialogProps {
   readonly firm: Firm | null;
+  /** what a change is based on */
+  readonly version: string;
   readonly onClose: () => void;
 }
 
-function FirmDialog({ firm, onClose }: FirmDialogProps) {
-  const [name, setName] = useState(firm?.name ?? "");
-  const [address, setAddress] = useState(firm?.address ?? "");
-  const [vatNumber, setVatNumber] = useState(firm?.vatNumber ?? "");
+function FirmDialog({ firm, version, onClose }: FirmDialogProps) {
+  const draft = useGuardedDraft("firmOnInvoices", {
+    value: { name: firm?.name ?? "", address: firm?.address ?? "", vatNumber: firm?.vatNumber ?? "" },
+    version,
+  });
+  const { value, basedOn } = draft;
+  const { name, address, vatNumber } = value;
+  const change = (field: keyof typeof value) => (text: string) => draft.set({ ...value, [field]: text });
   const save = useMutation({
     mutationFn: () =>
-      take(
-        client.PUT("/api/money/firm", {
-          body: {
-            name: name.trim(),
-            address: address.trim(),
-            vatNumber: vatNumber.trim() === "" ? null : vatNumber.replaceAll(" ", "").toUpperCase(),
-          },
-        }),
+      sendOrRead(
+        () =>
+          take(
+            client.PUT("/api/money/firm", {
+              params: { query: { basedOn } },
+              body: {
+                name: name.trim(),
+                address: address.trim(),
+                vatNumber: vatNumber.trim() === "" ? null : vatNumber.replaceAll(" ", "").toUpperCase(),
+              },
+            }),
+          ),
+        () => queries.invalidateQueries({ queryKey: ["money"] }),
       ),
     onSuccess: (page) => {
+      draft.done();
       queries.setQueryData(["money"], page);
       onClose();
     },
@@ -44,25 +58,26 @@ function FirmDialog({ firm, onClose }: FirmDialogProps) {
         <TextField
           label={t("firm.name")}
           value={name}
-          onChange={setName}
+          onChange={change("name")}
           error={problemAt(save.error, "name")}
         />
         <TextField
           label={t("firm.address")}
           lines={3}
           value={address}
-          onChange={setAddress}
+          onChange={change("address")}
           error={problemAt(save.error, "address")}
         />
         <TextField
           label={t("firm.vatNumber")}
           note={t("firm.vatNumberNote")}
           value={vatNumber}
-          onChange={setVatNumber}
+          onChange={change("vatNumber")}
           error={problemAt(save.error, "vatNumber")}
         />
-        <FailureNote failure={save.error} shown={["name", "address", "vatNumber"]} />
+        <KeptMeanwhile draft={draft} failure={save.error} shown={["name", "address", "vatNumber"]} />
         <div className="row row-end">
+          <DropDraft draft={draft} />
           <Button type="submit" look="main" isPending={save.isPending}>
             {t("firm.keep")}
           </Button>
@@ -74,11 +89,12 @@ function FirmDialog({ firm, onClose }: FirmDialogProps) {
 
 interface FirmCardProps {
   readonly firm: Firm | null;
+  readonly version: string;
   readonly mayChange: boolean;
 }
 
 /** The firm as it stands on its invoices from today on. */
-export function FirmCard({ firm, mayChange }: FirmCardProps) {
+export function FirmCard({ firm, version, mayChange }: FirmCardProps) {
   const [isOpen, setOpen] = useState(false);
   return (
     <section className="card stack-tight" aria-labelledby="money-firm">
@@ -97,7 +113,7 @@ export function FirmCard({ firm, mayChange }: FirmCardProps) {
           <Button onPress={() => setOpen(true)}>{t("firm.change")}</Button>
         </div>
       )}
-      {isOpen && <FirmDialog firm={firm} onClose={() => setOpen(false)} />}
+      {isOpen && <FirmDialog firm={firm} version={version} onClose={() => setOpen(false)} />}
     </section>
   );
 }

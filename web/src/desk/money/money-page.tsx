@@ -237,7 +237,7 @@ export default function MoneyPage() {
         <PayBack page={page} />
         <Held page={page} />
         {may.includes("money.export") && <ExportCard today={page.today} />}
-        <FirmCard firm={page.firm} mayChange={may.includes("money.firm")} />
+        <FirmCard firm={page.firm} version={page.firmVersion} mayChange={may.includes("money.firm")} />
         <VatCard vat={page.vat} />
       </div>
     </>

@@ -6,6 +6,7 @@ import { Button, FindingsList, Loading, NumberField, SelectField } from "../../p
 import { dateText, t } from "../../parts/words.ts";
 import { ShortOf } from "../enquiry/short-of.tsx";
 import { FailureNote } from "../failure-note.tsx";
+import { sendOrRead } from "../meanwhile/use-guarded-draft.ts";
 import { queries } from "../query-client.ts";
 import { stockKindText } from "./stock-words.ts";
 
@@ -123,8 +124,15 @@ function AddAsk({ hireId, stock }: { readonly hireId: string; readonly stock: Hi
   const [count, setCount] = useState(1);
   const save = useMutation({
     mutationFn: (asks: readonly Ask[]) =>
-      take(
-        client.PUT("/api/hires/{id}/stock", { params: { path: { id: hireId } }, body: { asks: [...asks] } }),
+      sendOrRead(
+        () =>
+          take(
+            client.PUT("/api/hires/{id}/stock", {
+              params: { path: { id: hireId }, query: { basedOn: String(stock.version) } },
+              body: { asks: [...asks] },
+            }),
+          ),
+        () => queries.invalidateQueries({ queryKey: ["hireStock", hireId] }),
       ),
     onSuccess: (answer) => {
       changed(hireId, answer);

@@ -20,7 +20,7 @@ export function ItemDialog({ id, onClose }: { readonly id: string | null; readon
       <FailureNote failure={found.error} onAgain={() => void found.refetch()} />
       {data !== undefined && (
         <div className="stack">
-          <ItemForm key={`${data.item.id} ${data.item.version}`} item={data.item} onDone={onClose} />
+          <ItemForm key={data.item.id} item={data.item} onDone={onClose} />
           <section aria-labelledby="item-history">
             <h3 id="item-history">{t("stock.history")}</h3>
             <ul>

@@ -1,11 +1,13 @@
 import { STOCK_KINDS } from "@setfair/engine";
 import { useMutation, useQuery } from "@tanstack/react-query";
-import { type FormEvent, useState } from "react";
+import type { FormEvent } from "react";
 import { client, type Schemas } from "../../api/client.ts";
 import { problemAt, take } from "../../api/failure.ts";
 import { Button, DateField, NumberField, SelectField, TextField, TickField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
-import { FailureNote } from "../failure-note.tsx";
+import { DropDraft } from "../keep-row.tsx";
+import { KeptMeanwhile } from "../meanwhile/kept-meanwhile.tsx";
+import { sendOrRead, useGuardedDraft } from "../meanwhile/use-guarded-draft.ts";
 import { queries } from "../query-client.ts";
 import { stockKindText } from "./stock-words.ts";
 
@@ -79,19 +81,28 @@ export interface ItemFormProps {
 
 /** A numbered thing or a lot of like things, put on the shelf or changed. */
 export function ItemForm({ item, onDone }: ItemFormProps) {
-  const [draft, setDraft] = useState(() => draftOf(item));
-  const change = (part: Partial<Draft>) => setDraft({ ...draft, ...part });
+  const guarded = useGuardedDraft<Draft>(`stock.${item?.id ?? "new"}`, {
+    value: draftOf(item),
+    version: item?.version ?? "",
+  });
+  const { value: draft, basedOn } = guarded;
+  const change = (part: Partial<Draft>) => guarded.set({ ...draft, ...part });
   const save = useMutation({
     mutationFn: () =>
       item === null
         ? take(client.POST("/api/stock", { body: bodyOf(draft) }))
-        : take(
-            client.PUT("/api/stock/{id}", {
-              params: { path: { id: item.id } },
-              body: { ...bodyOf(draft), version: item.version, reason: draft.reason },
-            }),
+        : sendOrRead(
+            () =>
+              take(
+                client.PUT("/api/stock/{id}", {
+                  params: { path: { id: item.id } },
+                  body: { ...bodyOf(draft), version: Number(basedOn), reason: draft.reason },
+                }),
+              ),
+            () => queries.invalidateQueries({ queryKey: ["stock", item.id] }),
           ),
     onSuccess: () => {
+      guarded.done();
       void queries.invalidateQueries({ queryKey: ["stock"] });
       onDone();
     },
@@ -121,14 +132,16 @@ export function ItemForm({ item, onDone }: ItemFormProps) {
           error={problemAt(save.error, "reason")}
         />
       )}
-      <FailureNote
+      <KeptMeanwhile
+        draft={guarded}
         failure={save.error}
         shown={["name", "size", "expiresOn", "validFrom", "reason", "note"]}
       />
-      <div>
+      <div className="row">
         <Button type="submit" look="main" isPending={save.isPending} isDisabled={!isReady}>
           {t(item === null ? "stock.put" : "stock.keep")}
         </Button>
+        <DropDraft draft={guarded} />
       </div>
     </form>
   );

@@ -6,9 +6,10 @@ import { DateField, Empty, FindingsList, findingWords, Loading, PlainPill } from
 import { dateText, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
 import { KeepRow } from "../keep-row.tsx";
+import { KeptMeanwhile } from "../meanwhile/kept-meanwhile.tsx";
+import { sendOrRead, useGuardedDraft } from "../meanwhile/use-guarded-draft.ts";
 import { queries } from "../query-client.ts";
 import { useSignedIn } from "../session.ts";
-import { useDraft } from "../use-draft.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { ChargeFields } from "./charge-fields.tsx";
 import { ClassFields } from "./class-fields.tsx";
@@ -37,7 +38,7 @@ export default function TermsPage() {
         (terms.data.hire === null ? (
           <Empty>{t("rates.noTerms")}</Empty>
         ) : (
-          <RateCard key={terms.data.hire.versionId} now={terms.data.hire.terms} />
+          <RateCard now={terms.data.hire.terms} newest={terms.data.newest.hire ?? terms.data.hire} />
         ))}
     </>
   );
@@ -54,15 +55,29 @@ function useCheck(draft: TermsDraft, from: string) {
   });
 }
 
-function RateCard({ now }: { readonly now: TermsDraft }) {
+interface RateCardProps {
+  readonly now: TermsDraft;
+  /** the version written last, whatever its date */
+  readonly newest: { readonly versionId: string; readonly terms: TermsDraft };
+}
+
+function RateCard({ now, newest }: RateCardProps) {
   const { today, may } = useSignedIn();
   const mayWrite = may.includes("terms.write");
-  const draft = useDraft<TermsDraft>("terms", { ...now, validFrom: today, id: versionName(today) });
-  const { value } = draft;
+  const draft = useGuardedDraft<TermsDraft>("terms", {
+    value: { ...now, validFrom: today, id: versionName(today) },
+    version: newest.versionId,
+    newest: newest.terms,
+  });
+  const { value, basedOn } = draft;
   const change = (part: Partial<TermsDraft>) => draft.set({ ...value, ...part });
   const check = useCheck(value, `${value.validFrom.slice(0, 4) || today.slice(0, 4)}-01-01`);
   const save = useMutation({
-    mutationFn: () => take(client.PUT("/api/terms", { body: { hire: value } })),
+    mutationFn: () =>
+      sendOrRead(
+        () => take(client.PUT("/api/terms", { params: { query: { basedOn } }, body: { hire: value } })),
+        () => queries.invalidateQueries({ queryKey: ["terms"] }),
+      ),
     onSuccess: (answer) => {
       draft.done();
       queries.setQueryData(["terms"], answer);
@@ -99,7 +114,7 @@ function RateCard({ now }: { readonly now: TermsDraft }) {
             />
             <p className="quiet">{t("rates.tariffStays")}</p>
             {refused && <p className="strip-say-trouble">{t("rates.mendFirst")}</p>}
-            <FailureNote failure={save.error} />
+            <KeptMeanwhile draft={draft} failure={save.error} ownFields={["id"]} />
             <KeepRow
               label={t("rates.keep")}
               save={save}

@@ -1,4 +1,4 @@
-import { type FormEvent, useEffect, useRef } from "react";
+import { type FormEvent, type ReactNode, useEffect, useRef } from "react";
 import { problemAt } from "../../../api/failure.ts";
 import { Button, classes } from "../../../parts/index.ts";
 import { say, t } from "../../../parts/words.ts";
@@ -20,6 +20,8 @@ export interface EditorProps {
   readonly isSaving: boolean;
   readonly failure: unknown;
   readonly saveLabel: string;
+  /** stands where the refusal is told; absent: told plainly */
+  readonly refusal?: ReactNode;
 }
 
 /** Puts the reader at a field once its step is shown, opening what it is folded into. */
@@ -88,7 +90,7 @@ function StepList({ editing, onStep }: { readonly editing: Editing; readonly onS
 }
 
 /** The description of one vehicle, step by step; drawing and figures change beside it. */
-export function Editor({ draft, set, onSave, isSaving, failure, saveLabel }: EditorProps) {
+export function Editor({ draft, set, onSave, isSaving, failure, saveLabel, refusal }: EditorProps) {
   const head = useRef<HTMLHeadingElement>(null);
   const isFirst = useRef(true);
   const refused = (path: string) => problemAt(failure, `description.${path}`);
@@ -122,7 +124,7 @@ export function Editor({ draft, set, onSave, isSaving, failure, saveLabel }: Edi
           {say(`fleet.edit.step.${draft.step}`)}
         </h2>
         <StepBody step={draft.step} editing={editing} onGoTo={goTo} />
-        <FailureNote failure={failure} />
+        {refusal ?? <FailureNote failure={failure} />}
         <div className="row spread">
           {before === undefined ? (
             <span />

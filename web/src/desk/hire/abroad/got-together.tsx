@@ -3,9 +3,10 @@ import { client } from "../../../api/client.ts";
 import { problemAt, take } from "../../../api/failure.ts";
 import { DateField, NumberField, TickField } from "../../../parts/index.ts";
 import { dateText, t } from "../../../parts/words.ts";
-import { FailureNote } from "../../failure-note.tsx";
 import { KeepRow } from "../../keep-row.tsx";
-import { useDraft } from "../../use-draft.ts";
+import { KeptMeanwhile } from "../../meanwhile/kept-meanwhile.tsx";
+import { useGuardedDraft } from "../../meanwhile/use-guarded-draft.ts";
+import { keepPart } from "../keep-part.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import type { Abroad, AbroadFormProps, AbroadState } from "./abroad-form.ts";
 import { Crossings } from "./crossings.tsx";
@@ -22,9 +23,17 @@ interface GotTogetherProps extends PartProps {
 /** Papers, kit, stickers and crossings, ticked as they are got. */
 export function GotTogether({ page, state, countries }: GotTogetherProps) {
   const { id } = page.hire;
-  const draft = useDraft<Abroad>(`abroad.${id}`, state.abroad);
+  const draft = useGuardedDraft<Abroad>(`abroad.${id}`, { value: state.abroad, version: state.version });
   const save = useHireAct(
-    () => take(client.PUT("/api/hires/{id}/abroad", { params: { path: { id } }, body: draft.value })),
+    () =>
+      keepPart(id, () =>
+        take(
+          client.PUT("/api/hires/{id}/abroad", {
+            params: { path: { id }, query: { basedOn: draft.basedOn } },
+            body: draft.value,
+          }),
+        ),
+      ),
     draft.done,
   );
   const form = { value: draft.value, set: draft.set, error: save.error };
@@ -42,7 +51,7 @@ export function GotTogether({ page, state, countries }: GotTogetherProps) {
           <Gas {...form} />
         </>
       )}
-      <FailureNote failure={save.error} />
+      <KeptMeanwhile draft={draft} failure={save.error} />
       <KeepRow label={t("abroad.save")} save={save} draft={draft} />
     </section>
   );

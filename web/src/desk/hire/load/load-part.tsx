@@ -4,9 +4,9 @@ import { client, type Schemas } from "../../../api/client.ts";
 import { problemAt, take } from "../../../api/failure.ts";
 import { Button, NumberField } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
-import { FailureNote } from "../../failure-note.tsx";
-import { useDraft } from "../../use-draft.ts";
-import { unlessChanged } from "../unless-changed.ts";
+import { KeptMeanwhile } from "../../meanwhile/kept-meanwhile.tsx";
+import { useGuardedDraft } from "../../meanwhile/use-guarded-draft.ts";
+import { keepPart } from "../keep-part.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import { LoadAnswer } from "./load-answer.tsx";
 import { emptyLoad } from "./load-draft.ts";
@@ -20,16 +20,21 @@ type Plan = Schemas["LoadPlan"];
 /** What is carried and where; both axles against their limits as it changes; the least change that makes it legal. */
 export default function LoadPart({ page }: PartProps) {
   const { id } = page.hire;
-  const draft = useDraft<Plan>(`load.${id}`, page.load?.plan ?? emptyLoad(page));
+  const draft = useGuardedDraft<Plan>(`load.${id}`, {
+    value: page.load?.plan ?? emptyLoad(page),
+    version: page.versions.load,
+  });
   const [chosen, choose] = useState<string | null>(null);
   const answer = useLoadAnswer(page, draft.value);
   const save = useHireAct(
     (plan: Plan) =>
-      unlessChanged(
-        id,
-        draft,
-        (now) => now.load?.plan ?? emptyLoad(now),
-        () => take(client.PUT("/api/hires/{id}/load", { params: { path: { id } }, body: plan })),
+      keepPart(id, () =>
+        take(
+          client.PUT("/api/hires/{id}/load", {
+            params: { path: { id }, query: { basedOn: draft.basedOn } },
+            body: plan,
+          }),
+        ),
       ),
     draft.done,
   );
@@ -60,7 +65,7 @@ export default function LoadPart({ page }: PartProps) {
         <LoadStores {...shared} error={save.error} />
         <LoadThings {...shared} error={save.error} chosen={chosen} choose={choose} />
       </section>
-      <FailureNote failure={save.error} />
+      <KeptMeanwhile draft={draft} failure={save.error} />
       <div className="sheet-foot">
         <Button look="main" onPress={() => save.mutate(draft.value)} isPending={save.isPending}>
           {t(save.isPending ? "desk.sending" : "load.save")}

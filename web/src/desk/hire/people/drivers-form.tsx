@@ -2,12 +2,12 @@ import { client, type Schemas } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
 import { Button } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
-import { FailureNote } from "../../failure-note.tsx";
 import { KeepRow } from "../../keep-row.tsx";
+import { KeptMeanwhile } from "../../meanwhile/kept-meanwhile.tsx";
+import { useGuardedDraft } from "../../meanwhile/use-guarded-draft.ts";
 import { replaced } from "../../replaced.ts";
 import { useSignedIn } from "../../session.ts";
-import { useDraft } from "../../use-draft.ts";
-import { unlessChanged } from "../unless-changed.ts";
+import { keepPart } from "../keep-part.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import { DriverFields } from "./driver-fields.tsx";
 
@@ -32,16 +32,20 @@ const newDriver = (isMain: boolean, name: string): Driver => ({
 export function DriversForm({ page }: PartProps) {
   const { id } = page.hire;
   const { today } = useSignedIn();
-  const draft = useDraft<readonly Driver[]>(`drivers.${id}`, page.drivers);
-  const { value, set } = draft;
+  const draft = useGuardedDraft<readonly Driver[]>(`drivers.${id}`, {
+    value: page.drivers,
+    version: page.versions.drivers,
+  });
+  const { value, set, basedOn } = draft;
   const save = useHireAct(
     () =>
-      unlessChanged(
-        id,
-        draft,
-        ({ drivers }) => drivers,
-        () =>
-          take(client.PUT("/api/hires/{id}/drivers", { params: { path: { id } }, body: { drivers: value } })),
+      keepPart(id, () =>
+        take(
+          client.PUT("/api/hires/{id}/drivers", {
+            params: { path: { id }, query: { basedOn } },
+            body: { drivers: [...value] },
+          }),
+        ),
       ),
     draft.done,
   );
@@ -74,7 +78,7 @@ export function DriversForm({ page }: PartProps) {
           {t("people.addDriver")}
         </Button>
       </div>
-      <FailureNote failure={save.error} />
+      <KeptMeanwhile draft={draft} failure={save.error} />
       <KeepRow label={t("people.saveDrivers")} save={save} draft={draft} />
     </section>
   );

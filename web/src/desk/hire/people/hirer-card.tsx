@@ -6,10 +6,11 @@ import { Button, Dialog, TextField } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
 import { KeepRow } from "../../keep-row.tsx";
+import { KeptMeanwhile } from "../../meanwhile/kept-meanwhile.tsx";
+import { useGuardedDraft } from "../../meanwhile/use-guarded-draft.ts";
 import { queries } from "../../query-client.ts";
 import { useSignedIn } from "../../session.ts";
-import { useDraft } from "../../use-draft.ts";
-import { unlessChanged } from "../unless-changed.ts";
+import { keepPart } from "../keep-part.ts";
 import { type HirePageData, type PartProps, useHireAct } from "../use-hire.ts";
 
 const FIELDS = [
@@ -32,13 +33,16 @@ export function HirerCard({ page }: PartProps) {
   const { may } = useSignedIn();
   const [isErasing, setErasing] = useState(false);
   const { name } = page.customer;
-  const draft = useDraft(`customer.${id}`, fieldsOf(page));
-  const { value, set } = draft;
+  const draft = useGuardedDraft(`customer.${id}`, {
+    value: fieldsOf(page),
+    version: page.versions.customer,
+  });
+  const { value, set, basedOn } = draft;
   const save = useHireAct(() => {
     const { address: where, ...rest } = value;
     const body = where.trim() === "" ? rest : { ...rest, address: where };
-    return unlessChanged(id, draft, fieldsOf, () =>
-      take(client.PUT("/api/hires/{id}/customer", { params: { path: { id } }, body })),
+    return keepPart(id, () =>
+      take(client.PUT("/api/hires/{id}/customer", { params: { path: { id }, query: { basedOn } }, body })),
     );
   }, draft.done);
   if (name === "") return null;
@@ -68,7 +72,7 @@ export function HirerCard({ page }: PartProps) {
         error={problemAt(save.error, "address")}
         autoComplete="off"
       />
-      <FailureNote failure={save.error} shown={["name", "telephone", "email", "address"]} />
+      <KeptMeanwhile draft={draft} failure={save.error} shown={["name", "telephone", "email", "address"]} />
       <KeepRow label={t("hirerCard.keep")} save={save} draft={draft} />
       {may.includes("customer.erase") && OVER.includes(stage) && (
         <div>

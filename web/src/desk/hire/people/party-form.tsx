@@ -2,11 +2,11 @@ import { client, type Schemas } from "../../../api/client.ts";
 import { problemAt, take } from "../../../api/failure.ts";
 import { Button, ChoiceField, NumberField, TextField } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
-import { FailureNote } from "../../failure-note.tsx";
 import { KeepRow } from "../../keep-row.tsx";
+import { KeptMeanwhile } from "../../meanwhile/kept-meanwhile.tsx";
+import { useGuardedDraft } from "../../meanwhile/use-guarded-draft.ts";
 import { replaced } from "../../replaced.ts";
-import { useDraft } from "../../use-draft.ts";
-import { unlessChanged } from "../unless-changed.ts";
+import { keepPart } from "../keep-part.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 
 type Party = Schemas["Party"];
@@ -23,18 +23,17 @@ function withField(traveller: Traveller, name: Detail, value: string | number | 
 /** Everyone who travels, with what seats, belts and masses need to know. */
 export function PartyForm({ page }: PartProps) {
   const { id } = page.hire;
-  const draft = useDraft<Party>(`party.${id}`, page.party);
+  const draft = useGuardedDraft<Party>(`party.${id}`, { value: page.party, version: page.versions.party });
+  const { value, set, basedOn } = draft;
   const save = useHireAct(
     () =>
-      unlessChanged(
-        id,
-        draft,
-        ({ party }) => party,
-        () => take(client.PUT("/api/hires/{id}/party", { params: { path: { id } }, body: draft.value })),
+      keepPart(id, () =>
+        take(
+          client.PUT("/api/hires/{id}/party", { params: { path: { id }, query: { basedOn } }, body: value }),
+        ),
       ),
     draft.done,
   );
-  const { value, set } = draft;
   const setOne = (place: number, next: Traveller | null) =>
     set({
       ...value,
@@ -73,7 +72,7 @@ export function PartyForm({ page }: PartProps) {
           onChange={(n) => set({ ...value, dogs: n ?? 0 })}
         />
       </div>
-      <FailureNote failure={save.error} />
+      <KeptMeanwhile draft={draft} failure={save.error} />
       <KeepRow label={t("people.saveParty")} save={save} draft={draft} />
     </section>
   );

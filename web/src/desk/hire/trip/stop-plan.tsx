@@ -17,7 +17,9 @@ import { keptText } from "../../../parts/post-words.ts";
 import { settingText } from "../../../parts/setting-words.ts";
 import { figureText, moneyText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
+import { keepPart } from "../keep-part.ts";
 import { type HirePageData, type PartProps, useHireAct } from "../use-hire.ts";
+import { isAsAsked, isBetter } from "./better-plan.ts";
 import { ForecastStrip } from "./forecast-strip.tsx";
 import { planHere } from "./plan-here.ts";
 import { roadOf } from "./road-of-trip.ts";
@@ -65,7 +67,14 @@ function Plan({
 }: PartProps & { readonly plan: StopPlan; readonly findings: readonly Finding[] }) {
   const { id } = page.hire;
   const takeIt = useHireAct(() =>
-    take(client.PUT("/api/hires/{id}/trip", { params: { path: { id } }, body: plan.trip as Trip })),
+    keepPart(id, () =>
+      take(
+        client.PUT("/api/hires/{id}/trip", {
+          params: { path: { id }, query: { basedOn: String(page.versions.trip) } },
+          body: plan.trip as Trip,
+        }),
+      ),
+    ),
   );
   return (
     <>
@@ -116,11 +125,13 @@ function Plan({
         })}
       </p>
       <FailureNote failure={takeIt.error} />
-      <div className="sheet-foot">
-        <Button look="main" onPress={() => takeIt.mutate()} isPending={takeIt.isPending}>
-          {t(takeIt.isPending ? "desk.sending" : "plan.take")}
-        </Button>
-      </div>
+      {isBetter(plan, page.trip) && (
+        <div className="sheet-foot">
+          <Button look="main" onPress={() => takeIt.mutate()} isPending={takeIt.isPending}>
+            {t(takeIt.isPending ? "desk.sending" : "plan.take")}
+          </Button>
+        </div>
+      )}
     </>
   );
 }
@@ -146,20 +157,16 @@ function Objective({ plan }: { readonly plan: StopPlan }) {
   );
 }
 
-/** Whether the plan asks for anything else than was asked; water on the road apart. */
-function isAsAsked({ cards, trip }: StopPlan, asked: Trip | null): boolean {
-  const sets = (stops: readonly { readonly settings?: unknown }[]) =>
-    JSON.stringify(stops.map(({ settings }) => settings ?? {}));
-  return (
-    cards.every(({ added, dropped }) => added.length + dropped.length === 0) &&
-    sets(trip.stops) === sets(asked?.stops ?? [])
-  );
-}
-
 function sentenceOf(plan: StopPlan, asked: Trip | null): string {
   const { asAsked, withPlan } = plan.lastsShownPct;
   const spared = effortOf(plan.objective.asAsked) - effortOf(plan.objective.withPlan);
-  const kind = isAsAsked(plan, asked) ? "same" : withPlan <= asAsked && spared > 0 ? "spares" : "better";
+  const kind = !isBetter(plan, asked)
+    ? "none"
+    : isAsAsked(plan, asked)
+      ? "same"
+      : withPlan <= asAsked && spared > 0
+        ? "spares"
+        : "better";
   return t("plan.sentence", { kind, asAsked, withPlan, spared: money(spared) });
 }
 

@@ -4,10 +4,11 @@ import { client } from "../../../api/client.ts";
 import { problemAt, take } from "../../../api/failure.ts";
 import { Button, DateTimeField, NumberField } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
-import { FailureNote } from "../../failure-note.tsx";
+import { KeptMeanwhile } from "../../meanwhile/kept-meanwhile.tsx";
+import { type GuardedDraft, useGuardedDraft } from "../../meanwhile/use-guarded-draft.ts";
 import { replaced } from "../../replaced.ts";
 import { useSignedIn } from "../../session.ts";
-import { useDraft } from "../../use-draft.ts";
+import { keepPart } from "../keep-part.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import { PostsCard } from "./posts-card.tsx";
 import { StopEditor } from "./stop-editor.tsx";
@@ -22,9 +23,20 @@ export default function TripPart({ page }: PartProps) {
   const { id } = page.hire;
   const { depot } = useSignedIn();
   const [isOpen, setOpen] = useState(page.trip === null);
-  const draft = useDraft<Trip>(`trip.${id}`, page.trip ?? emptyTrip(page.hire, depot));
+  const draft = useGuardedDraft<Trip>(`trip.${id}`, {
+    value: page.trip ?? emptyTrip(page.hire, depot),
+    version: page.versions.trip,
+  });
   const save = useHireAct(
-    () => take(client.PUT("/api/hires/{id}/trip", { params: { path: { id } }, body: draft.value })),
+    () =>
+      keepPart(id, () =>
+        take(
+          client.PUT("/api/hires/{id}/trip", {
+            params: { path: { id }, query: { basedOn: draft.basedOn } },
+            body: draft.value,
+          }),
+        ),
+      ),
     () => {
       draft.done();
       setOpen(false);
@@ -36,12 +48,7 @@ export default function TripPart({ page }: PartProps) {
       {!draft.isDirty && <StopPlanCard page={page} />}
       {!draft.isDirty && <Explained page={page} />}
       {isOpen || draft.isDirty ? (
-        <TripForm
-          trip={draft.value}
-          set={draft.set}
-          save={save}
-          onDrop={draft.isDirty ? draft.done : undefined}
-        />
+        <TripForm draft={draft} save={save} />
       ) : (
         <section className="card row spread">
           <p>{t("trip.stopsCount", { n: page.trip?.stops.length ?? 0 })}</p>
@@ -68,13 +75,12 @@ function Explained({ page }: PartProps) {
 }
 
 interface TripFormProps {
-  readonly trip: Trip;
-  readonly set: (trip: Trip) => void;
+  readonly draft: GuardedDraft<Trip>;
   readonly save: { readonly mutate: () => void; readonly isPending: boolean; readonly error: unknown };
-  readonly onDrop: (() => void) | undefined;
 }
 
-function TripForm({ trip, set, save, onDrop }: TripFormProps) {
+function TripForm({ draft, save }: TripFormProps) {
+  const { value: trip, set } = draft;
   const setStop = (place: number, stop: Trip["stops"][number] | null) =>
     set(
       withDrives({
@@ -139,13 +145,13 @@ function TripForm({ trip, set, save, onDrop }: TripFormProps) {
         />
       </div>
       <p className="quiet">{t("trip.driveNote")}</p>
-      <FailureNote failure={error} />
+      <KeptMeanwhile draft={draft} failure={error} />
       <div className="sheet-foot">
         <Button look="main" onPress={() => save.mutate()} isPending={save.isPending}>
           {t(save.isPending ? "desk.sending" : "trip.save")}
         </Button>
-        {onDrop !== undefined && (
-          <Button look="quiet" onPress={onDrop}>
+        {draft.isDirty && (
+          <Button look="quiet" onPress={draft.done}>
             {t("desk.dropChanges")}
           </Button>
         )}

@@ -6,6 +6,7 @@ import { take } from "../../../api/failure.ts";
 import { Button, NumberField, TextField } from "../../../parts/index.ts";
 import { dateText, figureText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
+import { keepPart } from "../keep-part.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import type { Trip } from "./trip-draft.ts";
 
@@ -24,7 +25,8 @@ export function WeatherCard({ page, trip }: PartProps & { readonly trip: Trip })
     (weather: GivenWeather | null) => {
       const { weather: _, ...rest } = trip;
       const body = weather === null ? rest : { ...rest, weather };
-      return take(client.PUT("/api/hires/{id}/trip", { params: { path: { id } }, body: body as Trip }));
+      const params = { path: { id }, query: { basedOn: String(page.versions.trip) } };
+      return keepPart(id, () => take(client.PUT("/api/hires/{id}/trip", { params, body: body as Trip })));
     },
     () => setOpen(false),
   );
