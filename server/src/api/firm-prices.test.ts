@@ -66,8 +66,8 @@ describe.each(STORES)("what things are worth and repairs cost, on $kind", ({ kin
       await depot.store.terms.put({ of: "hire", validFrom: terms.validFrom, document: toJson(terms) });
     const { later, newest } = await prices();
     expect(later).toMatchObject([
-      { validFrom: "2026-09-01", isAlike: true },
-      { validFrom: "2026-12-01", isAlike: false },
+      { validFrom: "2026-09-01", like: 0 },
+      { validFrom: "2026-12-01", like: 1 },
     ]);
     const { damage } = before.tariff;
     const kit = { ...before.tariff.kit, "hookUp.leads": LEAD };

@@ -1,5 +1,6 @@
 import { composeWalkRound, listCountedThings, type Terms } from "@setfair/engine";
 import type { z } from "zod";
+import { NO_VERSION } from "../api/based-on.ts";
 import type { firmPricesSchema } from "../api/schemas/firm-prices.ts";
 import type { DatedVersion, Store } from "../store/types.ts";
 import { asDocument, type VehicleDocument } from "./documents.ts";
@@ -87,9 +88,21 @@ function sinceOf(
   return chain[lastOther + 1];
 }
 
+/** Later versions, those with the same lists under the same number; the lists of today have 0. */
+function likes(now: PriceLists, later: readonly DatedVersion[]): Answer["later"] {
+  const kinds = [now];
+  return later.map((version) => {
+    const lists = listsOf(termsOf(version));
+    const known = kinds.findIndex((each) => hasSameLists(each, lists));
+    const like = known < 0 ? kinds.push(lists) - 1 : known;
+    return { versionId: version.versionId, validFrom: version.validFrom, like };
+  });
+}
+
 /** What things are worth, what repairs cost, since when, and who changed what; with what the fleet counts and nobody has priced. */
 export async function readFirmPrices(store: Store, today: string): Promise<Answer> {
   const versions = await store.terms.versions("hire");
+  const newest = await store.terms.newest("hire");
   const holding = inForce(versions);
   const chain = holding.filter(({ validFrom }) => validFrom <= today);
   const now = chain.at(-1);
@@ -109,7 +122,8 @@ export async function readFirmPrices(store: Store, today: string): Promise<Answe
   );
   const rounds = fleet.map((description) => composeWalkRound(description, "back"));
   return {
-    newest: (await store.terms.newest("hire"))?.versionId ?? "none",
+    newest: newest?.versionId ?? NO_VERSION,
+    written: newest === null ? null : { validFrom: newest.validFrom, ...listsOf(termsOf(newest)) },
     today:
       now === undefined
         ? null
@@ -128,13 +142,10 @@ export async function readFirmPrices(store: Store, today: string): Promise<Answe
         ),
       ),
     })),
-    later: holding
-      .filter(({ validFrom }) => validFrom > today)
-      .map((version) => ({
-        versionId: version.versionId,
-        validFrom: version.validFrom,
-        isAlike: hasSameLists(lists, listsOf(termsOf(version))),
-      })),
+    later: likes(
+      lists,
+      holding.filter(({ validFrom }) => validFrom > today),
+    ),
     counted: listCountedThings(rounds, lists.kit).map((thing) => ({ ...thing })),
     fitted: [...new Set(fleet.flatMap(({ systems }) => systems.map(({ kind }) => kind)))],
     changes: versions

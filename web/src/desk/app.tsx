@@ -15,6 +15,7 @@ const EnquiryPage = lazy(() => import("./enquiry/enquiry-page.tsx"));
 const EnquiriesPage = lazy(() => import("./enquiry/enquiries-page.tsx"));
 const StockPage = lazy(() => import("./stock/stock-page.tsx"));
 const TermsPage = lazy(() => import("./terms/terms-page.tsx"));
+const PricesPage = lazy(() => import("./prices/prices-page.tsx"));
 const DepotPage = lazy(() => import("./depot/depot-page.tsx"));
 const DiaryPage = lazy(() => import("./diary/diary-page.tsx"));
 const HiresPage = lazy(() => import("./hires/hires-page.tsx"));
@@ -47,6 +48,7 @@ function Pages() {
       <Route path="/enquiries" component={EnquiriesPage} />
       <Route path="/stock" component={StockPage} />
       <Route path="/terms" component={TermsPage} />
+      <Route path="/terms/prices" component={PricesPage} />
       <Route path="/depot" component={DepotPage} />
       <Route path="/diary" component={DiaryPage} />
       <Route path="/hires" component={HiresPage} />

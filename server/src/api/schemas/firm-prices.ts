@@ -33,6 +33,8 @@ export const firmPricesSchema = named(
     newest: z.string(),
     /** the version that holds today; null where there are no hire terms yet */
     today: z.object({ versionId: idSchema, termsId: z.string(), validFrom: dateSchema }).nullable(),
+    /** the lists that were written last, and their day; null where there are no hire terms yet */
+    written: z.object({ validFrom: dateSchema, kit: kitSchema, damage: z.array(repairSchema) }).nullable(),
     kit: z.array(z.object({ id: z.string(), ...pricedSchema })),
     repairs: z.array(
       z.object({
@@ -46,8 +48,8 @@ export const firmPricesSchema = named(
         since: sinceSchema,
       }),
     ),
-    /** versions that hold from a later day on, and whether their lists are those of today */
-    later: z.array(z.object({ versionId: idSchema, validFrom: dateSchema, isAlike: z.boolean() })),
+    /** versions that hold from a later day on; those with the same lists have the same `like`, those of today 0 */
+    later: z.array(z.object({ versionId: idSchema, validFrom: dateSchema, like: z.int() })),
     /** what the walk-rounds of the fleet count, and by which name it has a value; null: nobody has entered one */
     counted: z.array(
       z.object({

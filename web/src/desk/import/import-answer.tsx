@@ -6,7 +6,8 @@ type Answer = Schemas["ImportAnswer"];
 /** Rows shown at most: the rest is counted. */
 const SHOWN = 200;
 
-function Rejected({ rejected }: Pick<Answer, "rejected">) {
+/** Rows of a file that are not taken, each with its line, column and what was expected. */
+export function Rejected({ rejected }: Pick<Answer, "rejected">) {
   return (
     <ScrollX label={t("import.rejected", { n: rejected.length })}>
       <table className="dense">

@@ -10,6 +10,7 @@ export default function MorePage() {
   const { may } = useSignedIn();
   const pages = [
     { to: "/terms", act: "terms.see", title: t("rates.title"), text: t("rates.more") },
+    { to: "/terms/prices", act: "terms.see", title: t("firmPrices.title"), text: t("firmPrices.more") },
     { to: "/depot", act: "terms.see", title: t("depot.title"), text: t("depot.more") },
     { to: "/accounts", act: "account.manage", title: t("accounts.title"), text: t("accounts.more") },
     { to: "/own", act: "day.see", title: t("accounts.own"), text: t("accounts.ownMore") },
