@@ -28,12 +28,14 @@ const isWithin = (rule: Rule, first: IsoDate, last: IsoDate) =>
   rule.validFrom <= last && (rule.validTo === undefined || rule.validTo >= first);
 
 /**
- * The days of a span from which rules are to be read anew: its first day, and each later one on which a rule whose
- * id begins with `prefix` begins to hold or holds no more. What is lawful on each of them is lawful throughout.
+ * The days of a span from which rules are to be read anew: its first day, and each later one on which a rule of this
+ * id (with a dot at its end, of any id that begins so) begins to hold or holds no more. What is lawful on each of
+ * them is lawful throughout.
  */
-export function daysOfChange(prefix: string, first: IsoDate, last: IsoDate): readonly IsoDate[] {
+export function daysOfChange(id: string, first: IsoDate, last: IsoDate): readonly IsoDate[] {
+  const isMeant = (rule: Rule) => (id.endsWith(".") ? rule.id.startsWith(id) : rule.id === id);
   const edges = rulesInForce()
-    .rules.filter((rule) => rule.id.startsWith(prefix) && rule.off === undefined)
+    .rules.filter((rule) => isMeant(rule) && rule.off === undefined)
     .flatMap(({ validFrom, validTo }) =>
       validTo === undefined ? [validFrom] : [validFrom, addDays(validTo, 1)],
     );

@@ -29,9 +29,14 @@ const doubt = (line: CardLine, words: Words): string => {
   const said = [
     ...(line.unsettled ? [words.t("abroad.unsettled")] : []),
     ...(line.fromMemory ? [words.t("abroad.fromMemory")] : []),
+    ...(line.changesOn === null ? [] : [words.t("abroad.changesOn", { on: words.dateText(line.changesOn) })]),
   ];
   return said.length === 0 ? "" : ` (${said.join("; ")})`;
 };
+
+/** The doubt, and what the rule says besides. */
+const besides = (line: CardLine, words: Words): string =>
+  doubt(line, words) + (line.note === null ? "" : ` – ${line.note}`);
 
 function country(card: CountryCard, words: Words): Content[] {
   const rows: (readonly [string, string])[] = [
@@ -39,7 +44,7 @@ function country(card: CountryCard, words: Words): Content[] {
       (line) =>
         [
           words.t("country.thing", { thing: line.thing }),
-          words.t("country.kit.value", { value: line.value }) + doubt(line, words),
+          words.t("country.kit.value", { value: line.value }) + besides(line, words),
         ] as const,
     ),
     ...named("abroad.zones", "country.zone", card.zone === null ? [] : [card.zone], words),
@@ -51,12 +56,17 @@ function country(card: CountryCard, words: Words): Content[] {
           [
             words.t("abroad.filler"),
             card.lpgFiller.adaptors.map((adaptor) => words.t("country.adaptor", { adaptor })).join(", ") +
-              doubt(card.lpgFiller, words),
+              besides(card.lpgFiller, words),
           ] as const,
         ]),
     ...(card.alcohol === null ? [] : [[words.t("abroad.alcohol"), alcohol(card.alcohol, words)] as const]),
   ];
-  return [heading(words.t("country.name", { country: card.country })), limits(card, words), facts(rows)];
+  return [
+    heading(words.t("country.name", { country: card.country })),
+    limits(card, words),
+    ...notesOnLimits(card, words),
+    facts(rows),
+  ];
 }
 
 const named = (
@@ -64,7 +74,8 @@ const named = (
   text: "country.zone" | "country.toll" | "country.night",
   lines: readonly CardLine[],
   words: Words,
-) => lines.map((line) => [words.t(name), words.t(text, { value: line.value }) + doubt(line, words)] as const);
+) =>
+  lines.map((line) => [words.t(name), words.t(text, { value: line.value }) + besides(line, words)] as const);
 
 const limits = (card: CountryCard, words: Words): Content =>
   card.speeds.length === 0
@@ -75,7 +86,15 @@ const limits = (card: CountryCard, words: Words): Content =>
         { widths: card.speeds.map(() => "*" as const) },
       );
 
-const alcohol = ({ limit, novice }: NonNullable<CountryCard["alcohol"]>, words: Words): string =>
-  novice === null
-    ? words.figureText(limit)
-    : `${words.figureText(limit)}, ${words.t("abroad.novice")} ${words.figureText(novice)}`;
+/** What the limits of single roads say besides, under their table. */
+function notesOnLimits(card: CountryCard, words: Words): Content[] {
+  const said = card.speeds.flatMap(({ road, line: { note } }) =>
+    note === null ? [] : [`${words.t("country.road", { road })}: ${note}`],
+  );
+  return said.length === 0 ? [] : [{ ul: said.map((text) => ({ text, style: "quiet" })) }];
+}
+
+function alcohol({ limit, novice, line }: NonNullable<CountryCard["alcohol"]>, words: Words): string {
+  const newDrivers = novice === null ? "" : `, ${words.t("abroad.novice")} ${words.figureText(novice)}`;
+  return words.figureText(limit) + newDrivers + besides(line, words);
+}

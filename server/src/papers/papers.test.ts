@@ -61,6 +61,8 @@ describe("the papers of a hire", () => {
     expect(paper).toContain("France");
     expect(paper).toMatch(/130 km\/h/);
     expect(paper).toContain("not settled");
+    expect(paper).toContain("outside town: 90 in some départements");
+    expect(paper).toContain("0.5 in Scotland");
     expect(paper).toContain("Where these rules come from");
   });
 
@@ -71,6 +73,8 @@ describe("the papers of a hire", () => {
     expect(guide.countries.map(({ card }: { card: object }) => card)).toEqual(desk.countries.cards);
     const france = guide.countries.find(({ card }: { card: { country: string } }) => card.country === "FR");
     expect(france.card.alcohol.limit).toMatchObject({ value: 0.5, unit: "g/L" });
+    const home = guide.countries.find(({ card }: { card: { country: string } }) => card.country === "GB");
+    expect(home.card.alcohol.line.note).toContain("0.5 in Scotland");
     expect(france.sources.length).toBeGreaterThan(1);
     for (const source of france.sources) expect(source).toMatch(/(read|noted) \d{4}-\d\d-\d\d/);
   });

@@ -39,12 +39,21 @@ export function CountryLines({ card, figure }: CountryLinesProps) {
   );
 }
 
-function Doubt({ line }: { readonly line: CardLine }) {
+/** What is in doubt of a line, when it changes, and what the rule says besides; less of it in a guide kept from before. */
+function Doubt({ line }: { readonly line: CardLine | undefined }) {
+  if (line === undefined) return null;
+  const changesOn = line.changesOn ?? null;
   const said = [
     ...(line.unsettled ? [t("abroad.unsettled")] : []),
     ...(line.fromMemory ? [t("abroad.fromMemory")] : []),
+    ...(changesOn === null ? [] : [t("abroad.changesOn", { on: changesOn })]),
   ];
-  return said.length === 0 ? null : <em className="country-doubt">({said.join("; ")})</em>;
+  return (
+    <>
+      {said.length > 0 && <em className="country-doubt">({said.join("; ")})</em>}
+      {(line.note ?? null) !== null && <small className="country-note">{line.note}</small>}
+    </>
+  );
 }
 
 interface LineProps {
@@ -103,7 +112,7 @@ function Kit({ card }: { readonly card: CountryCard }) {
 
 function Alcohol({ card, figure }: CountryLinesProps) {
   if (card.alcohol === null) return null;
-  const { limit, novice } = card.alcohol;
+  const { limit, novice, line } = card.alcohol;
   return (
     <div>
       <dt>{t("abroad.alcohol")}</dt>
@@ -113,7 +122,8 @@ function Alcohol({ card, figure }: CountryLinesProps) {
           <>
             , {t("abroad.novice")} {figure(novice, t("abroad.novice"))}
           </>
-        )}
+        )}{" "}
+        <Doubt line={line} />
       </dd>
     </div>
   );

@@ -46,6 +46,10 @@ export interface CardLine {
   readonly unsettled: boolean;
   /** from memory: to be checked before travel */
   readonly fromMemory: boolean;
+  /** what the rule says besides: where it is otherwise, from which sizes, by which paper */
+  readonly note: string | null;
+  /** day of the stay from which the rule is another, begins or is gone; null where it holds throughout */
+  readonly changesOn: string | null;
 }
 export interface CountryCard {
   readonly country: string;
@@ -62,7 +66,11 @@ export interface CountryCard {
   /** adaptors for a refillable vehicle; null where none is fitted */
   readonly lpgFiller: (CardLine & { readonly adaptors: readonly string[] }) | null;
   /** g of alcohol in a litre of blood */
-  readonly alcohol: { readonly limit: Figure; readonly novice: Figure | null } | null;
+  readonly alcohol: {
+    readonly limit: Figure;
+    readonly novice: Figure | null;
+    readonly line: CardLine;
+  } | null;
 }
 /** Something to get before the hire, and by when. */
 export interface AbroadTask {

@@ -101,14 +101,16 @@ function kit(cards: readonly CountryCard[]): Finding[] {
 function toGet(input: CountriesInput, card: CountryCard): AbroadTask[] {
   const facts = caseFacts(input);
   const rules: readonly Rule[] = ["zone", "toll"].flatMap((topic) =>
-    countryRules(topic, card.country, card.enter, facts),
+    countryRules(topic, card.country, card, facts),
   );
-  const kitToGet = countryRules("kit", card.country, card.enter, facts).filter(
+  const kitToGet = countryRules("kit", card.country, card, facts).filter(
     ({ leadDays, value }) => leadDays !== undefined && value === "required",
   );
   return [...rules.filter(({ value }) => TO_GET.includes(String(value))), ...kitToGet].map((rule) => {
     const leadDays = rule.leadDays ?? 0;
-    const doBy: IsoDate = addDays(card.enter, -leadDays);
+    // a rule that begins during the stay is met from its first day on
+    const from = [rule.validFrom, card.enter].sort()[1] ?? card.enter;
+    const doBy: IsoDate = addDays(from, -leadDays);
     const done = input.got.includes(rule.id);
     return {
       ruleId: rule.id,

@@ -3,17 +3,24 @@ import type { IsoDate } from "../../base/time.ts";
 import { COUNTRIES_KNOWN } from "../../rules/country-rules.ts";
 import type { Rule } from "../../rules/rule.ts";
 import { type CaseFacts, ruleApplies } from "../../rules/rule-applies.ts";
-import { ruleAt } from "../../rules/rule-at.ts";
+import { daysOfChange, rulesDuring } from "../../rules/rule-at.ts";
 import { rulesInForce } from "../../rules/rule-book.ts";
 import { specsOf } from "../../vehicle/specs-of.ts";
 import type { CardLine, CountriesInput, CountryCard } from "./abroad-types.ts";
 import { ROADS } from "./abroad-types.ts";
 
-const line = (rule: Rule): CardLine => ({
+interface Stay {
+  readonly enter: IsoDate;
+  readonly leave: IsoDate;
+}
+
+const line = (rule: Rule, { enter, leave }: Stay): CardLine => ({
   ruleId: rule.id,
   value: String(rule.value),
   unsettled: rule.unsettled !== undefined,
   fromMemory: rule.confidence === "memory",
+  note: rule.note ?? null,
+  changesOn: daysOfChange(rule.id, enter, leave)[1] ?? null,
 });
 
 const toFigure = (rule: Rule) =>
@@ -40,8 +47,32 @@ export function caseFacts(input: CountriesInput): CaseFacts {
   };
 }
 
-/** The rules of a topic in a country that hold on a day for this vehicle. */
-export function countryRules(topic: string, country: string, on: IsoDate, facts: CaseFacts): readonly Rule[] {
+/** Values of which the earlier asks for more. */
+const STRICTEST_FIRST = [
+  "required",
+  "certificate",
+  "sticker",
+  "register",
+  "buyBefore",
+  "forbidden",
+  "advised",
+];
+
+/** Of versions that hold one after the other, the one that asks for most: a lower figure, or more to have or to get. */
+function strictest(versions: readonly Rule[]): Rule | undefined {
+  const rank = ({ value }: Rule) => {
+    if (typeof value === "number") return value;
+    const at = STRICTEST_FIRST.indexOf(String(value));
+    return at === -1 ? STRICTEST_FIRST.length : at;
+  };
+  return [...versions].sort((a, b) => rank(a) - rank(b))[0];
+}
+
+/**
+ * The rules of a topic in a country for this vehicle, for the days of a stay. Of a rule that changes meanwhile the
+ * stricter version: a limit that is kept throughout, a thing that is aboard throughout.
+ */
+export function countryRules(topic: string, country: string, stay: Stay, facts: CaseFacts): readonly Rule[] {
   const prefix = `${topic}.${country.toLowerCase()}`;
   const ids = new Set(
     rulesInForce()
@@ -49,8 +80,8 @@ export function countryRules(topic: string, country: string, on: IsoDate, facts:
       .map(({ id }) => id),
   );
   return [...ids].flatMap((id) => {
-    const rule = ruleAt(id, on);
-    return rule !== undefined && ruleApplies(rule.when, facts) ? [rule] : [];
+    const during = rulesDuring(id, stay.enter, stay.leave);
+    return strictest(during.filter(({ when }) => ruleApplies(when, facts))) ?? [];
   });
 }
 
@@ -58,7 +89,7 @@ export function countryRules(topic: string, country: string, on: IsoDate, facts:
 export function countryCard(input: CountriesInput, stay: CountriesInput["route"][number]): CountryCard {
   const facts = caseFacts(input);
   const { country, enter, leave } = stay;
-  const rules = (topic: string) => countryRules(topic, country, enter, facts);
+  const rules = (topic: string) => countryRules(topic, country, stay, facts);
   const one = (topic: string) => rules(topic)[0] ?? null;
   const [zone, night, filler] = [one("zone"), one("night"), one("lpgFiller")];
   return {
@@ -66,39 +97,43 @@ export function countryCard(input: CountriesInput, stay: CountriesInput["route"]
     enter,
     leave,
     known: COUNTRIES_KNOWN.includes(country),
-    speeds: speeds(rules("speed")),
-    kit: rules("kit").map((rule) => kitLine(rule, input)),
-    zone: zone === null ? null : line(zone),
-    tolls: rules("toll").map(line),
-    night: night === null ? null : line(night),
+    speeds: speeds(rules("speed"), stay),
+    kit: rules("kit").map((rule) => kitLine(rule, input, stay)),
+    zone: zone === null ? null : line(zone, stay),
+    tolls: rules("toll").map((rule) => line(rule, stay)),
+    night: night === null ? null : line(night, stay),
     lpgFiller:
       filler === null || !isRefillable(input)
         ? null
-        : { ...line(filler), adaptors: String(filler.value).split(",") },
-    alcohol: alcohol(rules("alcohol")),
+        : { ...line(filler, stay), adaptors: String(filler.value).split(",") },
+    alcohol: alcohol(rules("alcohol"), stay),
   };
 }
 
 /** A rule for a case (above a mass, a category) goes before the one for all. */
-function speeds(rules: readonly Rule[]): CountryCard["speeds"] {
+function speeds(rules: readonly Rule[], stay: Stay): CountryCard["speeds"] {
   return ROADS.flatMap((road) => {
     const all = rules.filter(({ id }) => id.endsWith(`.${road}`));
     const rule = all.find(({ when }) => when !== undefined) ?? all[0];
-    return rule === undefined ? [] : [{ road, limit: toFigure(rule), line: line(rule) }];
+    return rule === undefined ? [] : [{ road, limit: toFigure(rule), line: line(rule, stay) }];
   });
 }
 
-function kitLine(rule: Rule, input: CountriesInput): CountryCard["kit"][number] {
+function kitLine(rule: Rule, input: CountriesInput, stay: Stay): CountryCard["kit"][number] {
   const thing = rule.id.split(".")[2] ?? "";
-  return { ...line(rule), thing, aboard: input.kitAboard.includes(thing) };
+  return { ...line(rule, stay), thing, aboard: input.kitAboard.includes(thing) };
 }
 
-function alcohol(rules: readonly Rule[]): CountryCard["alcohol"] {
+function alcohol(rules: readonly Rule[], stay: Stay): CountryCard["alcohol"] {
   const by = (end: string) => rules.find(({ id }) => id.endsWith(end));
   const [limit, novice] = [by(".limit"), by(".novice")];
   return limit === undefined
     ? null
-    : { limit: toFigure(limit), novice: novice === undefined ? null : toFigure(novice) };
+    : {
+        limit: toFigure(limit),
+        novice: novice === undefined ? null : toFigure(novice),
+        line: line(limit, stay),
+      };
 }
 
 /** Whether gas is filled at a pump, so that adaptors are needed. */

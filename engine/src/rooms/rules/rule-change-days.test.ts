@@ -4,6 +4,7 @@ import { daysOfChange, RULES, rulesDuring } from "../../rules/rule-at.ts";
 import { composeRuleBook, withRules } from "../../rules/rule-book.ts";
 import { panelVan } from "../../vehicle/test-vehicles.ts";
 import type { Driver } from "../situation.ts";
+import { checkCountries } from "./check-countries.ts";
 import { checkLicence } from "./check-licence.ts";
 
 /** A depot's own version of a shipped rule, for the days it names. */
@@ -90,5 +91,62 @@ describe("a rule that changes during a hire", () => {
     expect(codes(light(4251, "hydrogen"))).toContain("licence.tooYoung");
     expect(codes(light(4251, "electric"))).toContain("licence.tooYoung");
     expect(codes(light(3501, "diesel"))).toContain("licence.tooYoung");
+  });
+});
+
+describe("a country's rule that changes during the stay", () => {
+  const stay = (country: string, enter: string, leave: string, got: string[] = []) =>
+    checkCountries({
+      vehicle: panelVan(),
+      home: "GB",
+      route: [{ country, enter, leave }],
+      today: "2027-01-10",
+      papers: { originalDocument: true },
+      kitAboard: ["vest", "twoTriangles", "ukSticker", "beamDeflectors"],
+      got,
+      overhang: false,
+    });
+  const withOwn = <T>(changes: Parameters<typeof composeRuleBook>[1], work: () => T) =>
+    withRules(composeRuleBook("own", changes), work);
+  const card = (answer: ReturnType<typeof stay>) => answer.result.cards[0]!;
+
+  it("has the lower limit of both on the card, with the day; a stay that ends before has the old one and no day", () => {
+    const lower = [ownRule("speed.es.rural", { value: 80, validFrom: "2027-03-01" })];
+    const rural = (leave: string) =>
+      withOwn(lower, () => card(stay("ES", "2027-02-20", leave)).speeds.find(({ road }) => road === "rural"));
+    expect(rural("2027-03-01")).toMatchObject({ limit: { value: 80 }, line: { changesOn: "2027-03-01" } });
+    expect(rural("2027-02-28")).toMatchObject({ limit: { value: 90 }, line: { changesOn: null } });
+    const higher = [ownRule("speed.es.rural", { value: 100, validFrom: "2027-03-01" })];
+    const kept = withOwn(higher, () => card(stay("ES", "2027-02-20", "2027-03-05")).speeds);
+    expect(kept.find(({ road }) => road === "rural")?.limit.value).toBe(90);
+  });
+
+  it("has the lower limit of alcohol, and says what the rule says of parts of the country", () => {
+    const own = [ownRule("alcohol.es.limit", { value: 0.2, validFrom: "2027-03-01" })];
+    expect(withOwn(own, () => card(stay("ES", "2027-02-20", "2027-03-05")).alcohol)).toMatchObject({
+      limit: { value: 0.2 },
+      line: { changesOn: "2027-03-01" },
+    });
+    expect(card(stay("GB", "2027-02-20", "2027-03-05")).alcohol?.line.note).toMatch(/0\.5 in Scotland/);
+  });
+
+  it("wants aboard what becomes compulsory on its last day, and asks for it from that day back", () => {
+    const bulbs = [ownRule("kit.es.spareBulbs", { value: "required", leadDays: 5, validFrom: "2027-03-01" })];
+    const answer = (leave: string) => withOwn(bulbs, () => stay("ES", "2027-02-20", leave, ["zone.es"]));
+    const codes = (leave: string) => answer(leave).findings.map(({ about }) => about);
+    expect(codes("2027-03-01")).toContain("spareBulbs");
+    expect(codes("2027-02-28")).not.toContain("spareBulbs");
+    expect(
+      answer("2027-03-01").result.tasks.find(({ ruleId }) => ruleId === "kit.es.spareBulbs"),
+    ).toMatchObject({
+      doBy: "2027-02-24",
+    });
+  });
+
+  it("no longer asks for what lapsed before the border", () => {
+    const gone = [ownRule("zone.es", { value: "none", validFrom: "2027-02-20" })];
+    const tasks = (enter: string) => withOwn(gone, () => stay("ES", enter, "2027-03-05").result.tasks);
+    expect(tasks("2027-02-19").map(({ ruleId }) => ruleId)).toEqual(["zone.es"]);
+    expect(tasks("2027-02-20")).toEqual([]);
   });
 });
