@@ -114,6 +114,15 @@ describe("out against back", () => {
     expect(compare([mark(0.4)], [mark(0.4, { view: "offside" })]).differences).toHaveLength(1);
   });
 
+  it("what was counted on one of the two rounds only is no difference, and what was counted on both is by how many are short", () => {
+    expect(compare([count(3)], []).differences).toEqual([]);
+    expect(compare([], [count(2)]).differences).toEqual([]);
+    expect(compare([count(3)], [count(3)]).differences).toEqual([]);
+    expect(compare([count(2)], [count(1)]).differences).toMatchObject([
+      { id: "count:keys.count", expected: 2, counted: 1, short: 1 },
+    ]);
+  });
+
   it("two differing readings of one thing are a question, and are not compared", () => {
     const [one, two] = [reading(0.75), reading(0.5)];
     const answer = compareCondition([reading(1)], [one, two], round);

@@ -57,6 +57,20 @@ describe("things that travel", () => {
     expect(ask({ holds, hireId: "b" }).result.seats).toEqual([[{ itemId: "rack2", count: 1 }]]);
   });
 
+  it("of a thing that is counted one may follow another on the same hour: the two are never out together", () => {
+    const items: readonly StockItem[] = [{ id: "chairs", kind: "chair", name: "Chairs", count: 2 }];
+    const one = (hireId: string, from: number, to: number): StockHold => hold("chairs", hireId, from, to);
+    const seats = (...holds: readonly StockHold[]) =>
+      ask({
+        items,
+        holds: [...holds],
+        asks: [{ kind: "chair", count: 1 }],
+        turnaroundMinutes: 0,
+      }).result.seats[0];
+    expect(seats(one("a", 8, 12), one("b", 12, 20))).toEqual([{ itemId: "chairs", count: 1 }]);
+    expect(seats(one("a", 8, 13), one("b", 12, 20))).toEqual([]);
+  });
+
   it("a seat that goes out of date before the end of the hire is not used; the one that does so first goes first", () => {
     const items = [
       {
