@@ -205,6 +205,11 @@ describe("what is decided of an enquiry, why, and what is offered instead", () =
     await depot.store.vehicles.put({ of: "wl4", validFrom: "2027-01-01", document: toJson(summer) });
     const refused = codesOf(await gateOf(id, "season"), "refuse", "unchecked");
     expect(refused).toEqual(["AT", "DE", "FR"].map((country) => `season.winterTyres ${country}`));
+    // chains seen aboard are enough where the rule says so, and only there
+    await say(id, { kitAboard: ["snowChains"] });
+    expect(codesOf(await gateOf(id, "season"), "refuse", "unchecked")).toEqual(
+      ["AT", "DE"].map((country) => `season.winterTyres ${country}`),
+    );
   });
 
   it("a retired pair through the tunnel to Spain and Portugal in March: another driver, then the gauge, adaptors and a hold taken anew", async () => {

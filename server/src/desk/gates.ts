@@ -12,7 +12,7 @@ import {
   type TripForecast,
   withRules,
 } from "@setfair/engine";
-import { abroadOf, countryFindings, crossingFindings } from "./abroad.ts";
+import { abroadOf, countryFindings, crossingFindings, routeOf } from "./abroad.ts";
 import { fleetVehicle } from "./fleet.ts";
 import { driversOf, type HireData, partOf } from "./hire-data.ts";
 import { moneyFindings, signatureFindings } from "./paper-gates.ts";
@@ -109,6 +109,8 @@ function season(data: HireData, forecast: RoomAnswer<TripForecast> | null): Look
     from: data.from,
     to: data.to,
     countries: [...countriesOf(data)],
+    stays: [...(routeOf(data) ?? [])],
+    snowChains: abroadOf(data).kitAboard.includes("snowChains"),
     ...(coldest.length === 0 ? {} : { coldestNightC: Math.max(-50, Math.min(40, ...coldest)) }),
   });
   return [...answer.findings, ...forecast.findings.filter(({ gate }) => gate === "season")];

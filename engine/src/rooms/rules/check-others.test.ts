@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { RULES } from "../../rules/rule-at.ts";
+import { composeRuleBook, withRules } from "../../rules/rule-book.ts";
 import { overcab, panelVan } from "../../vehicle/test-vehicles.ts";
 import type { Driver, Party } from "../situation.ts";
 import { checkInsurance } from "./check-insurance.ts";
@@ -168,6 +170,21 @@ describe("the season gate", () => {
     expect(codes("winter")).toEqual([]);
   });
 
+  it("looks at the days in each country: out of Austria before November, into it in April", () => {
+    const stay = (country: string, enter: string, leave: string) => ({ country, enter, leave });
+    const codes = (stays: ReturnType<typeof stay>[], from: string, to: string) =>
+      ask(["GB", "AT"], from, to, { vehicle: worn("summer"), coldestNightC: 5, stays }).findings.map(
+        ({ code }) => code,
+      );
+    const autumn = (leave: string) => codes([stay("AT", "2026-10-20", leave)], "2026-10-15", "2026-11-20");
+    expect(autumn("2026-10-31")).toEqual([]);
+    expect(autumn("2026-11-01")).toEqual(["season.winterTyres"]);
+    const spring = (enter: string) => codes([stay("AT", enter, "2027-05-01")], "2027-04-01", "2027-05-05");
+    expect(spring("2027-04-15")).toEqual(["season.winterTyres"]);
+    expect(spring("2027-04-16")).toEqual([]);
+    expect(codes([], "2026-10-15", "2026-11-20")).toEqual(["season.winterTyres"]);
+  });
+
   it("takes chains aboard for Italy and the French mountains", () => {
     expect(
       ask(["IT"], "2026-02-09", "2026-02-16", { vehicle: worn("summer"), snowChains: true, coldestNightC: 5 })
@@ -182,6 +199,22 @@ describe("the season gate", () => {
     expect(ask(["GB"], "2026-12-09", "2026-12-16").findings).toMatchObject([
       { code: "season.frostPossible", severity: "note" },
     ]);
+  });
+
+  it("a span that the depot read anew holds from its own day on", () => {
+    const rule = RULES.find(({ id }) => id === "season.at.winterTyres")!;
+    const book = (validFrom: string) =>
+      composeRuleBook("own", [
+        { kind: "correct", rule: { ...rule, value: "12-01/03-31", validFrom, source: "read by the depot" } },
+      ]);
+    const codes = (validFrom: string) =>
+      withRules(book(validFrom), () =>
+        ask(["AT"], "2026-11-05", "2026-11-20", { vehicle: worn("summer"), coldestNightC: 5 }).findings.map(
+          ({ code }) => code,
+        ),
+      );
+    expect(codes("2026-11-05")).toEqual([]);
+    expect(codes("2026-11-06")).toEqual(["season.winterTyres"]);
   });
 
   it("a span across the new year holds both ends and nothing in summer", () => {

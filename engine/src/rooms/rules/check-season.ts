@@ -2,7 +2,7 @@ import { figure } from "../../base/figure.ts";
 import type { Finding } from "../../base/finding.ts";
 import { type IsoDate, Temporal } from "../../base/time.ts";
 import type { Rule } from "../../rules/rule.ts";
-import { ruleAt } from "../../rules/rule-at.ts";
+import { rulesDuring } from "../../rules/rule-at.ts";
 import { rulesInForce } from "../../rules/rule-book.ts";
 import { specsOf } from "../../vehicle/specs-of.ts";
 import { makeFinding } from "../make-finding.ts";
@@ -19,14 +19,11 @@ export const checkSeason: CheckSeason = (input) => {
   const winterIds = rulesInForce()
     .rules.filter(({ id, country }) => id.includes(".winterTyres") && input.countries.includes(country))
     .map(({ id }) => id);
-  const winterRules = [...new Set(winterIds)]
-    .map((id) => ruleAt(id, first))
-    .filter((rule): rule is Rule => rule !== undefined && spanMeets(String(rule.value), first, last));
-  const frostSpan = ruleAt("season.gb.frost", first);
+  const winterRules = [...new Set(winterIds)].flatMap((id) => winterRule(input, id) ?? []);
   const cold = input.coldestNightC;
   const frost =
     cold === undefined
-      ? frostSpan !== undefined && spanMeets(String(frostSpan.value), first, last)
+      ? rulesDuring("season.gb.frost", first, last).some((rule) => spanOfRuleMeets(rule, first, last))
       : cold <= FROST_C;
   const findings = [
     ...winterRules.flatMap((rule) => tyres(input, rule)),
@@ -35,6 +32,24 @@ export const checkSeason: CheckSeason = (input) => {
   ];
   return { result: { winter: winterRules.length > 0, frost }, findings };
 };
+
+/** The version of a winter rule that meets a day on which the vehicle is in its country; undefined where none does. */
+function winterRule(input: SeasonInput, id: string): Rule | undefined {
+  const whole = { enter: input.from.slice(0, 10), leave: input.to.slice(0, 10) };
+  return rulesDuring(id, whole.enter, whole.leave).find((rule) => {
+    const stays = input.stays?.filter(({ country }) => country === rule.country) ?? [];
+    return (stays.length === 0 ? [whole] : stays).some(({ enter, leave }) =>
+      spanOfRuleMeets(rule, enter, leave),
+    );
+  });
+}
+
+/** The span of a rule on those days alone on which the rule itself holds. */
+function spanOfRuleMeets({ value, validFrom, validTo }: Rule, enter: IsoDate, leave: IsoDate): boolean {
+  const [, first = enter] = [enter, validFrom].sort();
+  const [last = leave] = [leave, validTo ?? leave].sort();
+  return spanMeets(String(value), first, last);
+}
 
 /** Whether any day from `first` to `last` lies in a yearly span `MM-DD/MM-DD`, ends included; it may cross the new year. */
 export function spanMeets(span: string, first: IsoDate, last: IsoDate): boolean {

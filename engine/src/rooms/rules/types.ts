@@ -107,6 +107,10 @@ export const seasonInputSchema = z.strictObject({
   from: isoLocalSchema,
   to: isoLocalSchema,
   countries: z.array(country),
+  /** first and last day in each country, as far as known; a country without one is taken for the whole hire */
+  stays: z.optional(
+    z.array(z.strictObject({ country, enter: isoDateSchema, leave: isoDateSchema })).check(z.maxLength(60)),
+  ),
   /** coldest night expected on the trip, °C; not known where left out */
   coldestNightC: z.optional(z.number().check(z.minimum(-50), z.maximum(40))),
   /** what the vehicle wears and carries for this hire, as somebody saw it */

@@ -142,7 +142,8 @@ function Kit({
   home,
 }: AbroadFormProps & { readonly countries: CountriesResult; readonly home: string }) {
   const abroad = countries.cards.filter(({ country }) => country !== home);
-  const things = new Set(abroad.flatMap(({ kit }) => kit.map(({ thing }) => thing)));
+  // chains are no country's kit all year; the season's rules ask for them or for winter tyres
+  const things = new Set([...abroad.flatMap(({ kit }) => kit.map(({ thing }) => thing)), "snowChains"]);
   const adaptors = new Set(abroad.flatMap(({ lpgFiller }) => lpgFiller?.adaptors ?? []));
   const tick = (id: string, words: string) => (
     <TickField
