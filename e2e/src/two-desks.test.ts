@@ -63,7 +63,7 @@ test("a trip that two desks change at once is put together by the second, place 
     await page.getByRole("button", { name: "Change the trip" }).click();
   }
   // both begin from the same; each changes one drive of their own, and both the way back
-  await typeNumber(stopsOf(desk).getByRole("group").first(), "Drive to here", 77);
+  await typeNumber(stopsOf(desk), "Drive to here", 77);
   await typeNumber(stopsOf(desk), "Drive home", 60);
   await typeNumber(stopsOf(other), "Drive home", 61);
   await typeNumber(stopsOf(other), "Time home", 88);
