@@ -4304,6 +4304,7 @@ export interface components {
             readonly counted: readonly {
                 readonly checkId: string;
                 readonly systemKind: string;
+                readonly charge: string | null;
                 readonly vehicles: number;
                 readonly pricedBy: string | null;
             }[];
@@ -4776,9 +4777,25 @@ export interface components {
             readonly added: number;
             readonly head: string | null;
         };
+        readonly RecordsLeftOutInput: {
+            readonly before: {
+                readonly seq: number;
+                readonly hash: string;
+            } | null;
+            readonly links: readonly {
+                readonly seq: number;
+                /** Format: uuid */
+                readonly recordId: string;
+                readonly recordHash: string;
+                /** Format: date-time */
+                readonly at: string;
+            }[];
+            readonly head: string | null;
+        };
         readonly RecordExportInput: {
             readonly records: readonly components["schemas"]["RecordInput"][];
             readonly receipts: readonly components["schemas"]["ReceiptInput"][];
+            readonly leftOut: components["schemas"]["RecordsLeftOutInput"];
         } & {
             readonly [key: string]: unknown;
         };
@@ -7568,6 +7585,7 @@ export interface components {
             readonly counted: readonly {
                 readonly checkId: string;
                 readonly systemKind: string;
+                readonly charge: string | null;
                 readonly vehicles: number;
                 readonly pricedBy: string | null;
             }[];
@@ -8040,9 +8058,25 @@ export interface components {
             readonly added: number;
             readonly head: string | null;
         };
+        readonly RecordsLeftOut: {
+            readonly before: {
+                readonly seq: number;
+                readonly hash: string;
+            } | null;
+            readonly links: readonly {
+                readonly seq: number;
+                /** Format: uuid */
+                readonly recordId: string;
+                readonly recordHash: string;
+                /** Format: date-time */
+                readonly at: string;
+            }[];
+            readonly head: string | null;
+        };
         readonly RecordExport: {
             readonly records: readonly components["schemas"]["Record"][];
             readonly receipts: readonly components["schemas"]["Receipt"][];
+            readonly leftOut: components["schemas"]["RecordsLeftOut"];
         } & {
             readonly [key: string]: unknown;
         };

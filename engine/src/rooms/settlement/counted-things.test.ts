@@ -18,6 +18,7 @@ describe("what walk-rounds count and a settlement could charge", () => {
     expect(found).toContainEqual({
       checkId: "hookUp.leads",
       systemKind: "hookUp",
+      charge: "missingItem",
       vehicles: 2,
       pricedBy: null,
     });

@@ -55,6 +55,7 @@ export const firmPricesSchema = named(
       z.object({
         checkId: z.string(),
         systemKind: z.string(),
+        charge: z.string().nullable(),
         vehicles: z.int(),
         pricedBy: z.string().nullable(),
       }),

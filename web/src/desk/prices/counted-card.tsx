@@ -12,40 +12,33 @@ export function CountedCard({
 }: PieceProps & { readonly onAsk: (id: string) => void }) {
   const priced = new Set(value.kit.map(({ id }) => id));
   const open = now.counted.filter(
-    ({ checkId, systemKind, pricedBy }) =>
-      !priced.has(checkId) && !priced.has(systemKind) && !(pricedBy !== null && priced.has(pricedBy)),
+    ({ checkId, systemKind, charge }) => ![checkId, systemKind, charge ?? ""].some((id) => priced.has(id)),
   );
-  if (now.counted.length === 0) return null;
+  if (open.length === 0) return null;
   return (
     <section className="card stack-tight" aria-labelledby="counted-title">
       <h2 id="counted-title">{t("firmPrices.counted.title")}</h2>
-      {open.length === 0 ? (
-        <p>{t("firmPrices.counted.all")}</p>
-      ) : (
-        <>
-          <p>{t("firmPrices.counted.lead", { n: open.length })}</p>
-          <ul>
-            {open.map(({ checkId, vehicles }) => (
-              <li key={checkId} className="price-line">
-                <span>
-                  <strong>{thingName(checkId)}</strong>{" "}
-                  <span className="quiet">{t("firmPrices.counted.on", { n: vehicles })}</span>
-                </span>
-                <span>{t("firmPrices.none")}</span>
-                {mayWrite && (
-                  <Button
-                    look="quiet"
-                    onPress={() => onAsk(checkId)}
-                    aria-label={t("firmPrices.enterFor", { name: thingName(checkId) })}
-                  >
-                    {t("firmPrices.enter")}
-                  </Button>
-                )}
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
+      <p>{t("firmPrices.counted.lead", { n: open.length })}</p>
+      <ul>
+        {open.map(({ checkId, vehicles }) => (
+          <li key={checkId} className="price-line">
+            <span>
+              <strong>{thingName(checkId)}</strong>{" "}
+              <span className="quiet">{t("firmPrices.counted.on", { n: vehicles })}</span>
+            </span>
+            <span>{t("firmPrices.none")}</span>
+            {mayWrite && (
+              <Button
+                look="quiet"
+                onPress={() => onAsk(checkId)}
+                aria-label={t("firmPrices.enterFor", { name: thingName(checkId) })}
+              >
+                {t("firmPrices.enter")}
+              </Button>
+            )}
+          </li>
+        ))}
+      </ul>
     </section>
   );
 }

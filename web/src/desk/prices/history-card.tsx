@@ -1,6 +1,6 @@
 import type { Schemas } from "../../api/client.ts";
 import { dateText, moneyText, t } from "../../parts/words.ts";
-import { pounds, thingName } from "./price-words.ts";
+import { damageText, pounds, thingName } from "./price-words.ts";
 
 type Change = Schemas["FirmPrices"]["changes"][number];
 type Line = Change["lines"][number];
@@ -15,7 +15,7 @@ function lineText({ name, kind, upToMm, wasPence, isPence }: Line): string {
   const about =
     kind === null
       ? thingName(name)
-      : `${thingName(name)}, ${t("firmPrices.damage", { kind, size: upToMm ?? 0 }).toLowerCase()}`;
+      : `${thingName(name)}, ${damageText({ kind, ...(upToMm === null ? {} : { upToMm }) }).toLowerCase()}`;
   return wasPence === isPence
     ? t("firmPrices.wearChanged", { about })
     : t("firmPrices.wasIs", { about, was: priceText(wasPence), is: priceText(isPence) });

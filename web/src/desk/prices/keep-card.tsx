@@ -27,13 +27,15 @@ export function KeepCard({ now, draft, save, changes }: KeepCardProps) {
         {t("firmPrices.keepTitle")}
       </h2>
       <p>{changes === 0 ? t("firmPrices.nothingToKeep") : t("firmPrices.notKept", { n: changes })}</p>
-      <DateField
-        label={t("rates.validFrom")}
-        note={t("firmPrices.validFromNote")}
-        value={validFrom}
-        onChange={(next) => draft.set({ ...draft.value, validFrom: next })}
-        error={problemAt(save.error, "validFrom")}
-      />
+      <div className="sheet-fields">
+        <DateField
+          label={t("rates.validFrom")}
+          note={t("firmPrices.validFromNote")}
+          value={validFrom}
+          onChange={(next) => draft.set({ ...draft.value, validFrom: next })}
+          error={problemAt(save.error, "validFrom")}
+        />
+      </div>
       {like !== 0 && (
         <p className="strip-say-trouble">
           {t("firmPrices.laterReplaced", { from: dateText(before.at(-1)?.validFrom ?? validFrom, "full") })}
@@ -47,7 +49,7 @@ export function KeepCard({ now, draft, save, changes }: KeepCardProps) {
           </p>
         );
       })}
-      <KeptMeanwhile draft={draft} failure={save.error} shown={["validFrom"]} />
+      <KeptMeanwhile draft={draft} failure={save.error} onSettled={save.reset} shown={["validFrom"]} />
       <KeepRow
         label={t("firmPrices.keep")}
         save={save}

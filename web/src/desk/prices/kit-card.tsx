@@ -13,7 +13,7 @@ interface KitCardProps extends PieceProps {
 }
 
 /** What things are worth new, and how they lose it. */
-export function KitCard({ now, kept, value, change, mayWrite, asked, onAsked }: KitCardProps) {
+export function KitCard({ now, kept, value, change, mayWrite, since, asked, onAsked }: KitCardProps) {
   const [open, setOpen] = useState<KitLine | "new" | null>(null);
   const lines = value.kit.toSorted((a, b) => a.name.localeCompare(b.name, "en"));
   const shown = asked ?? (open === "new" ? "" : (open?.id ?? null));
@@ -34,7 +34,11 @@ export function KitCard({ now, kept, value, change, mayWrite, asked, onAsked }: 
           <li key={line.id} className="price-line">
             <span>
               <strong>{line.name}</strong> <Stand state={stateOf(line, kept.kit)} />
-              <Since of={now.kit.find(({ id }) => id === line.id)?.since} state={stateOf(line, kept.kit)} />
+              <Since
+                of={now.kit.find(({ id }) => id === line.id)?.since}
+                usual={since}
+                state={stateOf(line, kept.kit)}
+              />
             </span>
             <span>
               <strong className="num">{moneyText(pounds(line.newPence))}</strong>{" "}
@@ -77,12 +81,14 @@ export function Stand({ state }: { readonly state: LineState }) {
 
 interface SinceProps {
   readonly of: { readonly from: string; readonly by: string | null } | undefined;
+  /** the day that is said once for all */
+  readonly usual: string | null;
   readonly state: LineState;
 }
 
 /** Since when a price has been as it is, and who entered it. */
-export function Since({ of, state }: SinceProps) {
-  if (of === undefined || state !== "same") return null;
+export function Since({ of, usual, state }: SinceProps) {
+  if (of === undefined || state !== "same" || of.from === usual) return null;
   return (
     <span className="quiet price-since">
       {t("firmPrices.since", { from: dateText(of.from, "full"), by: of.by ?? "none" })}

@@ -9,4 +9,6 @@ export interface PieceProps {
   readonly value: PriceDraft;
   readonly change: (part: Partial<PriceDraft>) => void;
   readonly mayWrite: boolean;
+  /** the day since which most lines have been as they are; null where there are none */
+  readonly since: string | null;
 }

@@ -4,7 +4,7 @@ import { Link } from "wouter";
 import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
 import { Empty, Loading } from "../../parts/index.ts";
-import { t } from "../../parts/words.ts";
+import { dateText, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
 import { sendOrRead, useGuardedDraft } from "../meanwhile/use-guarded-draft.ts";
 import { queries } from "../query-client.ts";
@@ -74,19 +74,30 @@ function usePrices(now: Prices) {
   return { kept, draft, save, changes: countChanges(value, kept) };
 }
 
+/** The day since which most lines have been as they are: said once, not on each of them. */
+function usualSince({ kit, repairs }: Prices): string | null {
+  const count = new Map<string, number>();
+  for (const { since } of [...kit, ...repairs]) count.set(since.from, (count.get(since.from) ?? 0) + 1);
+  return [...count].sort(([, a], [, b]) => b - a)[0]?.[0] ?? null;
+}
+
 function Lists({ now }: { readonly now: Prices }) {
   const mayWrite = useSignedIn().may.includes("terms.write");
   const { kept, draft, save, changes } = usePrices(now);
   const [asked, ask] = useState<string | null>(null);
   const { value } = draft;
   const change = (part: Partial<PriceDraft>) => draft.set({ ...value, ...part });
-  const pieces = { now, kept, value, change, mayWrite };
+  const since = usualSince(now);
+  const pieces = { now, kept, value, change, mayWrite, since };
   return (
     <div className="stack">
       {!mayWrite && <p className="quiet">{t("firmPrices.managerOnly")}</p>}
+      {since !== null && <p>{t("firmPrices.sinceAll", { from: dateText(since, "full") })}</p>}
       <CountedCard {...pieces} onAsk={ask} />
-      <KitCard {...pieces} asked={asked} onAsked={() => ask(null)} />
-      <RepairsCard {...pieces} />
+      <div className="price-columns">
+        <KitCard {...pieces} asked={asked} onAsked={() => ask(null)} />
+        <RepairsCard {...pieces} />
+      </div>
       <ListFileCard {...pieces} />
       {mayWrite && <KeepCard now={now} draft={draft} save={save} changes={changes} />}
       <HistoryCard changes={now.changes} />

@@ -90,7 +90,7 @@ export function RepairDialog({ now, repairs, line, of, onClose, onDone }: Repair
             value={fields.kind}
             options={MARK_KINDS.map((kind) => ({
               value: kind,
-              label: t("firmPrices.damage", { kind, size: 0 }),
+              label: t("firmPrices.kind", { kind }),
             }))}
             onChange={(kind) => set({ kind })}
             error={needed(fields.kind)}

@@ -5,7 +5,7 @@ import { moneyText, t } from "../../parts/words.ts";
 import { Since, Stand } from "./kit-card.tsx";
 import type { PieceProps } from "./piece-props.ts";
 import { type RepairLine, repairId, stateOf, withLine } from "./price-draft.ts";
-import { pounds, wearText } from "./price-words.ts";
+import { damageText, pounds, wearText } from "./price-words.ts";
 import { RepairDialog } from "./repair-dialog.tsx";
 
 /** What a dialog is open for: a line, or a new one of a thing. */
@@ -52,7 +52,7 @@ interface ThingProps extends PieceProps {
   readonly onOpen: (open: Open) => void;
 }
 
-function Thing({ now, kept, value, mayWrite, of, name, onOpen }: ThingProps) {
+function Thing({ now, kept, value, mayWrite, since, of, name, onOpen }: ThingProps) {
   const lines = value.repairs
     .filter((line) => line.of === of)
     .toSorted(
@@ -78,12 +78,16 @@ function Thing({ now, kept, value, mayWrite, of, name, onOpen }: ThingProps) {
       <ul>
         {lines.map((line) => {
           const state = stateOf(line, kept.repairs);
-          const title = t("firmPrices.damage", { kind: line.kind, size: line.upToMm ?? 0 });
+          const title = damageText(line, lines);
           return (
             <li key={line.id} className="price-line">
               <span>
                 {title} <Stand state={state} />
-                <Since of={now.repairs.find((each) => repairId(each) === line.id)?.since} state={state} />
+                <Since
+                  of={now.repairs.find((each) => repairId(each) === line.id)?.since}
+                  usual={since}
+                  state={state}
+                />
               </span>
               <span>
                 <strong className="num">{moneyText(pounds(line.pence))}</strong>{" "}
@@ -108,7 +112,7 @@ function Thing({ now, kept, value, mayWrite, of, name, onOpen }: ThingProps) {
       {without.length > 0 && (
         <p className="quiet">
           {t("firmPrices.repairs.without", {
-            kinds: without.map((kind) => t("firmPrices.damage", { kind, size: 0 }).toLowerCase()).join(", "),
+            kinds: without.map((kind) => t("firmPrices.kind", { kind }).toLowerCase()).join(", "),
             of,
           })}
         </p>
