@@ -145,7 +145,7 @@ const found: Finding[] = [
     countries: ["GB", "AT"],
     nightsAbroad: 6,
   }).findings,
-  ...checkSeats({ vehicle, party, today: "2027-01-01" }).findings,
+  ...checkSeats({ vehicle, party, today: "2027-01-01", countries: ["GB", "IE", "FR", "ES"] }).findings,
   ...checkSeason({ vehicle, ...when, countries: ["GB", "AT"], winterTyres: false, coldestNightC: -6 })
     .findings,
   ...checkLoad({ vehicle, party, load }).findings,

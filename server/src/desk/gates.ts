@@ -45,7 +45,14 @@ function seats(data: HireData): Looked {
   const party = partOf(data, "party");
   if (data.vehicle === null || party === null) return null;
   const { description, maxDogs } = data.vehicle.document;
-  return checkSeats({ vehicle: description, party, today: data.today, petPolicy: { maxDogs } }).findings;
+  return checkSeats({
+    vehicle: description,
+    party,
+    today: data.today,
+    days: { first: data.from.slice(0, 10), last: data.to.slice(0, 10) },
+    countries: [...countriesOf(data)],
+    petPolicy: { maxDogs },
+  }).findings;
 }
 
 function licence(data: HireData): Looked {

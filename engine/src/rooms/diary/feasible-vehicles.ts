@@ -70,6 +70,7 @@ function judge(fleet: FleetVehicle, input: FeasibleInput): VehicleFeasibility {
     vehicle: fleet.vehicle,
     party: input.party,
     today: input.today,
+    days: { first: input.from.slice(0, 10), last: input.to.slice(0, 10) },
     petPolicy: { maxDogs: fleet.maxDogs ?? 0 },
   }).findings;
   const due = checkDueDates({

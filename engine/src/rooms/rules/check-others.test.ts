@@ -133,6 +133,53 @@ describe("the seats gate", () => {
     expect(codes(8)).toEqual(["seats.childUnknown"]);
   });
 
+  it("asks for what the countries of the route ask for children, and says where that is not known", () => {
+    const child = (ageYears: number, heightCm: number, massKg?: number) => ({
+      id: `c${ageYears}`,
+      kind: "child" as const,
+      ageYears,
+      heightCm,
+      ...(massKg === undefined ? {} : { massKg }),
+    });
+    const found = (children: Party["travellers"], ...countries: string[]) =>
+      checkSeats({
+        vehicle: overcab(),
+        party: party([...adults(1), ...children]),
+        today: "2026-05-02",
+        countries: ["GB", ...countries],
+      });
+    const codes = (...args: Parameters<typeof found>) => found(...args).findings.map(({ code }) => code);
+    expect(codes([child(12, 149)], "IE")).toEqual(["seats.childRestraintAbroad"]);
+    expect(found([child(12, 149)], "IE").result.childRestraints).toEqual(["c12"]);
+    expect(codes([child(12, 150)], "IE")).toEqual([]);
+    expect(codes([child(12, 149, 36)], "IE")).toEqual([]);
+    expect(codes([child(12, 149, 35)], "IE")).toEqual(["seats.childRestraintAbroad"]);
+    expect(codes([child(9, 140)], "FR")).toEqual(["seats.childInRear"]);
+    expect(codes([child(10, 140)], "FR")).toEqual([]);
+    expect(codes([child(10, 140)], "ES")).toEqual(["seats.childRulesAbroad"]);
+    expect(codes([], "ES")).toEqual([]);
+    expect(codes([child(12, 149)])).toEqual([]);
+  });
+
+  it("goes by the rules of the hire's days, not of the day on which it is asked", () => {
+    const rule = RULES.find(({ id }) => id === "seats.gb.childRestraint.belowCm")!;
+    const taller = { ...rule, value: 150, validFrom: "2026-07-01", source: "read by the depot" };
+    const book = composeRuleBook("own", [{ kind: "correct", rule: taller }]);
+    const restrained = (first: string, last: string) =>
+      withRules(
+        book,
+        () =>
+          checkSeats({
+            vehicle: overcab(),
+            party: party([...adults(1), { id: "c", kind: "child", ageYears: 9, heightCm: 140 }]),
+            today: "2026-05-02",
+            days: { first, last },
+          }).result.childRestraints,
+      );
+    expect(restrained("2026-06-20", "2026-06-30")).toEqual([]);
+    expect(restrained("2026-06-20", "2026-07-01")).toEqual(["c"]);
+  });
+
   it("takes no dog in a vehicle that takes no pets: policy, not law", () => {
     expect(ask(party(adults(2), { dogs: 1 })).findings).toMatchObject([
       { code: "seats.noPets", basis: "policy" },

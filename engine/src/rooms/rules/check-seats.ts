@@ -1,9 +1,8 @@
 import { figure } from "../../base/figure.ts";
 import type { Finding } from "../../base/finding.ts";
-import { ruleFigure } from "../../rules/rule-at.ts";
 import { specsOf } from "../../vehicle/specs-of.ts";
 import { makeFinding } from "../make-finding.ts";
-import type { Traveller } from "../situation.ts";
+import { childFindings } from "./child-seats.ts";
 import type { CheckSeats, SeatsInput } from "./types.ts";
 
 /** common practice, no source: most dogs where the vehicle takes pets and the depot says nothing */
@@ -76,37 +75,4 @@ function pets({ party, petPolicy }: SeatsInput, isAllowed: boolean): Finding[] {
       mends: ["seats.petVehicle"],
     }),
   ];
-}
-
-function childFindings({ party, today }: SeatsInput): { findings: Finding[]; restrained: string[] } {
-  const belowCm = ruleFigure("seats.gb.childRestraint.belowCm", today);
-  const belowYears = ruleFigure("seats.gb.childRestraint.belowYears", today);
-  const needs = (child: Traveller): boolean | null => {
-    if (child.ageYears !== undefined && child.ageYears >= belowYears.value) return false;
-    if (child.heightCm !== undefined && child.heightCm >= belowCm.value) return false;
-    return child.ageYears === undefined || child.heightCm === undefined ? null : true;
-  };
-  const children = party.travellers.filter(({ kind }) => kind === "child");
-  const restrained = children.filter((child) => needs(child) === true).map(({ id }) => id);
-  const unknown = children.filter((child) => needs(child) === null);
-  const sources = [belowCm.source!, belowYears.source!];
-  const findings = unknown.map((child) =>
-    makeFinding("seats", "seats.childUnknown", "unchecked", "law", {
-      about: child.id,
-      facts: { child: child.name ?? child.id, belowCm, belowYears: belowYears.value },
-      sources,
-      mends: ["seats.askAgeAndHeight"],
-    }),
-  );
-  if (restrained.length > 0) {
-    const facts = { count: restrained.length, belowCm, belowYears: belowYears.value };
-    findings.push(
-      makeFinding("seats", "seats.childRestraint", "condition", "law", {
-        facts,
-        sources,
-        mends: ["seats.bringRestraint"],
-      }),
-    );
-  }
-  return { findings, restrained };
 }

@@ -89,6 +89,10 @@ export const seatsInputSchema = z.strictObject({
   vehicle: vehicleDescriptionSchema,
   party: partySchema,
   today: isoDateSchema,
+  /** days of the hire, whose rules are asked for; today's where left out */
+  days: z.optional(z.strictObject({ first: isoDateSchema, last: isoDateSchema })),
+  /** every country on the route; GB where left out */
+  countries: z.optional(z.array(country)),
   /** most dogs that the depot takes, where the vehicle takes pets at all; 2 where left out (practice) */
   petPolicy: z.optional(z.strictObject({ maxDogs: whole(0, 6) })),
 });
