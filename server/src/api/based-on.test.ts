@@ -66,8 +66,7 @@ describe.each(kinds)("what two desks change at once, on %s", (kind) => {
     expect(body.error.problems).toEqual([
       {
         path: "trip",
-        expected:
-          "Dee Desk kept another on Wed 1 July 14:32, after you began. It differs from yours in one place.",
+        expected: "Dee Desk kept another on Wed 1 July 14:32, after you began.",
       },
       { path: "stops.0.leave", expected: "Kept by now: Sun 5 July 09:00" },
     ]);

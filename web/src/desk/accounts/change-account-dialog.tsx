@@ -62,7 +62,12 @@ export function ChangeAccountDialog({ account, onClose }: OfAccount & { readonly
           error={problemAt(change.error, "role")}
         />
         <p className="quiet">{t("accounts.signedOut")}</p>
-        <KeptMeanwhile draft={draft} failure={change.error} shown={["name", "role"]} />
+        <KeptMeanwhile
+          draft={draft}
+          failure={change.error}
+          onSettled={change.reset}
+          shown={["name", "role"]}
+        />
         <div className="row spread">
           {isSelf ? (
             <span />

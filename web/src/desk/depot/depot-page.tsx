@@ -70,7 +70,7 @@ function SettingsForm({ now }: { readonly now: Settings }) {
       <Where {...pieces} />
       <Team {...pieces} />
       <HolidayFields {...pieces} />
-      <KeptMeanwhile draft={draft} failure={save.error} ownFields={["version"]} />
+      <KeptMeanwhile draft={draft} failure={save.error} onSettled={save.reset} ownFields={["version"]} />
       {mayWrite ? (
         <div className="row">
           <Button type="submit" look="main" isPending={save.isPending} isDisabled={!draft.isDirty}>

@@ -87,7 +87,9 @@ function EditVersion({ id, page }: { readonly id: string; readonly page: Schemas
         isSaving={save.isPending}
         failure={save.error}
         saveLabel={t("fleet.edit.saveVersion")}
-        refusal={<KeptMeanwhile draft={draft} failure={save.error} ownFields={OWN_FIELDS} />}
+        refusal={
+          <KeptMeanwhile draft={draft} failure={save.error} onSettled={save.reset} ownFields={OWN_FIELDS} />
+        }
       />
     </>
   );

@@ -82,7 +82,7 @@ function Criteria({ kept }: { readonly kept: Kept<Policy> }) {
   return (
     <section className="card sheet" aria-label={t("insurance.title")}>
       <PolicyForm policy={policy} set={draft.set} error={keep.error ?? look.error} />
-      <KeptMeanwhile draft={draft} failure={keep.error ?? look.error} />
+      <KeptMeanwhile draft={draft} failure={keep.error ?? look.error} onSettled={keep.reset} />
       {!isManager && <p className="quiet">{t("rules.managerOnly")}</p>}
       {isManager && (
         <div className="row">

@@ -12,16 +12,23 @@ interface KeptMeanwhileProps<T> extends FailureNoteProps {
   readonly draft: GuardedDraft<T>;
   /** fields of the draft that are this screen's own, such as where the reader is */
   readonly ownFields?: readonly string[];
+  /** the refusal is answered: forgets it */
+  readonly onSettled: () => void;
 }
 
 /**
  * Stands where a form says why it could not be kept. Where somebody else kept another version meanwhile it shows both
  * side by side, so that a person puts them together; nothing is written over, and nothing typed is lost.
  */
-export function KeptMeanwhile<T>({ draft, failure, ownFields = [], ...rest }: KeptMeanwhileProps<T>) {
-  const [settled, settle] = useState<unknown>(null);
+export function KeptMeanwhile<T>({
+  draft,
+  failure,
+  ownFields = [],
+  onSettled,
+  ...rest
+}: KeptMeanwhileProps<T>) {
   const { other } = draft;
-  if (other === null) return <FailureNote failure={failure === settled ? null : failure} {...rest} />;
+  if (other === null) return <FailureNote failure={failure} {...rest} />;
   return (
     // begun again when a third version comes
     <BothVersions
@@ -30,7 +37,7 @@ export function KeptMeanwhile<T>({ draft, failure, ownFields = [], ...rest }: Ke
       other={other}
       failure={failure}
       ownFields={ownFields}
-      onSettled={() => settle(isStale(failure) ? failure : null)}
+      onSettled={onSettled}
     />
   );
 }
@@ -64,7 +71,7 @@ function BothVersions<T>({ draft, other, failure, ownFields, onSettled }: BothVe
         {who !== undefined && <p>{who}</p>}
         <p>{t("meanwhile.lead")}</p>
       </div>
-      <div className="stack meanwhile-places">
+      <div className="stack">
         {found.map((each) => (
           <Place
             key={JSON.stringify(each.path)}

@@ -60,7 +60,13 @@ function SettingsForm({ kept, onClose }: { readonly kept: Settings; readonly onC
           </TickField>
         ))}
       </fieldset>
-      <KeptMeanwhile draft={draft} failure={save.error} shown={FIELDS} ownFields={["version"]} />
+      <KeptMeanwhile
+        draft={draft}
+        failure={save.error}
+        onSettled={save.reset}
+        shown={FIELDS}
+        ownFields={["version"]}
+      />
       <div className="row">
         <Button type="submit" look="main" isPending={save.isPending}>
           {t("messages.save")}

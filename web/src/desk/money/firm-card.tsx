@@ -75,7 +75,12 @@ function FirmDialog({ firm, version, onClose }: FirmDialogProps) {
           onChange={change("vatNumber")}
           error={problemAt(save.error, "vatNumber")}
         />
-        <KeptMeanwhile draft={draft} failure={save.error} shown={["name", "address", "vatNumber"]} />
+        <KeptMeanwhile
+          draft={draft}
+          failure={save.error}
+          onSettled={save.reset}
+          shown={["name", "address", "vatNumber"]}
+        />
         <div className="row row-end">
           <DropDraft draft={draft} />
           <Button type="submit" look="main" isPending={save.isPending}>

@@ -10,7 +10,12 @@ import type { PriceDraft } from "./price-draft.ts";
 interface KeepCardProps {
   readonly now: Schemas["FirmPrices"];
   readonly draft: GuardedDraft<PriceDraft>;
-  readonly save: { readonly isPending: boolean; readonly mutate: () => void; readonly error: unknown };
+  readonly save: {
+    readonly isPending: boolean;
+    readonly mutate: () => void;
+    readonly error: unknown;
+    readonly reset: () => void;
+  };
   /** lines that are new, changed or taken out */
   readonly changes: number;
 }

@@ -135,6 +135,7 @@ export function ItemForm({ item, onDone }: ItemFormProps) {
       <KeptMeanwhile
         draft={guarded}
         failure={save.error}
+        onSettled={save.reset}
         shown={["name", "size", "expiresOn", "validFrom", "reason", "note"]}
       />
       <div className="row">

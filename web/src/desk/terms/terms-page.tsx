@@ -114,7 +114,7 @@ function RateCard({ now, newest }: RateCardProps) {
             />
             <p className="quiet">{t("rates.tariffStays")}</p>
             {refused && <p className="strip-say-trouble">{t("rates.mendFirst")}</p>}
-            <KeptMeanwhile draft={draft} failure={save.error} ownFields={["id"]} />
+            <KeptMeanwhile draft={draft} failure={save.error} onSettled={save.reset} ownFields={["id"]} />
             <KeepRow
               label={t("rates.keep")}
               save={save}

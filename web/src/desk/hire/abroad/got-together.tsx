@@ -51,7 +51,7 @@ export function GotTogether({ page, state, countries }: GotTogetherProps) {
           <Gas {...form} />
         </>
       )}
-      <KeptMeanwhile draft={draft} failure={save.error} />
+      <KeptMeanwhile draft={draft} failure={save.error} onSettled={save.reset} />
       <KeepRow label={t("abroad.save")} save={save} draft={draft} />
     </section>
   );

@@ -65,7 +65,7 @@ export default function LoadPart({ page }: PartProps) {
         <LoadStores {...shared} error={save.error} />
         <LoadThings {...shared} error={save.error} chosen={chosen} choose={choose} />
       </section>
-      <KeptMeanwhile draft={draft} failure={save.error} />
+      <KeptMeanwhile draft={draft} failure={save.error} onSettled={save.reset} />
       <div className="sheet-foot">
         <Button look="main" onPress={() => save.mutate(draft.value)} isPending={save.isPending}>
           {t(save.isPending ? "desk.sending" : "load.save")}

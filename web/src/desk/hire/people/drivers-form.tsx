@@ -78,7 +78,7 @@ export function DriversForm({ page }: PartProps) {
           {t("people.addDriver")}
         </Button>
       </div>
-      <KeptMeanwhile draft={draft} failure={save.error} />
+      <KeptMeanwhile draft={draft} failure={save.error} onSettled={save.reset} />
       <KeepRow label={t("people.saveDrivers")} save={save} draft={draft} />
     </section>
   );

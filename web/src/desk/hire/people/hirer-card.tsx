@@ -72,7 +72,12 @@ export function HirerCard({ page }: PartProps) {
         error={problemAt(save.error, "address")}
         autoComplete="off"
       />
-      <KeptMeanwhile draft={draft} failure={save.error} shown={["name", "telephone", "email", "address"]} />
+      <KeptMeanwhile
+        draft={draft}
+        failure={save.error}
+        onSettled={save.reset}
+        shown={["name", "telephone", "email", "address"]}
+      />
       <KeepRow label={t("hirerCard.keep")} save={save} draft={draft} />
       {may.includes("customer.erase") && OVER.includes(stage) && (
         <div>

@@ -72,7 +72,7 @@ export function PartyForm({ page }: PartProps) {
           onChange={(n) => set({ ...value, dogs: n ?? 0 })}
         />
       </div>
-      <KeptMeanwhile draft={draft} failure={save.error} />
+      <KeptMeanwhile draft={draft} failure={save.error} onSettled={save.reset} />
       <KeepRow label={t("people.saveParty")} save={save} draft={draft} />
     </section>
   );

@@ -1,4 +1,5 @@
 import { type TripForecast, tellTrip } from "@setfair/engine";
+import type { UseMutationResult } from "@tanstack/react-query";
 import { useState } from "react";
 import { client } from "../../../api/client.ts";
 import { problemAt, take } from "../../../api/failure.ts";
@@ -76,7 +77,7 @@ function Explained({ page }: PartProps) {
 
 interface TripFormProps {
   readonly draft: GuardedDraft<Trip>;
-  readonly save: { readonly mutate: () => void; readonly isPending: boolean; readonly error: unknown };
+  readonly save: Pick<UseMutationResult<unknown, unknown, void>, "mutate" | "isPending" | "error" | "reset">;
 }
 
 function TripForm({ draft, save }: TripFormProps) {
@@ -145,7 +146,7 @@ function TripForm({ draft, save }: TripFormProps) {
         />
       </div>
       <p className="quiet">{t("trip.driveNote")}</p>
-      <KeptMeanwhile draft={draft} failure={error} />
+      <KeptMeanwhile draft={draft} failure={error} onSettled={save.reset} />
       <div className="sheet-foot">
         <Button look="main" onPress={() => save.mutate()} isPending={save.isPending}>
           {t(save.isPending ? "desk.sending" : "trip.save")}
