@@ -3,6 +3,7 @@ export * from "./correct.ts";
 export * from "./hash.ts";
 export * from "./json.ts";
 export * from "./kinds.ts";
+export { keepRecords, type LeftOut, leftOutSchema } from "./left-out.ts";
 export * from "./merge.ts";
 export * from "./receipt.ts";
 export * from "./record.ts";

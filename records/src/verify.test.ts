@@ -29,6 +29,8 @@ describe("verifying records", () => {
         firstBroken: null,
         awaited: [],
         head: all.receipts.at(-1)!.hash,
+        leftOut: 0,
+        gaps: 0,
       });
     }
     expect(verifyRecords({ records: [], receipts: [] })).toMatchObject({ ok: true, checked: 0, head: null });

@@ -2,6 +2,7 @@ import { BadInput } from "@setfair/engine";
 import {
   type AnyRecord,
   type HeadAnswer,
+  leftOutSchema,
   type Receipt,
   type RecordsExport,
   receiptSchema,
@@ -20,6 +21,7 @@ import { WORDS } from "../words.ts";
 const exportSchema = z.looseObject({
   records: z.array(z.looseObject({ id: z.string(), hash: z.string() })),
   receipts: z.array(receiptSchema),
+  leftOut: z.optional(leftOutSchema),
 });
 
 /** `setfair verify <export file, -, unpacked dispute pack or data folder> [--head <hash>]`: exit 1 where something does not hold. */
@@ -105,9 +107,11 @@ async function readExport(io: Io, file: string): Promise<RecordsExport> {
     );
   }
   // the shape of the records is what verifyRecords is there to judge
+  const { records, receipts, leftOut } = parsed.data;
   return {
-    records: parsed.data.records as unknown as readonly AnyRecord[],
-    receipts: parsed.data.receipts as readonly Receipt[],
+    records: records as unknown as readonly AnyRecord[],
+    receipts: receipts as readonly Receipt[],
+    ...(leftOut === undefined ? {} : { leftOut }),
   };
 }
 
@@ -143,7 +147,7 @@ function lines(
   { depot, records, receipt }: HeadAnswer & { readonly depot: string | null },
   head: string | null,
 ): string {
-  const { ok, checked, erased, firstBroken, awaited } = records;
+  const { ok, checked, erased, firstBroken, awaited, leftOut, gaps } = records;
   return [
     ...(depot === null ? [] : [WORDS.t("cli.verify.depot", { name: depot })]),
     ok
@@ -152,6 +156,8 @@ function lines(
           id: firstBroken!.id,
           why: WORDS.say(`cli.verify.why.${firstBroken!.why}`),
         }),
+    ...(leftOut === 0 ? [] : [WORDS.t("cli.verify.leftOut", { count: leftOut })]),
+    ...(gaps === 0 ? [] : [WORDS.t("cli.verify.gaps", { count: gaps })]),
     ...(awaited.length === 0
       ? []
       : [WORDS.t("cli.verify.awaited", { count: awaited.length, ids: awaited.join(", ") })]),

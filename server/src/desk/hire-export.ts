@@ -1,19 +1,14 @@
-import { eraseRecord, type RecordsExport } from "@setfair/records";
+import { keepRecords, type LeftOut, type RecordsExport } from "@setfair/records";
 import type { Store } from "../store/types.ts";
 
 /**
- * Records and receipts that prove one hire. The receipts are one chain per depot, so a proof needs all of it: records
- * of other hires are given as an erasure would leave them, with place and hash and no content.
+ * Records and receipts that prove one hire. The receipts are one chain per depot, so a proof goes along it: of what is
+ * not of this hire only the place, the time of arrival, the random id and the salted hash are given.
  */
 export async function hireExport(
   store: Store,
   hireId: string,
-  now: Date,
-): Promise<RecordsExport & { readonly hireId: string }> {
+): Promise<RecordsExport & { readonly hireId: string; readonly leftOut: LeftOut }> {
   const all = await store.records.export();
-  const withheld = now.toISOString();
-  const records = all.records.map((record) =>
-    record.refs.hireId === hireId ? record : eraseRecord(record, withheld),
-  );
-  return { hireId, records, receipts: all.receipts };
+  return { hireId, ...keepRecords(all, ({ refs }) => refs.hireId === hireId) };
 }

@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import type { Readable } from "node:stream";
-import { isErased, type RecordsExport } from "@setfair/records";
+import { isErased, type LeftOut, type RecordsExport } from "@setfair/records";
 import { hireExport } from "../desk/hire-export.ts";
 import { entriesOfHire } from "../desk/settlement-entries.ts";
 import type { PhotographFiles } from "../files/types.ts";
@@ -29,7 +29,7 @@ export async function disputePack(call: Call): Promise<Readable> {
   const { data, store, words, files } = call;
   // made first: where something is missing the answer is a clear no, not half an archive
   const paper = await makePaper(store, data, "dispute", words, picturesOf(files, store));
-  const all = await hireExport(store, data.row.id, new Date(data.now));
+  const all = await hireExport(store, data.row.id);
   const entries = await entriesOfHire(store, data);
   const said = { frozen: data.frozen, settlementEntries: entries, payments: data.payments };
   return zipStream(packed(call, { paper, all, said }));
@@ -37,7 +37,7 @@ export async function disputePack(call: Call): Promise<Readable> {
 
 interface Made {
   readonly paper: Buffer;
-  readonly all: RecordsExport;
+  readonly all: RecordsExport & { readonly leftOut: LeftOut };
   readonly said: object;
 }
 
@@ -50,7 +50,7 @@ async function* packed({ data, store, words, files }: Call, made: Made): AsyncGe
   };
   const asJson = (path: string, value: unknown) =>
     whole(path, Buffer.from(`${JSON.stringify(value, null, 1)}\n`));
-  const head = made.all.receipts.at(-1)?.hash ?? null;
+  const { head } = made.all.leftOut;
   yield whole(
     "README.txt",
     Buffer.from(

@@ -24,10 +24,10 @@ export const recordHandlers = {
     return answer;
   },
 
-  async exportRecords({ context, signed, params }) {
+  async exportRecords({ signed, params }) {
     if ((await signed.store.hires.get(params.id)) === null) throw new Refusal("notFound");
-    const { records, receipts, hireId } = await hireExport(signed.store, params.id, context.now());
-    return { hireId, records: [...records], receipts: [...receipts] };
+    const { records, receipts, hireId, leftOut } = await hireExport(signed.store, params.id);
+    return { hireId, records: [...records], receipts: [...receipts], leftOut };
   },
 
   async addCorrection({ context, signed, params, body }) {

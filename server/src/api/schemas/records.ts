@@ -1,4 +1,4 @@
-import { receiptSchema as receiptOfDepot } from "@setfair/records";
+import { leftOutSchema, receiptSchema as receiptOfDepot } from "@setfair/records";
 import * as z from "zod";
 import { idSchema, textSchema } from "./common.ts";
 import { named } from "./named.ts";
@@ -29,10 +29,14 @@ export const recordAnswerSchema = named(
     head: z.string().nullable(),
   }),
 );
-/** Readable by `setfair verify`. */
+/** Records of one hire, with what was left out of the depot's chain; readable by `setfair verify`. */
 export const recordExportSchema = named(
   "RecordExport",
-  z.looseObject({ records: z.array(recordSchema), receipts: z.array(receiptSchema) }),
+  z.looseObject({
+    records: z.array(recordSchema),
+    receipts: z.array(receiptSchema),
+    leftOut: named("RecordsLeftOut", leftOutSchema),
+  }),
 );
 export const correctionSchema = named(
   "Correction",
