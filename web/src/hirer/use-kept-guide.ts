@@ -1,6 +1,7 @@
 import { useEffect, useState } from "react";
 import type { Guide } from "../offline/database.ts";
 import type { GuideAnswer } from "../offline/fetch-guide.ts";
+import { opensWithoutSignal } from "../offline/register-worker.ts";
 import { afterPaint, phone, wasHereBefore } from "./phone.ts";
 
 /** As long as a hirer waits for the depot's answer before this phone looks for what it has itself. */
@@ -9,7 +10,7 @@ const PATIENCE_MS = 3000;
 export interface KeptGuideState {
   /** undefined: not looked yet */
   readonly kept: Guide | null | undefined;
-  /** busy: not known yet · kept: what is shown is on this phone · not: this phone could not keep it */
+  /** busy: not known yet · kept: what is shown is on this phone, with the files that show it · not: this phone could not keep it */
   readonly keeping: "busy" | "kept" | "not";
 }
 
@@ -49,6 +50,8 @@ export function useKeptGuide(token: string, answer: GuideAnswer | "asking"): Kep
     phone()
       .then((store) => store.keepGuide(token, fresh))
       .catch(() => false)
+      // an insecure page has no worker at all, and its notice says so
+      .then((done) => (done && isSecureContext ? opensWithoutSignal() : done))
       .then((done) => ended || setKeeping(done ? "kept" : "not"));
     return () => {
       ended = true;
