@@ -9,8 +9,9 @@ const reasons = (id: string, answer = ask()) => answer.find(({ ruleId }) => rule
 
 describe("rules that fall due for checking", () => {
   it("names what is from memory or unsettled, and leaves out what was read lately", () => {
-    const memory = RULES.find(({ confidence, off }) => confidence === "memory" && off === undefined)!;
-    const unsettled = RULES.find((rule) => rule.unsettled !== undefined)!;
+    const inForce = RULES.filter(({ off, validTo }) => off === undefined && validTo === undefined);
+    const memory = inForce.find(({ confidence }) => confidence === "memory")!;
+    const unsettled = inForce.find((rule) => rule.unsettled !== undefined)!;
     expect(reasons(memory.id)).toContain("memory");
     expect(reasons(unsettled.id)).toContain("unsettled");
     expect(reasons("licence.gb.checkCodeDays")).toBeUndefined();
@@ -40,7 +41,8 @@ describe("rules that fall due for checking", () => {
   });
 
   it("leaves a rule alone once it was read again", () => {
-    const memory = RULES.find(({ confidence, off }) => confidence === "memory" && off === undefined)!;
+    const inForce = RULES.filter(({ off, validTo }) => off === undefined && validTo === undefined);
+    const memory = inForce.find(({ confidence }) => confidence === "memory")!;
     const book = composeRuleBook("own", [
       { kind: "confirm", ruleId: memory.id, readOn: "2026-11-30", source: "read in the source" },
     ]);

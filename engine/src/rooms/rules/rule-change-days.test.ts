@@ -150,3 +150,46 @@ describe("a country's rule that changes during the stay", () => {
     expect(tasks("2027-02-20")).toEqual([]);
   });
 });
+
+describe("the days on which shipped rules begin", () => {
+  const { masses } = panelVan();
+  const cardOf = (country: string, day: string, vehicle = panelVan()) =>
+    checkCountries({
+      vehicle,
+      home: "GB",
+      route: [{ country, enter: day, leave: day }],
+      today: day,
+      papers: { originalDocument: true },
+      kitAboard: [],
+      got: [],
+      overhang: false,
+    }).result.cards[0]!;
+  const tolls = (...args: Parameters<typeof cardOf>) => cardOf(...args).tolls.map(({ ruleId }) => ruleId);
+
+  it("Ireland: 60 km/h on local roads from 7 February 2025, 80 the day before, and the lower over the change", () => {
+    const rural = (day: string) => cardOf("IE", day).speeds.find(({ road }) => road === "rural")?.limit.value;
+    expect([rural("2025-02-06"), rural("2025-02-07")]).toEqual([80, 60]);
+  });
+
+  it("Austria: the toll goes by what the chassis permits from 1 December 2023, by the plate before", () => {
+    const down = panelVan({ masses: { ...masses, mamKg: 3500, technicalMaxKg: 3650 } });
+    expect(tolls("AT", "2023-11-30", down)).toEqual(["toll.at.vignette"]);
+    expect(tolls("AT", "2023-12-01", down)).toEqual(["toll.at.box"]);
+  });
+
+  it("Germany: class N above 3,500 kg pays the lorry toll from 1 July 2024, class M and lighter ones never", () => {
+    const goods = (mamKg: number) =>
+      panelVan({ category: "N1", masses: { ...masses, mamKg, technicalMaxKg: mamKg } });
+    expect(tolls("DE", "2024-06-30", goods(3501))).toEqual([]);
+    expect(tolls("DE", "2024-07-01", goods(3501))).toEqual(["toll.de.lorry"]);
+    expect(tolls("DE", "2024-07-01", goods(3500))).toEqual(["toll.de.light"]);
+    expect(tolls("DE", "2024-07-01")).toEqual(["toll.de.road"]);
+    expect(tolls("BE", "2024-07-01", goods(3500))).toEqual(["toll.be.kilometre"]);
+    expect(tolls("BE", "2024-07-01")).toEqual(["toll.be.road"]);
+  });
+
+  it("Portugal: the law on nights outside sites from 24 August 2021", () => {
+    expect(cardOf("PT", "2021-08-23").night).toBeNull();
+    expect(cardOf("PT", "2021-08-24").night?.value).toBe("protectedBanned");
+  });
+});
