@@ -106,6 +106,18 @@ describe.each(STORES)("what things are worth and repairs cost, on $kind", ({ kin
     expect(lead).toMatchObject({ pricedBy: null, systemKind: "hookUp" });
   });
 
+  it("a rate card that is kept from a later day leaves the prices of that day, where it is told to", async () => {
+    const winter = await termsOn("2026-12-02");
+    const card = { ...(await termsOn("2026-09-03")), id: "spring", validFrom: "2027-02-01", quoteDays: 9 };
+    const keep = (body: object) => must(depot.call("manager", "PUT", "/terms", body));
+    await keep({ hire: card, pricesStay: true });
+    expect(await termsOn("2027-02-02")).toMatchObject({ id: "spring", quoteDays: 9 });
+    expect((await listsOn("2027-02-02")).kit).toEqual(winter.tariff.kit);
+    await keep({ hire: { ...card, id: "as-sent" } });
+    expect((await listsOn("2027-02-02")).kit).toEqual(card.tariff.kit);
+    expect(card.tariff.kit).not.toEqual(winter.tariff.kit);
+  });
+
   it("gives a list as a file, and reads one without keeping it", async () => {
     const file = await depot.app.inject({
       url: "/api/terms/prices/lists/repairs",

@@ -5300,6 +5300,7 @@ export interface components {
         readonly PutTermsInput: {
             readonly hire?: components["schemas"]["TermsInput"];
             readonly insurance?: components["schemas"]["InsurancePolicyInput"];
+            readonly pricesStay?: boolean;
         };
         readonly TodayInput: {
             /** Format: date */
@@ -8581,6 +8582,7 @@ export interface components {
         readonly PutTerms: {
             readonly hire?: components["schemas"]["Terms"];
             readonly insurance?: components["schemas"]["InsurancePolicy"];
+            readonly pricesStay?: boolean;
         };
         readonly Today: {
             /** Format: date */

@@ -27,15 +27,25 @@ async function termsNow(context: AppContext, { depot, terms }: Store) {
   };
 }
 
+/** The terms with the prices of things and repairs that hold on their day; as sent where none do. */
+async function withPricesOf(store: Store, terms: Terms): Promise<Terms> {
+  const on = await store.terms.on("hire", terms.validFrom);
+  if (on === null) return terms;
+  const { kit, damage } = asDocument<Terms>(on.document).tariff;
+  return { ...terms, tariff: { ...terms.tariff, kit, damage } };
+}
+
 export const termsHandlers = {
   readTerms: ({ context, signed }) => termsNow(context, signed.store),
 
   /** The versions before stay: a hire keeps the one that it was quoted under. */
   async putTerms({ context, signed, query, body }) {
     const { store, account } = signed;
-    if (body.hire !== undefined) await refuseGaps(context, store, body.hire);
+    const { pricesStay = false, hire, insurance } = body;
+    if (hire !== undefined) await refuseGaps(context, store, hire);
     await store.within(async (inner) => {
-      for (const [of, document] of Object.entries(body)) {
+      const sent = { hire: hire && pricesStay ? await withPricesOf(inner, hire) : hire, insurance };
+      for (const [of, document] of Object.entries(sent)) {
         if (document === undefined) continue;
         await inner.terms.hold(of);
         const newest = await inner.terms.newest(of);

@@ -20,5 +20,10 @@ export const termsAnswerSchema = named(
 );
 export const putTermsSchema = named(
   "PutTerms",
-  z.strictObject({ hire: z.optional(termsSchema), insurance: z.optional(insurancePolicySchema) }),
+  z.strictObject({
+    hire: z.optional(termsSchema),
+    insurance: z.optional(insurancePolicySchema),
+    /** what things are worth and repairs cost stay as they are on the day from which the hire terms hold, whatever is sent */
+    pricesStay: z.optional(z.boolean()),
+  }),
 );

@@ -75,7 +75,13 @@ function RateCard({ now, newest }: RateCardProps) {
   const save = useMutation({
     mutationFn: () =>
       sendOrRead(
-        () => take(client.PUT("/api/terms", { params: { query: { basedOn } }, body: { hire: value } })),
+        () =>
+          take(
+            client.PUT("/api/terms", {
+              params: { query: { basedOn } },
+              body: { hire: value, pricesStay: true },
+            }),
+          ),
         () => queries.invalidateQueries({ queryKey: ["terms"] }),
       ),
     onSuccess: (answer) => {
