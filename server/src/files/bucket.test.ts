@@ -135,6 +135,7 @@ describe("SETFAIR_FILES_URL", () => {
     expect(read("https://files.example.org/photos/depot-a/?region=eu-west-2")).toEqual({
       endpoint: "https://files.example.org",
       bucket: "photos",
+      style: "path",
       prefix: "depot-a/",
       region: "eu-west-2",
       keyId: "id",

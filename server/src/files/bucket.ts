@@ -1,7 +1,7 @@
 import { setTimeout as sleep } from "node:timers/promises";
-import { AwsV4Signer } from "aws4fetch";
 import { Refusal } from "../api/refusal.ts";
 import type { BucketAccess } from "./read-bucket-access.ts";
+import { signRequest, type ToSign } from "./sign-request.ts";
 
 /** Milliseconds in which an answer is whole. */
 const TIMES = {
@@ -43,11 +43,7 @@ class StoreFailed extends Refusal {
   }
 }
 
-interface Asked {
-  readonly method: "GET" | "HEAD" | "PUT" | "DELETE";
-  readonly key: string;
-  readonly query?: Readonly<Record<string, string>>;
-  readonly headers?: Readonly<Record<string, string>>;
+interface Asked extends ToSign {
   readonly body?: Buffer;
   readonly ms: number;
 }
@@ -57,12 +53,10 @@ interface Answer {
   readonly body: Buffer;
 }
 
-/** SHA-256 of nothing: what a request without a body is signed with. */
-const OF_NOTHING = "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855";
 const ABOUT = "x-amz-meta-about";
 
 /**
- * Speaks to an S3-compatible store: path-style addresses, each request signed with Signature Version 4, tried again
+ * Speaks to an S3-compatible store: each request is signed with Signature Version 4, and tried again
  * after a failure of the line or of the store (5xx, 429).
  * @param pauses between tries, milliseconds
  * @param times in which an answer has to be whole, milliseconds
@@ -72,24 +66,13 @@ export function openBucket(
   pauses: readonly number[] = PAUSES_MS,
   times: { readonly shortMs: number; readonly longMs: number } = TIMES,
 ): Bucket {
-  const { endpoint, bucket, prefix, region, keyId, secret, sessionToken } = access;
+  const { prefix } = access;
   const { shortMs, longMs } = times;
-  const root = `${endpoint}/${bucket}`;
   const timeFor = (bytes: number) => longMs + Math.round((1000 * bytes) / BYTES_PER_SECOND);
 
-  async function once({ method, key, query, headers, body, ms }: Asked): Promise<Answer> {
-    const search = query === undefined ? "" : `?${new URLSearchParams(query)}`;
-    const signer = new AwsV4Signer({
-      method,
-      url: `${root}${key === "" ? "" : `/${key}`}${search}`,
-      headers: { "x-amz-content-sha256": OF_NOTHING, ...headers },
-      accessKeyId: keyId,
-      secretAccessKey: secret,
-      ...(sessionToken === undefined ? {} : { sessionToken }),
-      service: "s3",
-      region,
-    });
-    const signed = await signer.sign();
+  async function once(asked: Asked): Promise<Answer> {
+    const { method, body, ms } = asked;
+    const signed = await signRequest(access, asked);
     const response = await fetch(signed.url, {
       method,
       headers: signed.headers,
