@@ -73,6 +73,34 @@ describe("the masses of people", () => {
   });
 });
 
+describe("how well a mass is known", () => {
+  it("is told line by line: the scale's or the plate's doubt, people as told or not, 3 L of water, a tenth of a thing", () => {
+    const items = [
+      { id: "box", name: "Box", massKg: 20, behindFrontAxleM: 3, removable: true },
+      { id: "weighed", name: "Weighed", massKg: 20, behindFrontAxleM: 3, removable: true, sdKg: 0.5 },
+    ];
+    const travellers: Traveller[] = [
+      { id: "a", kind: "adult", massKg: 80 },
+      { id: "b", kind: "adult" },
+    ];
+    const lines = loadLines(
+      input({
+        party: { travellers, dogs: 1, experience: "some" },
+        load: { ...input().load, items },
+      }),
+    );
+    const sd = Object.fromEntries(lines.map(({ id, sdKg }) => [id, sdKg]));
+    expect(sd).toMatchObject({
+      "traveller.a": 3,
+      "traveller.b": 12,
+      water: 3,
+      cylinders: 0,
+      "item.box": 2,
+      "item.weighed": 0.5,
+    });
+  });
+});
+
 describe("what can come off", () => {
   it("is what the load plan says: no person, no cylinder, no mass in running order", () => {
     const items = [
