@@ -15,7 +15,7 @@ function BarLink({
   children,
 }: {
   readonly to: string;
-  readonly under: string;
+  readonly under: string | RegExp;
   readonly children: string;
 }) {
   const [isHere] = useRoute(under);
@@ -61,7 +61,7 @@ export function TopBar({ session }: { readonly session: Session }) {
         <BarLink to="/diary" under="/diary">
           {t("desk.nav.diary")}
         </BarLink>
-        <BarLink to="/enquiries" under="/enquiries">
+        <BarLink to="/enquiries" under={/^\/enquir(?:y|ies)$/}>
           {t("rates.enquiries")}
         </BarLink>
         <BarLink to="/hires" under="/hires/*?">

@@ -7,6 +7,7 @@ import { dateText, moneyText, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
 import { usePageTitle } from "../use-page-title.ts";
 import { placeOfHire } from "../where.ts";
+import { ToAnswer } from "./to-answer.tsx";
 import { WaitingLine } from "./waiting-line.tsx";
 import "./enquiry.css";
 
@@ -33,6 +34,7 @@ export default function EnquiriesPage() {
       <FailureNote failure={found.error} onAgain={() => void found.refetch()} />
       {found.data !== undefined && (
         <div className="stack">
+          <ToAnswer />
           <WaitingList waiting={found.data.waiting} classes={found.data.classes} />
           <Ended found={found.data} />
         </div>
