@@ -3968,11 +3968,49 @@ export interface components {
         readonly LicenceNumberInput: {
             readonly licenceNumber: string;
         };
+        readonly OpeningHoursInput: {
+            readonly week: {
+                readonly monday: {
+                    readonly opens: string;
+                    readonly closes: string;
+                } | null;
+                readonly tuesday: {
+                    readonly opens: string;
+                    readonly closes: string;
+                } | null;
+                readonly wednesday: {
+                    readonly opens: string;
+                    readonly closes: string;
+                } | null;
+                readonly thursday: {
+                    readonly opens: string;
+                    readonly closes: string;
+                } | null;
+                readonly friday: {
+                    readonly opens: string;
+                    readonly closes: string;
+                } | null;
+                readonly saturday: {
+                    readonly opens: string;
+                    readonly closes: string;
+                } | null;
+                readonly sunday: {
+                    readonly opens: string;
+                    readonly closes: string;
+                } | null;
+            };
+            readonly closed: readonly {
+                /** Format: date */
+                readonly from: string;
+                /** Format: date */
+                readonly to: string;
+                readonly name: string;
+            }[];
+        };
         readonly DepotSettingsInput: {
             readonly name: string;
             readonly telephone: string;
-            readonly opens: string;
-            readonly closes: string;
+            readonly hours: components["schemas"]["OpeningHoursInput"];
             /** @enum {string} */
             readonly distances: "km" | "mi";
             readonly latitudeDeg: number;
@@ -4001,8 +4039,7 @@ export interface components {
         readonly PutDepotInput: {
             readonly name: string;
             readonly telephone: string;
-            readonly opens: string;
-            readonly closes: string;
+            readonly hours: components["schemas"]["OpeningHoursInput"];
             /** @enum {string} */
             readonly distances: "km" | "mi";
             readonly latitudeDeg: number;
@@ -4037,8 +4074,7 @@ export interface components {
             /** Format: date */
             readonly to: string;
             readonly now: string;
-            readonly opens: string;
-            readonly closes: string;
+            readonly hours: components["schemas"]["OpeningHoursInput"];
             readonly turnaroundMinutes: number;
             readonly vehicles: readonly {
                 readonly id: string;
@@ -5209,6 +5245,7 @@ export interface components {
                 readonly additionsHours: number;
                 readonly secondLookHours: number;
             };
+            readonly secondSignatureAfterDays?: number;
             readonly quoteDays: number;
             readonly tariff: {
                 readonly fuelPencePerLitre: {
@@ -7250,11 +7287,49 @@ export interface components {
         readonly LicenceNumber: {
             readonly licenceNumber: string;
         };
+        readonly OpeningHours: {
+            readonly week: {
+                readonly monday: {
+                    readonly opens: string;
+                    readonly closes: string;
+                } | null;
+                readonly tuesday: {
+                    readonly opens: string;
+                    readonly closes: string;
+                } | null;
+                readonly wednesday: {
+                    readonly opens: string;
+                    readonly closes: string;
+                } | null;
+                readonly thursday: {
+                    readonly opens: string;
+                    readonly closes: string;
+                } | null;
+                readonly friday: {
+                    readonly opens: string;
+                    readonly closes: string;
+                } | null;
+                readonly saturday: {
+                    readonly opens: string;
+                    readonly closes: string;
+                } | null;
+                readonly sunday: {
+                    readonly opens: string;
+                    readonly closes: string;
+                } | null;
+            };
+            readonly closed: readonly {
+                /** Format: date */
+                readonly from: string;
+                /** Format: date */
+                readonly to: string;
+                readonly name: string;
+            }[];
+        };
         readonly DepotSettings: {
             readonly name: string;
             readonly telephone: string;
-            readonly opens: string;
-            readonly closes: string;
+            readonly hours: components["schemas"]["OpeningHours"];
             /** @enum {string} */
             readonly distances: "km" | "mi";
             readonly latitudeDeg: number;
@@ -7283,8 +7358,7 @@ export interface components {
         readonly PutDepot: {
             readonly name: string;
             readonly telephone: string;
-            readonly opens: string;
-            readonly closes: string;
+            readonly hours: components["schemas"]["OpeningHours"];
             /** @enum {string} */
             readonly distances: "km" | "mi";
             readonly latitudeDeg: number;
@@ -7319,8 +7393,7 @@ export interface components {
             /** Format: date */
             readonly to: string;
             readonly now: string;
-            readonly opens: string;
-            readonly closes: string;
+            readonly hours: components["schemas"]["OpeningHours"];
             readonly turnaroundMinutes: number;
             readonly vehicles: readonly {
                 readonly id: string;
@@ -8491,6 +8564,7 @@ export interface components {
                 readonly additionsHours: number;
                 readonly secondLookHours: number;
             };
+            readonly secondSignatureAfterDays?: number;
             readonly quoteDays: number;
             readonly tariff: {
                 readonly fuelPencePerLitre: {

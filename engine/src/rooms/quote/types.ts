@@ -83,6 +83,8 @@ export const termsSchema = z.strictObject({
   ),
   /** hours that the papers state and both sign for: in which the hirer may add marks after the handover, and in which the depot looks again at what was too wet or dirty at the return */
   windows: z.optional(z.strictObject({ additionsHours: whole(1, 168), secondLookHours: whole(1, 168) })),
+  /** a charge decided later than this many days after the return needs a second person; 10 where left out (common practice, no source) */
+  secondSignatureAfterDays: z.optional(whole(0, 60)),
   /** days for which a quote holds */
   quoteDays: whole(1, 90),
   tariff: z.strictObject({

@@ -6,7 +6,7 @@ import { type IsoDate, Temporal } from "../../base/time.ts";
 import { makeFinding } from "../make-finding.ts";
 import { claimLines } from "./claim-lines.ts";
 import { damageLines } from "./damage-lines.ts";
-import { SECOND_SIGNATURE_AFTER_DAYS } from "./late-charge.ts";
+import { secondSignatureDays } from "./late-charge.ts";
 import { lateLines } from "./late-lines.ts";
 import { meteredLines } from "./metered-lines.ts";
 import { priceOfTerms, settlementLine } from "./settlement-line.ts";
@@ -168,7 +168,10 @@ function findingsOf(input: SettlementInput, result: Settlement): Finding[] {
       ? []
       : [
           makeFinding("money", "settlement.second", "unchecked", "policy", {
-            facts: { count: seconds, days: figure(SECOND_SIGNATURE_AFTER_DAYS, "d", "-", {}, "declared") },
+            facts: {
+              count: seconds,
+              days: figure(secondSignatureDays(input.terms), "d", "-", {}, "declared"),
+            },
             sources: ["practice"],
             mends: ["settlement.secondSign"],
           }),

@@ -67,6 +67,16 @@ describe("a repair from the estimate to the invoice", () => {
     expect(decided("2026-05-27", ["m1"])).toBe(75_000);
   });
 
+  it("takes the days for that from the terms where they say so", () => {
+    const decided = (secondSignatureAfterDays: number) => {
+      const made = awning({ estimates, decidedOn: { m1: "2026-05-19" } });
+      return settleHire({ ...made, terms: { ...made.terms, secondSignatureAfterDays } });
+    };
+    expect(decided(3).result.total.pence).toBe(75_000);
+    expect(decided(2).result.total.pence).toBe(0);
+    expect(decided(2).findings).toMatchObject([{ facts: { count: 1, days: { value: 2 } } }]);
+  });
+
   it("caps each incident at the excess by itself", () => {
     const marks = ["a", "b", "c"].map((id) => mark(id, { sizeMm: 500 }));
     const classes = { a: "hirer", b: "hirer", c: "hirer" } as const;

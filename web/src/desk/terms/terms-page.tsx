@@ -1,5 +1,6 @@
 import { useMutation, useQuery } from "@tanstack/react-query";
 import { useDeferredValue } from "react";
+import { Link } from "wouter";
 import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
 import { DateField, Empty, FindingsList, findingWords, Loading, PlainPill } from "../../parts/index.ts";
@@ -31,6 +32,11 @@ export default function TermsPage() {
       <div className="page-head">
         <h1>{t("rates.title")}</h1>
         <p className="quiet">{t("rates.oldStay")}</p>
+        <div className="page-acts">
+          <Link href="/terms/prices" className="link-row">
+            {t("rateMore.toPrices")}
+          </Link>
+        </div>
       </div>
       {terms.isPending && <Loading />}
       <FailureNote failure={terms.error} onAgain={() => void terms.refetch()} />
