@@ -121,6 +121,7 @@ test("in a dark field, with no signal and text at twice its size, four touches n
 });
 
 test("in the yard the answers of a check stand in sight, on a phone and on a tablet", async () => {
+  await desk.context().setOffline(false);
   const yard = await desk.context().newPage();
   await yard.goto(`${server.url}/yard`);
   const row = yard.locator(".yard-row", { hasText: "Not begun" }).first();
