@@ -87,6 +87,10 @@ describe.each(testedStores())("signing in on $kind", ({ kind }) => {
     await expect(
       setUp(database, token, { ...given, manager: { ...given.manager, password: "short" } }),
     ).rejects.toThrow(/^manager\.password: /);
+    const hours = [...given.depot.hours, { day: 2, opens: "17:00", closes: "09:00" }];
+    await expect(setUp(database, token, { ...given, depot: { ...given.depot, hours } })).rejects.toThrow(
+      /^depot\.hours: expected closes after opens/,
+    );
     await expect(setUp(database, token, "nonsense")).rejects.toThrow();
     expect(await setUp(database, "guessed", given)).toEqual({ ok: false, why: "linkUnusable" });
     expect(await database.system.firmCount()).toBe(0);

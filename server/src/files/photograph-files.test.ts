@@ -260,6 +260,32 @@ describe.each([
   });
 });
 
+test("one that was copied into a store by other means, without its size, is there and is not taken anew", async () => {
+  const store = await startStore();
+  try {
+    const files = openFiles({ dataFolder: "/nowhere", bucket: store.access });
+    const bytes = await photograph(40, 30);
+    const sha256 = hashOf(bytes);
+    await openBucket(store.access).put(
+      `${scope.firmId}/${scope.depotId}/${sha256.slice(0, 2)}/${sha256}.jpg`,
+      bytes,
+      sha256,
+    );
+    const again = await files.put({
+      scope,
+      sha256,
+      from: 0,
+      total: bytes.length,
+      body: inChunks(bytes) as never,
+    });
+    // turned as its metadata says
+    expect(again).toEqual({ state: "kept", again: true, bytes: bytes.length, widthPx: 30, heightPx: 40 });
+    expect(store.asked.filter((each) => each.startsWith("PUT"))).toHaveLength(1);
+  } finally {
+    await store.close();
+  }
+});
+
 test("the most bytes that are taken is a setting with bounds", () => {
   expect(() => openFiles({ dataFolder: "/nonexistent", maxMb: 0 })).toThrow(/1 to 200/);
 });

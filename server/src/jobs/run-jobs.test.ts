@@ -65,8 +65,9 @@ describe.each(testedStores())("jobs on $kind", ({ kind }) => {
     await store.jobs.add({ kind: "hopeless", payload: {} });
     for (let attempt = 1; attempt <= MOST_ATTEMPTS; attempt++) {
       const [job] = await database.system.jobs.claim(5, LEASE_SECONDS);
-      expect(job).toMatchObject({ kind: "hopeless", attempts: attempt });
-      await database.system.jobs.fail(job!.id, `failure ${attempt}`);
+      const before = attempt === 1 ? null : `failure ${attempt - 1}`;
+      expect(job).toMatchObject({ kind: "hopeless", attempts: attempt, lastError: before });
+      await database.system.jobs.fail(job!.id, `fail\0ure ${attempt}`);
       if (attempt === MOST_ATTEMPTS) break;
       later(waitSeconds(attempt) - 1);
       expect(await database.system.jobs.claim(5, LEASE_SECONDS)).toEqual([]);

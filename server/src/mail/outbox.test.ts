@@ -205,6 +205,19 @@ describe.each(testedStores())("the outbox on $kind", ({ kind }) => {
     state.mails.length = 0;
   });
 
+  test("what would come too late to be of use is not sent, and says so", async () => {
+    const id = await bookedHire("Ina Invented", "2027-03-10T14:00", "2027-03-17T10:00");
+    const { body } = await send(id, { kind: "dayBefore", when: "moment" });
+    expect(body).toMatchObject({ state: "waiting", dueAt: "2027-03-09T09:00:00.000Z" });
+    const before = clock;
+    // the mail server was down for a day: the keys go now
+    at("2027-03-10T14:00:00.000Z");
+    await run();
+    expect(await depot.store.messages.get(body.id)).toMatchObject({ state: "failed", reason: "#tooLate" });
+    expect(state.mails.splice(0)).toEqual([]);
+    at(new Date(before).toISOString());
+  });
+
   test("an address that is none is refused by its name at the hire and at the sender; erased is erased here too", async () => {
     const id = await bookedHire("Flo Invented", "2027-01-10T14:00", "2027-01-17T10:00", "flo@example.org");
     const { body } = await send(id, { kind: "booking", when: "now" });

@@ -50,6 +50,16 @@ describe("a report after RFC 3464", () => {
     });
   });
 
+  it("says failed in whatever letters, and stands for the first recipient that failed", () => {
+    for (const action of ["Failed", "FAILED"])
+      expect(readDeliveryReport(report("m1@example.org", action))?.messageId).toBe("m1@example.org");
+    const two = report("m1@example.org", "delivered").replace(
+      "Diagnostic-Code: smtp; 550 5.1.1\r\n  no such mailbox here\r\n",
+      "\r\nFinal-Recipient: rfc822; other@example.org\r\nAction: failed\r\nStatus: 5.2.2\r\n",
+    );
+    expect(readDeliveryReport(two)?.reason).toBe("5.2.2");
+  });
+
   it("is no failure where it was delivered or is late, and any other mail is no report", () => {
     for (const action of ["delayed", "delivered", "relayed", "expanded"])
       expect(readDeliveryReport(report("m1@example.org", action))).toBeNull();
