@@ -1,5 +1,5 @@
 /** The invented firm: nobody and nothing in it exists. */
-import { Temporal } from "@setfair/engine";
+import { addDays, sameEveryDay, Temporal } from "@setfair/engine";
 import {
   type Database,
   type DemoSignIn,
@@ -34,14 +34,13 @@ export { highlandsTrip, lakesTrip, loadForTwo, twoAdults } from "./trips.ts";
 export { HERON } from "./vehicles.ts";
 
 const TIME_ZONE = "Europe/London";
-const DOCUMENT: DepotDocument = {
+const WEEKDAY = { opens: "08:00", closes: "17:30" };
+const DOCUMENT: Omit<DepotDocument, "hours"> = {
   telephone: "01632 960123",
   country: DEPOT.country,
   latitudeDeg: DEPOT.latitudeDeg,
   longitudeDeg: DEPOT.longitudeDeg,
   elevationM: DEPOT.elevationM ?? 0,
-  opens: "08:00",
-  closes: "17:30",
   turnaroundMinutes: 240,
 };
 
@@ -51,6 +50,16 @@ const ON_INVOICES = {
   address: "1 Invented Yard, Marlow Tarn",
   vatNumber: "GB000000000",
 };
+
+/** Later on Sundays, and a day of stock-taking well after all that is booked by hand. */
+function hoursAround(today: string): DepotDocument["hours"] {
+  const { week } = sameEveryDay(WEEKDAY);
+  const on = addDays(today, 150);
+  return {
+    week: { ...week, sunday: { opens: "10:00", closes: "17:30" } },
+    closed: [{ from: on, to: on, name: "Stock-taking" }],
+  };
+}
 
 async function makeFirm(
   database: Database,
@@ -64,7 +73,7 @@ async function makeFirm(
     depot: {
       name: "Marlow Tarn depot",
       timeZone: TIME_ZONE,
-      document: toJson({ ...DOCUMENT, schoolHolidays: holidaysAround(today) }),
+      document: toJson({ ...DOCUMENT, hours: hoursAround(today), schoolHolidays: holidaysAround(today) }),
     },
     terms: [
       { of: "hire", validFrom: terms.validFrom, document: toJson(terms) },

@@ -1,7 +1,7 @@
 /** For tests only: an invented depot with one vehicle of its own, behind the real API on a real store. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { VehicleDescription } from "@setfair/engine";
+import { sameEveryDay, type VehicleDescription } from "@setfair/engine";
 import { type ChainEnd, type DepotRecord, makeRecord, type NewRecord } from "@setfair/records";
 import type { FastifyInstance } from "fastify";
 import { buildApp } from "../app.ts";
@@ -33,6 +33,8 @@ export interface TestDepot {
   readonly scope: Scope;
   readonly store: Store;
   readonly dataFolder: string;
+  /** of its database on PostgreSQL, for another process */
+  readonly databaseUrl: string | undefined;
   /** sets the clock */
   at(instant: string): void;
   call(
@@ -67,8 +69,7 @@ export async function makeDepot(
         country: "GB",
         latitudeDeg: 54.4,
         longitudeDeg: -2.9,
-        opens: "08:00",
-        closes: "18:00",
+        hours: sameEveryDay({ opens: "08:00", closes: "18:00" }),
         turnaroundMinutes: 240,
       },
     },
@@ -118,6 +119,7 @@ export async function makeDepot(
     scope,
     store,
     dataFolder: place.dataFolder,
+    databaseUrl: place.url,
     at: (instant) => {
       clock.now = new Date(instant);
     },

@@ -18,8 +18,8 @@ describe("the depot's own settings", () => {
   it("begin with a usual team and are changed whole; nothing else of the depot is lost", async () => {
     expect((await read()).crew).toEqual({ desk: 2, cleaner: 2, yard: 2, technician: 1 });
     const crew = { desk: 1, cleaner: 3, yard: 2, technician: 0 };
-    const answer = await put({ crew, closes: "17:00" });
-    expect(answer.body).toMatchObject({ crew, closes: "17:00", opens: "08:00", country: "GB" });
+    const answer = await put({ crew, turnaroundMinutes: 200 });
+    expect(answer.body).toMatchObject({ crew, turnaroundMinutes: 200, country: "GB" });
     const { document } = await depot.store.depot.get();
     expect(document).toMatchObject({ latitudeDeg: 54.4, crew });
     expect(crewOf({ crew: { cleaner: 4 } })).toEqual({ desk: 2, cleaner: 4, yard: 2, technician: 1 });
@@ -63,7 +63,18 @@ describe("the depot's own settings", () => {
 
   it("name the field that does not fit, and refuse what was changed meanwhile or by someone else", async () => {
     const problems = async (change: object) => (await put(change)).body.error.problems;
-    expect(await problems({ closes: "07:00" })).toMatchObject([{ path: "closes" }]);
+    const { hours } = await read();
+    const onSaturday = (saturday: object | null) => ({
+      hours: { ...hours, week: { ...hours.week, saturday } },
+    });
+    expect(await problems(onSaturday({ opens: "09:00", closes: "08:00" }))).toMatchObject([
+      { path: "hours.week.saturday.closes" },
+    ]);
+    expect(await problems(onSaturday({ opens: "09:00", closes: "24:01" }))).toMatchObject([
+      { path: "hours.week.saturday.closes" },
+    ]);
+    const closed = [{ from: "2026-12-26", to: "2026-12-25", name: "Christmas" }];
+    expect(await problems({ hours: { ...hours, closed } })).toMatchObject([{ path: "hours.closed.0.to" }]);
     expect(await problems({ schoolHolidays: [{ from: "2026-08-02", to: "2026-08-01" }] })).toMatchObject([
       { path: "schoolHolidays.0.to" },
     ]);

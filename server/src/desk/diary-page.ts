@@ -3,6 +3,7 @@ import type { diarySchema } from "../api/schemas/diary.ts";
 import type { DepotRow, HireRow, HireStage, Store } from "../store/types.ts";
 import { asDocument, type DepotDocument, type PartDocuments, type VehicleDocument } from "./documents.ts";
 import { localOf } from "./local-time.ts";
+import { hoursAnswer } from "./opening-hours.ts";
 
 export type DiaryPage = z.input<typeof diarySchema>;
 
@@ -45,7 +46,7 @@ export async function readDiary(
   span: DiarySpan,
 ): Promise<DiaryPage> {
   const { timeZone } = depot;
-  const { opens, closes, turnaroundMinutes, schoolHolidays = [] } = asDocument<DepotDocument>(depot.document);
+  const { hours, turnaroundMinutes, schoolHolidays = [] } = asDocument<DepotDocument>(depot.document);
   const earliest = new Date(Date.parse(span.start) - LONGEST_MS).toISOString();
   const rows = await store.hires.all({
     stages: DRAWN,
@@ -61,8 +62,7 @@ export async function readDiary(
     from: span.from,
     to: span.to,
     now: localOf(now.toISOString(), timeZone),
-    opens,
-    closes,
+    hours: hoursAnswer(hours),
     turnaroundMinutes,
     vehicles: versions
       .map(({ of, document }) => vehicleLine(of, asDocument<VehicleDocument>(document)))

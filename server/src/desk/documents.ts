@@ -9,6 +9,7 @@ import type {
   LoadPlan,
   MarkClass,
   Mending,
+  OpeningHours,
   Party,
   Quote,
   RoomAnswer,
@@ -41,8 +42,8 @@ export interface DepotDocument {
   readonly latitudeDeg: number;
   readonly longitudeDeg: number;
   readonly elevationM?: number;
-  readonly opens: string;
-  readonly closes: string;
+  /** civil times of the depot */
+  readonly hours: OpeningHours;
   readonly turnaroundMinutes: number;
   /** what distances are read, written and typed in; km where left out. They are kept in km */
   readonly distances?: "km" | "mi";

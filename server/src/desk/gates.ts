@@ -2,6 +2,7 @@ import {
   checkInsurance,
   checkLicence,
   checkLoad,
+  checkOpening,
   checkSeason,
   checkSeats,
   type Finding,
@@ -102,7 +103,8 @@ function diary(data: HireData): Looked {
   });
   // the answer's own finding ("none of the vehicles can") would repeat at this gate what other gates refuse
   const found = answer.result.vehicles.flatMap(({ findings }) => findings);
-  return found.filter(({ gate }) => gate === "diary");
+  const opening = checkOpening({ hours: data.depotDocument.hours, from: data.from, to: data.to });
+  return [...found.filter(({ gate }) => gate === "diary"), ...opening];
 }
 
 /** Season from the coldest night that the forecast has, with what the forecast itself says of it. */

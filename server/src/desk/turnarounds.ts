@@ -2,6 +2,7 @@ import {
   addDays,
   composeTurnaround,
   type Difference,
+  hoursOn,
   type Mending,
   proposeSchedule,
   type TurnaroundJob,
@@ -14,6 +15,7 @@ import { crewOf } from "./crew.ts";
 import { asDocument, type DepotDocument, NO_SETTLEMENT } from "./documents.ts";
 import { type HireData, partOf, readRows } from "./hire-data.ts";
 import { dateOf, localOf } from "./local-time.ts";
+import { ALL_DAY } from "./opening-hours.ts";
 import { walkFacts, wholeRecords } from "./record-facts.ts";
 
 type Turnaround = z.input<typeof turnaroundSchema>;
@@ -110,8 +112,9 @@ const minutesOf = (time: string) => Number(time.slice(0, 2)) * 60 + Number(time.
 
 /** One order for the whole yard: what goes out first is ready first. */
 function planned(open: readonly OpenTurnaround[], depot: DepotDocument, nowLocal: string): Turnaround[] {
-  const opens = minutesOf(depot.opens);
   const today = dateOf(nowLocal);
+  const hours = hoursOn(depot.hours, today);
+  const opens = minutesOf((hours ?? ALL_DAY).opens);
   const start = Math.max(0, minutesOf(nowLocal.slice(11)) - opens);
   const jobs = open.flatMap(({ data, jobs: all, done, nextOut }) => {
     const todo = all.filter(({ id }) => !done.has(id));
@@ -132,7 +135,8 @@ function planned(open: readonly OpenTurnaround[], depot: DepotDocument, nowLocal
   const { result } = proposeSchedule({ objective: "day", resources, jobs });
   const starts = new Map(result.schedule.map((each) => [each.job, each.start]));
   const localAt = (minute: number | undefined) => {
-    if (minute === undefined || opens + minute >= 1440) return null;
+    // on a closed day the order stands, but nobody is there at these times
+    if (hours === null || minute === undefined || opens + minute >= 1440) return null;
     const at = opens + minute;
     return `${today}T${String(Math.floor(at / 60)).padStart(2, "0")}:${String(at % 60).padStart(2, "0")}`;
   };

@@ -11,6 +11,7 @@ import { stock } from "./migrations/0023-stock.ts";
 import { rulesAndNotes } from "./migrations/0024-rules-and-notes.ts";
 import { settlementEntries } from "./migrations/0026-settlement-entries.ts";
 import { useReturns } from "./migrations/0031-use-returns.ts";
+import { openingHours } from "./migrations/0040-opening-hours.ts";
 import { removedPhotographs } from "./migrations/0044-removed-photographs.ts";
 
 /** In this order, for ever; a migration that was released is never changed. */
@@ -27,6 +28,7 @@ export function migrationsFor(kind: StoreKind): Record<string, Migration> {
     "0024-rules-and-notes": { up: (db) => rulesAndNotes(db, kind) },
     "0026-settlement-entries": { up: (db) => settlementEntries(db, kind) },
     "0031-use-returns": { up: (db) => useReturns(db, kind) },
+    "0040-opening-hours": { up: (db) => openingHours(db) },
     "0044-removed-photographs": { up: (db) => removedPhotographs(db, kind) },
   };
 }

@@ -1,7 +1,8 @@
-import type { Terms } from "@setfair/engine";
+import { type Terms, WEEKDAYS } from "@setfair/engine";
 import { crewOf } from "../../desk/crew.ts";
 import { asDocument, type DepotDocument, toJson } from "../../desk/documents.ts";
 import { dateOf, localOf } from "../../desk/local-time.ts";
+import { hoursAnswer } from "../../desk/opening-hours.ts";
 import { firmOnInvoices } from "../../money/invoices.ts";
 import type { DepotRow } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
@@ -10,13 +11,12 @@ import { FIRST_STEPS } from "../schemas/depot.ts";
 
 function settingsOf({ name, timeZone, version, document }: DepotRow) {
   const depot = asDocument<DepotDocument>(document);
-  const { telephone, opens, closes, turnaroundMinutes, country, schoolHolidays = [] } = depot;
+  const { telephone, hours, turnaroundMinutes, country, schoolHolidays = [] } = depot;
   const { distances = "km" as const, latitudeDeg, longitudeDeg } = depot;
   return {
     name,
     telephone,
-    opens,
-    closes,
+    hours: hoursAnswer(hours),
     turnaroundMinutes,
     distances,
     latitudeDeg,
@@ -27,6 +27,17 @@ function settingsOf({ name, timeZone, version, document }: DepotRow) {
     timeZone,
     country,
   };
+}
+
+interface Span {
+  readonly from: string;
+  readonly to: string;
+}
+const byFirstDay = (a: Span, b: Span) => (a.from < b.from ? -1 : 1);
+
+function refuseBackward(spans: readonly Span[], path: string): void {
+  for (const [k, { from, to }] of spans.entries())
+    if (to < from) throw badField(`${path}.${k}.to`, "expected a day not before `from`");
 }
 
 export const depotHandlers = {
@@ -51,21 +62,26 @@ export const depotHandlers = {
   async putDepot({ signed, body }) {
     const { store, account } = signed;
     const { name, version, ...settings } = body;
-    if (settings.closes <= settings.opens) throw badField("closes", "expected a time after `opens`");
-    for (const [k, { from, to }] of settings.schoolHolidays.entries())
-      if (to < from) throw badField(`schoolHolidays.${k}.to`, "expected a day not before `from`");
+    const { week, closed } = settings.hours;
+    for (const day of WEEKDAYS) {
+      const hours = week[day];
+      if (hours !== null && hours.closes <= hours.opens)
+        throw badField(`hours.week.${day}.closes`, "expected a time after `opens`, at the latest 24:00");
+    }
+    refuseBackward(closed, "hours.closed");
+    refuseBackward(settings.schoolHolidays, "schoolHolidays");
     await store.within(async (inner) => {
       const now = await inner.depot.get();
       // the height belongs to the point: at another one it is looked up again
       const { elevationM, ...before } = asDocument<DepotDocument>(now.document);
       const isSamePoint =
         before.latitudeDeg === settings.latitudeDeg && before.longitudeDeg === settings.longitudeDeg;
-      const schoolHolidays = settings.schoolHolidays.toSorted((a, b) => (a.from < b.from ? -1 : 1));
       const document = toJson({
         ...before,
         ...(isSamePoint && elevationM !== undefined ? { elevationM } : {}),
         ...settings,
-        schoolHolidays,
+        hours: { week, closed: closed.toSorted(byFirstDay) },
+        schoolHolidays: settings.schoolHolidays.toSorted(byFirstDay),
       });
       const answer = await inner.depot.update({ name, document }, version);
       if (!answer.ok) throw new Refusal("stale");

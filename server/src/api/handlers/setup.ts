@@ -1,3 +1,4 @@
+import { sameEveryDay } from "@setfair/engine";
 import { hashPassword } from "../../auth/passwords.ts";
 import { hashToken } from "../../auth/tokens.ts";
 import { type DepotDocument, toJson } from "../../desk/documents.ts";
@@ -27,17 +28,22 @@ export const setUpHandlers = {
   async setUp({ context, params, body }) {
     const { system } = context.database;
     const { firm, depot, terms, insurance, manager } = body;
-    const { name, timeZone, distances = "km" as const, ...rest } = depot;
+    const { name, timeZone, distances = "km" as const, opens, closes, ...rest } = depot;
     let today: string;
     try {
       today = dateOf(localOf(context.now().toISOString(), timeZone));
     } catch {
       throw badField("depot.timeZone", "expected the name of a time zone, e.g. Europe/London");
     }
-    if (rest.opens >= rest.closes) throw badField("depot.closes", "expected a time after it opens");
+    if (opens >= closes) throw badField("depot.closes", "expected a time after it opens");
     if ((await system.accountByLogin(manager.login)) !== null)
       throw badField("manager.login", "expected a login that nobody else has");
-    const document: DepotDocument = { ...rest, distances, turnaroundMinutes: TURNAROUND_MINUTES };
+    const document: DepotDocument = {
+      ...rest,
+      hours: sameEveryDay({ opens, closes }),
+      distances,
+      turnaroundMinutes: TURNAROUND_MINUTES,
+    };
     const answer = await system.setUp(hashToken(params.token), {
       firm: { name: firm.name },
       depot: { name, timeZone, document: toJson(document) },

@@ -2,6 +2,7 @@ import { BLOCK_KINDS, DUE_KINDS } from "@setfair/engine";
 import * as z from "zod";
 import { availabilitySchema } from "./availability.ts";
 import { dateSchema, findingSchema, idSchema, localSchema, moneySchema } from "./common.ts";
+import { openingHoursSchema } from "./depot.ts";
 import { stageSchema } from "./hires.ts";
 import { named } from "./named.ts";
 
@@ -29,8 +30,7 @@ export const diarySchema = named(
     from: dateSchema,
     to: dateSchema,
     now: localSchema,
-    opens: z.string(),
-    closes: z.string(),
+    hours: openingHoursSchema,
     turnaroundMinutes: z.int(),
     vehicles: z.array(
       z.object({

@@ -1,8 +1,9 @@
-import { proposeSchedule, type ScheduleInput } from "@setfair/engine";
+import { type DayHours, hoursOn, proposeSchedule, type ScheduleInput } from "@setfair/engine";
 import type { HireRow } from "../../store/types.ts";
 import { crewOf } from "../crew.ts";
-import { asDocument, type DepotDocument } from "../documents.ts";
+import type { HireData } from "../hire-data.ts";
 import { dateOf, localOf } from "../local-time.ts";
+import { ALL_DAY } from "../opening-hours.ts";
 import { HANDOVER_MINUTES, openTurnarounds } from "../turnarounds.ts";
 import { personOf } from "./next-hires.ts";
 import { type Ask, line, NOTHING, type Planner } from "./types.ts";
@@ -34,7 +35,7 @@ export const planTeamIll: Planner<"teamIll"> = async (ask) => {
   const whole = endsOf(proposeSchedule(day.input(null)).result.schedule);
   const { result } = proposeSchedule(day.input(change.skill));
   const less = endsOf(result.schedule);
-  const opens = minutesOf(data.depotDocument.opens);
+  const opens = minutesOf(hoursToday(data).opens);
   const moved = [...day.meetings].flatMap(([id, meeting]) => {
     const [was, is] = [whole.get(id), less.get(id)];
     if (is !== undefined && was !== undefined && is.end <= was.end) return [];
@@ -78,11 +79,14 @@ const endsOf = (
 const localAt = (day: string, minute: number): string =>
   `${day}T${String(Math.floor(minute / 60) % 24).padStart(2, "0")}:${String(minute % 60).padStart(2, "0")}`;
 
+/** On a closed day whoever comes in may come at any time. */
+const hoursToday = ({ depotDocument, today }: HireData): DayHours =>
+  hoursOn(depotDocument.hours, today) ?? ALL_DAY;
+
 /** Today's handovers and returns that are still to come, and what is left to do in the yard. */
 async function readDay({ store, data, now }: TeamAsk): Promise<Day> {
   const { timeZone } = data.depot;
-  const depot = asDocument<DepotDocument>(data.depot.document);
-  const { opens, closes } = depot;
+  const { opens, closes } = hoursToday(data);
   const start = Math.max(0, minutesOf(data.nowLocal.slice(11)) - minutesOf(opens));
   const shift = Math.max(start, minutesOf(closes) - minutesOf(opens));
   const at = (local: string) => Math.max(start, minutesOf(local.slice(11)) - minutesOf(opens));
@@ -131,7 +135,7 @@ async function readDay({ store, data, now }: TeamAsk): Promise<Day> {
     ]),
     input: (without) => ({
       objective: "day",
-      resources: Object.entries(crewOf(depot)).map(([id, units]) => ({
+      resources: Object.entries(crewOf(data.depotDocument)).map(([id, units]) => ({
         id,
         capacity: [
           {

@@ -10,8 +10,10 @@ import { sendOrRead, useGuardedDraft } from "../meanwhile/use-guarded-draft.ts";
 import { queries } from "../query-client.ts";
 import { useSignedIn } from "../session.ts";
 import { usePageTitle } from "../use-page-title.ts";
+import { ClosedDays } from "./closed-days.tsx";
 import { DistancesField } from "./distances-field.tsx";
 import { HolidayFields } from "./holiday-fields.tsx";
+import { OpeningFields } from "./opening-fields.tsx";
 import type { PieceProps, Settings } from "./piece-props.ts";
 import { PointFields } from "./point-fields.tsx";
 import { WeatherService } from "./weather-service.tsx";
@@ -41,7 +43,7 @@ export default function DepotPage() {
 
 function SettingsForm({ now }: { readonly now: Settings }) {
   const mayWrite = useSignedIn().may.includes("terms.write");
-  const draft = useGuardedDraft<Settings>("depot", { value: now, version: now.version });
+  const draft = useGuardedDraft<Settings>("depotSettings", { value: now, version: now.version });
   const { value, basedOn } = draft;
   const save = useMutation({
     mutationFn: () => {
@@ -55,7 +57,8 @@ function SettingsForm({ now }: { readonly now: Settings }) {
     onSuccess: (answer) => {
       draft.done();
       queries.setQueryData(["depot"], answer);
-      for (const kind of ["diary", "session", "today"]) void queries.invalidateQueries({ queryKey: [kind] });
+      for (const kind of ["diary", "session", "today", "hire"])
+        void queries.invalidateQueries({ queryKey: [kind] });
     },
   });
   const send = (event: FormEvent) => {
@@ -67,6 +70,8 @@ function SettingsForm({ now }: { readonly now: Settings }) {
   return (
     <form className="stack" onSubmit={send} noValidate>
       <Hours {...pieces} />
+      <OpeningFields {...pieces} />
+      <ClosedDays {...pieces} />
       <Where {...pieces} />
       <Team {...pieces} />
       <HolidayFields {...pieces} />
@@ -94,7 +99,7 @@ function Hours({ value, change, failure }: PieceProps) {
     <section className="card stack" aria-labelledby="hours-title">
       <h2 id="hours-title">{t("depot.hours")}</h2>
       <div className="sheet-fields">
-        {(["name", "telephone", "opens", "closes"] as const).map((field) => (
+        {(["name", "telephone"] as const).map((field) => (
           <TextField
             key={field}
             label={t(`depot.${field}`)}

@@ -178,6 +178,7 @@ function Head({ model, firstDay, lastDay, namePx, today }: Window & { readonly t
       </div>
       {days.map((day) => {
         const date = plusDays(model.start, day);
+        const closed = model.closed.get(day);
         const isFirst = date.endsWith("-01") || day === firstDay;
         return (
           // biome-ignore lint/a11y/useSemanticElements: as the grid itself
@@ -186,10 +187,14 @@ function Head({ model, firstDay, lastDay, namePx, today }: Window & { readonly t
             key={day}
             role="columnheader"
             aria-colindex={day + 2}
-            aria-label={dateText(date, "long")}
+            aria-label={[dateText(date, "long"), ...(closed === undefined ? [] : [closedText(closed)])].join(
+              ", ",
+            )}
+            title={closed === undefined ? undefined : closedText(closed)}
             className={classes(
               "diary-date",
               isWeekend(date) && "diary-date-weekend",
+              closed !== undefined && "diary-date-closed",
               date === today && "diary-date-today",
             )}
             style={{ left: namePx + day * DAY_PX }}
@@ -204,7 +209,10 @@ function Head({ model, firstDay, lastDay, namePx, today }: Window & { readonly t
   );
 }
 
-/** School holidays lie quietly behind the days. */
+const closedText = (name: string): string =>
+  t("opening.dayClosed", { named: name === "" ? "no" : "yes", name });
+
+/** School holidays and closed days lie quietly behind the days. */
 function Shades({ model, firstDay, lastDay, namePx }: Window) {
   return (
     <div aria-hidden="true">
@@ -215,6 +223,15 @@ function Shades({ model, firstDay, lastDay, namePx }: Window) {
             key={from}
             className="diary-holiday"
             style={{ left: namePx + from * DAY_PX, width: (to - from + 1) * DAY_PX }}
+          />
+        ))}
+      {[...model.closed.keys()]
+        .filter((day) => day >= firstDay && day <= lastDay)
+        .map((day) => (
+          <div
+            key={`closed ${day}`}
+            className="diary-closed"
+            style={{ left: namePx + day * DAY_PX, width: DAY_PX }}
           />
         ))}
     </div>

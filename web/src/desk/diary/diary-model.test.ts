@@ -1,3 +1,4 @@
+import { sameEveryDay } from "@setfair/engine";
 import { expect, test } from "vitest";
 import { barsOn, type Diary, findPlate, isFree, makeModel, plusMonths } from "./diary-model.ts";
 
@@ -5,8 +6,10 @@ const diary: Diary = {
   from: "2026-07-01",
   to: "2026-07-31",
   now: "2026-07-01T09:00",
-  opens: "08:00",
-  closes: "18:00",
+  hours: {
+    week: { ...sameEveryDay({ opens: "08:00", closes: "18:00" }).week, sunday: null },
+    closed: [{ from: "2026-07-13", to: "2026-07-14", name: "Stock-taking" }],
+  },
   turnaroundMinutes: 240,
   vehicles: [
     {
@@ -45,6 +48,18 @@ const diary: Diary = {
   ],
   schoolHolidays: [{ from: "2026-07-20", to: "2026-08-31" }],
 };
+
+test("closed days are each Sunday and those that the firm entered, with what for", () => {
+  // 2026-07-05 is a Sunday
+  expect([...makeModel(diary).closed]).toEqual([
+    [4, ""],
+    [11, ""],
+    [12, "Stock-taking"],
+    [13, "Stock-taking"],
+    [18, ""],
+    [25, ""],
+  ]);
+});
 
 test("a bar begins and ends within its day, with the turnaround after it; an enquiry holds nothing after", () => {
   const [heron, curlew] = makeModel(diary).rows;

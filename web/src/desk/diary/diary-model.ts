@@ -1,3 +1,4 @@
+import { closedAs, hoursOn } from "@setfair/engine";
 import type { Schemas } from "../../api/client.ts";
 
 export type Diary = Schemas["Diary"];
@@ -55,6 +56,8 @@ export interface DiaryModel {
   readonly rows: readonly DiaryRow[];
   /** school holidays as days from the first, both included */
   readonly holidays: readonly { readonly from: number; readonly to: number }[];
+  /** days on which the depot is closed, with what for; empty where it is so each week */
+  readonly closed: ReadonlyMap<number, string>;
 }
 
 const HOLDS: readonly string[] = ["booked", "handedOver", "onHire", "returned", "settled", "closed"];
@@ -79,9 +82,11 @@ export function makeModel(diary: Diary): DiaryModel {
       .get(block.vehicleId)
       ?.push({ key: block.id, start: offsetOf(start, block.from), end, ready: end, hire: null, block });
   }
+  const days = daysBetween(start, diary.to) + 1;
   return {
     start,
-    days: daysBetween(start, diary.to) + 1,
+    days,
+    closed: closedDays(start, days, diary.hours),
     rows: diary.vehicles.map((vehicle) => ({
       vehicle,
       bars: (bars.get(vehicle.id) ?? []).sort((a, b) => a.start - b.start),
@@ -92,6 +97,15 @@ export function makeModel(diary: Diary): DiaryModel {
       to: daysBetween(start, to),
     })),
   };
+}
+
+function closedDays(start: string, days: number, hours: Diary["hours"]): ReadonlyMap<number, string> {
+  const dates = Array.from({ length: days }, (_, day) => [day, plusDays(start, day)] as const);
+  return new Map(
+    dates.flatMap(([day, date]) =>
+      hoursOn(hours, date) === null ? [[day, closedAs(hours, date) ?? ""] as const] : [],
+    ),
+  );
 }
 
 function dueDays(start: string, vehicle: DiaryVehicle): ReadonlyMap<number, readonly string[]> {

@@ -1,7 +1,9 @@
+import { checkOpening } from "@setfair/engine";
 import { useQuery } from "@tanstack/react-query";
 import { client } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
-import { t } from "../../parts/words.ts";
+import { findingText, t } from "../../parts/words.ts";
+import "./enquiry.css";
 
 interface ClosedNoteProps {
   /** civil times `YYYY-MM-DDTHH:MM`, or empty */
@@ -13,16 +15,17 @@ interface ClosedNoteProps {
 export function ClosedNote({ from, to }: ClosedNoteProps) {
   const depot = useQuery({ queryKey: ["depot"], queryFn: () => take(client.GET("/api/depot")) });
   if (depot.data === undefined) return null;
-  const { opens, closes } = depot.data;
-  const isClosed = (local: string) =>
-    local !== "" && (local.slice(11, 16) < opens || local.slice(11, 16) > closes);
-  const ends = [
-    ...(isClosed(from) ? [t("known.closedOut", { at: from.slice(11, 16), opens, closes })] : []),
-    ...(isClosed(to) ? [t("known.closedBack", { at: to.slice(11, 16), opens, closes })] : []),
+  const { hours } = depot.data;
+  const isTime = (local: string) => local.length === "2026-01-01T00:00".length;
+  const found = [
+    ...(isTime(from) ? checkOpening({ hours, from, to: from }).filter(isOut) : []),
+    ...(isTime(to) ? checkOpening({ hours, from: to, to }).filter((each) => !isOut(each)) : []),
   ];
-  return ends.length === 0 ? null : (
+  return found.length === 0 ? null : (
     <p className="closed-note" role="status">
-      {ends.join(" ")}
+      {found.map(findingText).join(" ")} {t("opening.askedLater")}
     </p>
   );
 }
+
+const isOut = ({ code }: { readonly code: string }): boolean => code === "diary.closedOut";

@@ -63,6 +63,7 @@ const DAY = /^\d{4}-\d\d-\d\d$/;
 
 /** A value in plain words; what has no name is counted. */
 export function valueText(value: unknown, path: readonly PathStep[] = []): string {
+  if (value === null && path[0] === "hours") return t("opening.closed");
   if (value === undefined || value === null || value === "") return t("meanwhile.nothing");
   if (typeof value === "boolean") return t(value ? "meanwhile.yes" : "meanwhile.no");
   if (typeof value === "number")
@@ -74,7 +75,7 @@ export function valueText(value: unknown, path: readonly PathStep[] = []): strin
     return value.length === 0
       ? t("meanwhile.nothing")
       : value.map((each) => valueText(each, path)).join("; ");
-  return ownName(value) ?? inside(value as Branch); // neither null, list nor bare: a branch
+  return (path[0] === "hours" ? undefined : ownName(value)) ?? inside(value as Branch); // neither null, list nor bare: a branch
 }
 
 /** Words of a choice stand under these groups, by the field's name. */

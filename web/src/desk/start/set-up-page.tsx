@@ -108,6 +108,7 @@ function SetUpForm({ token }: { readonly token: string }) {
                 value={full.texts[name]}
                 onChange={(text) => setText(name, text)}
                 error={problemAt(failure, path)}
+                {...(name === "closes" ? { note: t("opening.setUpNote") } : {})}
               />
             ))}
           </div>

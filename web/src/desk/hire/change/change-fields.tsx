@@ -9,6 +9,7 @@ import {
   TickField,
 } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
+import { ClosedNote } from "../../enquiry/closed-note.tsx";
 import type { HirePageData } from "../use-hire.ts";
 import type { ChangeDraft, ChangeKind } from "./change-draft.ts";
 
@@ -114,6 +115,7 @@ function TimeFields({ kind, draft, set, problem }: FieldsProps) {
         onChange={(to) => set({ to })}
         error={problem("to") ?? problem("eta")}
       />
+      <ClosedNote from="" to={draft.to} />
       {kind === "early" && (
         <NumberField
           label={t("changes.field.back")}
