@@ -217,4 +217,36 @@ describe.each(STORES)("what is disputed, held and answered, on $kind", ({ kind }
     expect(await problem(reply("withdraw", "The ticket was right.", lineId))).toEqual([400, "answer"]);
     expect((await money()).owed.pence).toBe(-600);
   });
+
+  it("takes back the charge of the toll that is meant, and none that was entered beside it", async () => {
+    const { depot, id } = asked;
+    const toll = {
+      kind: "notice",
+      id: "notice-3",
+      what: "toll",
+      issuer: "Invented Tunnel",
+      reference: "T 3",
+      at: "2026-07-04T17:00",
+      where: "Tunnel, invented",
+      pence: 700,
+      feePence: 0,
+      photographs: [await sendPhotograph(depot, id, await makeJpeg())],
+    };
+    const { entries } = await must(note(asked, toll));
+    const lineId = `notice:${entries.at(-1).id}`;
+    const on = "2026-07-11";
+    const charge = { id: "beside", kind: "charge", line: "fine", pence: 4500, on, note: "Bus lane" };
+    await must(depot.call("desk", "POST", `/hires/${id}/money/charges`, charge));
+    await must(
+      depot.call(null, "POST", `/guide/${token}/statement`, {
+        lineId,
+        answer: "dispute",
+        text: "We walked.",
+      }),
+    );
+    await must(reply("withdraw", "As goodwill.", lineId));
+    const credits = (await depot.store.payments.ofHire(id)).filter(({ kind }) => kind === "credit");
+    expect(credits.map(({ pence }) => pence)).toContain(700);
+    expect(credits.map(({ pence }) => pence)).not.toContain(4500);
+  });
 });
