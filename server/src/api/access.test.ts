@@ -3,6 +3,7 @@ import { ACTS, may, ROLES } from "../auth/roles.ts";
 import { type As, makeDepot, type TestDepot } from "./depot-for-tests.ts";
 import type { Operation } from "./operation.ts";
 import { type OperationId, operations } from "./operations.ts";
+import { CUSTOMER, PARTY, PERIOD } from "./samples-for-tests.ts";
 
 /**
  * Who may call each operation, written out by hand: a wrong act at an operation, or a role too many in the table of
@@ -247,6 +248,25 @@ describe("who may call each operation", () => {
       if (id === "readSetup") expect(JSON.parse(body)).toMatchObject({ open: false });
       else if (who === "link" || who === "setUpToken") expect([400, 404]).toContain(statusCode);
     }
+  });
+});
+
+describe("papers of a hire", () => {
+  it("of a dispute are for whoever may settle; the yard prints what goes with the vehicle", async () => {
+    const depot = await makeDepot("sqlite");
+    const asked = { customer: CUSTOMER, party: PARTY, ...PERIOD, vehicleId: "pv2" };
+    const { id } = (await depot.call("desk", "POST", "/hires", asked)).body.hire;
+    const code = async (as: As, paper: string) => {
+      const { statusCode } = await depot.app.inject({
+        method: "GET",
+        url: `/api/hires/${id}/papers/${paper}`,
+        headers: { cookie: depot.cookie(as ?? "yard") },
+      });
+      return statusCode;
+    };
+    expect([await code("yard", "dispute"), await code("yard", "walkOut")]).toEqual([403, 200]);
+    for (const as of ["desk", "manager"] as const) expect(await code(as, "dispute")).not.toBe(403);
+    await depot.close();
   });
 });
 

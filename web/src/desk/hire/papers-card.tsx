@@ -1,4 +1,5 @@
 import { t } from "../../parts/words.ts";
+import { useSignedIn } from "../session.ts";
 
 export type PaperName =
   | "quote"
@@ -19,13 +20,15 @@ interface PapersCardProps {
   readonly withPack?: boolean;
 }
 
-/** Papers of the hire as PDFs, each made at the moment it is opened. */
+/** Papers of the hire as PDFs, each made at the moment it is opened; those of a dispute for whoever may settle. */
 export function PapersCard({ hireId, papers, withPack = false }: PapersCardProps) {
+  const maySettle = useSignedIn().may.includes("hire.settle");
+  const offered = papers.filter((paper) => paper !== "dispute" || maySettle);
   return (
     <section className="card stack-tight" aria-label={t("papers.card")}>
       <h2>{t("papers.card")}</h2>
       <p className="row">
-        {papers.map((paper) => (
+        {offered.map((paper) => (
           <a
             key={paper}
             className="button"
@@ -38,7 +41,7 @@ export function PapersCard({ hireId, papers, withPack = false }: PapersCardProps
         ))}
       </p>
       <p className="quiet">{t("papers.opensPdf")}</p>
-      {withPack && (
+      {withPack && maySettle && (
         <>
           <p className="row">
             <a className="button" href={`/api/hires/${encodeURIComponent(hireId)}/dispute-pack`} download>
