@@ -41,13 +41,17 @@ describe("the depot's own settings", () => {
 
   it("a manager is told what a new firm has still to enter, until it is entered", async () => {
     const steps = async () => (await depot.call("manager", "GET", "/first-steps")).body;
-    expect(await steps()).toEqual({ open: ["firm"], of: 5 });
+    expect(await steps()).toEqual({ open: ["firm"], of: 6 });
     await depot.call("manager", "PUT", "/money/firm", {
       name: "Invented Hire",
       address: "3 Invented Row",
       vatNumber: null,
     });
     expect((await steps()).open).toEqual([]);
+    const prices = { validFrom: "2099-01-01", kit: {}, damage: [] };
+    const today = (await depot.call("manager", "GET", "/session")).body.today;
+    await depot.call("manager", "PUT", "/terms/prices", { ...prices, validFrom: today });
+    expect((await steps()).open).toEqual(["prices"]);
     expect((await depot.call("desk", "GET", "/first-steps")).status).toBe(403);
   });
 

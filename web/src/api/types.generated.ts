@@ -4033,7 +4033,7 @@ export interface components {
             readonly country: string;
         };
         readonly FirstStepsInput: {
-            readonly open: readonly ("vehicle" | "rateCard" | "insurer" | "firm" | "people")[];
+            readonly open: readonly ("vehicle" | "rateCard" | "prices" | "insurer" | "firm" | "people")[];
             readonly of: number;
         };
         readonly PutDepotInput: {
@@ -7352,7 +7352,7 @@ export interface components {
             readonly country: string;
         };
         readonly FirstSteps: {
-            readonly open: readonly ("vehicle" | "rateCard" | "insurer" | "firm" | "people")[];
+            readonly open: readonly ("vehicle" | "rateCard" | "prices" | "insurer" | "firm" | "people")[];
             readonly of: number;
         };
         readonly PutDepot: {

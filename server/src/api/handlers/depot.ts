@@ -47,11 +47,12 @@ export const depotHandlers = {
     const { store } = signed;
     const today = dateOf(localOf(context.now().toISOString(), (await store.depot.get()).timeZone));
     const terms = await store.terms.on("hire", today);
-    const fuel = terms === null ? {} : asDocument<Terms>(terms.document).tariff.fuelPencePerLitre;
+    const tariff = terms === null ? null : asDocument<Terms>(terms.document).tariff;
     const done: Record<(typeof FIRST_STEPS)[number], boolean> = {
       vehicle: (await store.vehicles.allOn("9999-12-31")).length > 0,
       // set-up leaves the price of fuel out
-      rateCard: Object.keys(fuel).length > 0,
+      rateCard: Object.keys(tariff?.fuelPencePerLitre ?? {}).length > 0,
+      prices: Object.keys(tariff?.kit ?? {}).length + (tariff?.damage ?? []).length > 0,
       insurer: (await store.terms.versions("insurance")).length > 0,
       firm: (await firmOnInvoices(store, today)) !== null,
       people: (await store.accounts.list()).filter(({ disabledAt }) => disabledAt === null).length > 1,

@@ -56,7 +56,7 @@ export const depotSettingsSchema = named(
   "DepotSettings",
   z.object({ ...settings, version: z.int(), timeZone: z.string(), country: z.string() }),
 );
-export const FIRST_STEPS = ["vehicle", "rateCard", "insurer", "firm", "people"] as const;
+export const FIRST_STEPS = ["vehicle", "rateCard", "prices", "insurer", "firm", "people"] as const;
 export const firstStepsSchema = named(
   "FirstSteps",
   z.object({ open: z.array(z.enum(FIRST_STEPS)), of: z.int() }),

@@ -26,6 +26,7 @@ export function HistoryCard({ changes }: { readonly changes: readonly Change[] }
   return (
     <section className="card stack-tight" aria-labelledby="prices-history-title">
       <h2 id="prices-history-title">{t("firmPrices.history")}</h2>
+      {changes.length === 0 && <p>{t("firmPrices.noHistory")}</p>}
       <ul className="stack-tight">
         {changes.slice(0, SHOWN).map(({ versionId, validFrom, writtenAt, by, lines }) => (
           <li key={versionId}>

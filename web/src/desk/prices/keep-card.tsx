@@ -32,7 +32,7 @@ export function KeepCard({ now, draft, save, changes }: KeepCardProps) {
         {t("firmPrices.keepTitle")}
       </h2>
       <p>{changes === 0 ? t("firmPrices.nothingToKeep") : t("firmPrices.notKept", { n: changes })}</p>
-      <div className="sheet-fields">
+      <div className="price-keep">
         <DateField
           label={t("rates.validFrom")}
           note={t("firmPrices.validFromNote")}

@@ -7,6 +7,7 @@ import { say, t } from "../../parts/words.ts";
 const PLACES = {
   vehicle: "/fleet/new",
   rateCard: "/terms",
+  prices: "/terms/prices",
   insurer: "/insurance",
   firm: "/money",
   people: "/accounts",
