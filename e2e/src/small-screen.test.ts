@@ -144,3 +144,37 @@ test("in the yard the answers of a check stand in sight, on a phone and on a tab
   }
   await yard.close();
 });
+
+test("magnified four times, what stays on the screen leaves at least half of it to read", async () => {
+  const hire = hires.find(({ stage }) => stage === "onHire");
+  const { url } = await ask<{ url: string }>(desk, "POST", `/hires/${hire?.id}/hirer-link`, {});
+  const page = await desk.context().newPage();
+  // 1280 × 1024 at 400 %
+  await page.setViewportSize({ width: 320, height: 256 });
+  for (const path of ["/enquiry", new URL(url).pathname]) {
+    await page.goto(server.url + path);
+    await page.getByRole("heading").first().waitFor();
+    const stays = await page.evaluate(() =>
+      [...document.querySelectorAll("body *")]
+        .filter((element) => ["sticky", "fixed"].includes(getComputedStyle(element).position))
+        .map((element) => element.getBoundingClientRect())
+        .filter(({ width }) => width > 200)
+        .reduce((sum, { height }) => sum + height, 0),
+    );
+    expect(stays).toBeLessThanOrEqual(128);
+    expect(await sidewaysPx(page)).toBe(0);
+  }
+  await page.close();
+});
+
+test("in the colours of the reader's own system the open page and what is chosen are still marked", async () => {
+  const page = await desk.context().newPage();
+  await page.emulateMedia({ forcedColors: "active" });
+  await page.goto(`${server.url}/enquiry`);
+  await page.getByText("First time").waitFor();
+  const here = page.locator("[aria-current=page]").first();
+  expect(await here.evaluate((link) => getComputedStyle(link).outlineStyle)).toBe("solid");
+  const chosen = page.locator(".choice[data-selected]").first();
+  expect(await chosen.evaluate((choice) => getComputedStyle(choice).borderTopWidth)).toBe("4px");
+  await page.close();
+});

@@ -38,6 +38,9 @@ export function AtCursor(props: AtCursorProps) {
           <BlockLine key={key} block={block} />
         ) : null,
       )}
+      {!isFree && bars.some(({ hire }) => hire !== null && canMove(hire)) && (
+        <p className="quiet">{t("diary.blockTaken", { name: row.vehicle.name })}</p>
+      )}
       <div className="row diary-at-acts">
         {isFree && (
           <>

@@ -88,19 +88,26 @@ function ChangeAct({
   );
 }
 
-type ImpossibleProps = Omit<VehicleAnswersProps, "answers" | "chosen"> & { readonly answer: Answer };
+type ImpossibleProps = Omit<VehicleAnswersProps, "answers" | "chosen"> & {
+  readonly answer: Answer;
+  /** vehicles that stand above as able to do it */
+  readonly offered: ReadonlySet<string>;
+};
 
-function Impossible({ answer, ...acts }: ImpossibleProps) {
+function Impossible({ answer, offered, ...acts }: ImpossibleProps) {
   // what is short on the shelf stands once, above them all
   const own = answer.findings.filter(({ code }) => code !== "stock.short");
+  const changes = answer.nearestChanges.filter(
+    ({ kind, vehicleId = "" }) => kind !== "otherVehicle" || !offered.has(vehicleId),
+  );
   return (
     <li className="answer">
       <strong>
         {answer.name} <span className="quiet nowrap">{answer.registration}</span>
       </strong>
       {own.length > 0 && <FindingsList findings={own} />}
-      {answer.nearestChanges.map((change) => (
-        <div key={changeText(change)} className="row spread">
+      {changes.map((change) => (
+        <div key={changeText(change)} className="row spread answer-change">
           <span>{changeText(change)}</span>
           <ChangeAct change={change} vehicleId={answer.id} {...acts} />
         </div>
@@ -113,6 +120,7 @@ function Impossible({ answer, ...acts }: ImpossibleProps) {
 export function VehicleAnswers({ answers, chosen, onChoose, ...acts }: VehicleAnswersProps) {
   const possible = answers.filter((answer) => answer.possible);
   const impossible = answers.filter((answer) => !answer.possible);
+  const offered = new Set(possible.map(({ id }) => id));
   return (
     <>
       <p>{t("desk.enquiry.found", { n: possible.length, of: answers.length })}</p>
@@ -131,7 +139,7 @@ export function VehicleAnswers({ answers, chosen, onChoose, ...acts }: VehicleAn
           <h3>{t("desk.enquiry.cannot", { n: impossible.length })}</h3>
           <ul>
             {impossible.map((answer) => (
-              <Impossible key={answer.id} answer={answer} onChoose={onChoose} {...acts} />
+              <Impossible key={answer.id} answer={answer} offered={offered} onChoose={onChoose} {...acts} />
             ))}
           </ul>
         </>

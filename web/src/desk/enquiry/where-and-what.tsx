@@ -25,14 +25,16 @@ export function WhereAndWhat({ value, change }: PartyAndDatesProps) {
   return (
     <section className="card stack" aria-labelledby="where-title">
       <h2 id="where-title">{t("rates.whereAndWhat")}</h2>
-      <NumberField
-        label={t("rates.drivers")}
-        value={value.drivers}
-        min={1}
-        max={6}
-        stepper
-        onChange={(drivers) => change({ drivers: drivers ?? 1 })}
-      />
+      <div className="enquiry-drivers">
+        <NumberField
+          label={t("rates.drivers")}
+          value={value.drivers}
+          min={1}
+          max={6}
+          stepper
+          onChange={(drivers) => change({ drivers: drivers ?? 1 })}
+        />
+      </div>
       <details open={value.countries.length > 0}>
         <summary className="fold">
           {value.countries.length === 0

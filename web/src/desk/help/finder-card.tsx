@@ -34,7 +34,8 @@ export function FinderCard({
 }) {
   const finder = useFinder(on, faults, stores, `setfair.help.${page.hire.id}.${on.symptom.id}`);
   const { diagnosis } = finder;
-  const { next, outcome, goOnWith, tried } = diagnosis;
+  const { next, outcome, goOnWith, tried, causes } = diagnosis;
+  const known = outcome === "found" && causes.length === 1 ? (causes[0]?.cause ?? null) : null;
   return (
     <section className="card stack" aria-labelledby="finder">
       <h2 id="finder">{symptomText(on.symptom.id)}</h2>
@@ -51,9 +52,10 @@ export function FinderCard({
       ) : next !== null ? (
         <AskNext check={next} finder={finder} />
       ) : (
-        <p className="check-text" role="status">
-          {outcomeText(outcome)}
-        </p>
+        <div role="status">
+          <p className="check-text">{known === null ? outcomeText(outcome) : causeText(known)}</p>
+          {known !== null && <p>{outcomeText(outcome)}</p>}
+        </div>
       )}
       {goOnWith !== null && (
         <Button look="main" onPress={() => onGoOn(goOnWith)}>
