@@ -1,6 +1,7 @@
 import { boundSchedule, type ScheduleBounds } from "./bound-schedule.ts";
 import { buildByList, justify } from "./build-schedule.ts";
 import { compareJudgements, type Judgement, judgeSchedule } from "./judge-schedule.ts";
+import { slideFromOvertime } from "./slide-from-overtime.ts";
 import { makeTimeline, type Timeline } from "./timeline.ts";
 import { tryEveryOrder } from "./try-every-order.ts";
 import type { YardModel } from "./yard-model.ts";
@@ -40,6 +41,8 @@ export function findSchedule(model: YardModel, search: FindSchedule) {
     if (found !== best) idle = -1;
     best = found;
   }
+  const start = slideFromOvertime(breeder.line, best.start);
+  if (start !== null) best = { ...best, start, score: judgeSchedule(model, start) };
   return { start: best.start, bounds, proven: isBest() };
 }
 

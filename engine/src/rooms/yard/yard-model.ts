@@ -42,7 +42,12 @@ export function modelYard(input: ScheduleInput): YardModel {
   const edges = resources.flatMap(({ capacity }) =>
     typeof capacity === "number" ? [] : capacity.flatMap(({ from, to }) => [from, to]),
   );
-  const step = [...minutes, ...starts, ...edges].reduce(greatestCommon, 0) || 1;
+  const hasOvertime = resources.some(
+    ({ capacity }) => typeof capacity !== "number" && capacity.some(({ overtime }) => overtime === true),
+  );
+  // with overtime a job may be best begun so that it just ends when it is due
+  const due = hasOvertime ? jobs.flatMap(({ dueBy }) => (Number.isInteger(dueBy) ? [dueBy!] : [])) : [];
+  const step = [...minutes, ...starts, ...edges, ...due].reduce(greatestCommon, 0) || 1;
   const last = [...starts, ...edges].reduce((most, each) => Math.max(most, each), 0);
   const span = (last + minutes.reduce((sum, each) => sum + each, 0)) / step + 1;
   if (span * Math.max(1, resources.length) > MOST_CELLS)
@@ -67,9 +72,7 @@ export function modelYard(input: ScheduleInput): YardModel {
     after: after.map((list) => Int32Array.from(list)),
     capacity: layOut(input, step, span, true),
     regular: layOut(input, step, span, false),
-    hasOvertime: resources.some(
-      ({ capacity }) => typeof capacity !== "number" && capacity.some(({ overtime }) => overtime === true),
-    ),
+    hasOvertime,
     hasShifts: edges.length > 0,
     dueBy: Float64Array.from(jobs, ({ dueBy }) => dueBy ?? Number.POSITIVE_INFINITY),
     weight: Float64Array.from(jobs, ({ weight }) => weight),

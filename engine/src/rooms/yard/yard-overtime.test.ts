@@ -82,21 +82,19 @@ function bruteForce(input: ScheduleInput): readonly [number, number] {
 }
 
 describe("a day with overtime and more than one resource", () => {
-  it("is as little late as any order of the jobs allows, and in as little overtime where it says that it is proven", () => {
+  it("is as little late as any order of the jobs allows, and with that in as little overtime", () => {
     fc.assert(
       fc.property(smallDay, (input) => {
         const best = bruteForce(input);
         fc.pre(Number.isFinite(best[0]));
-        const { weightedLateness, overtimeUnitMinutes, unplaced, proven } = proposeSchedule(input).result;
+        const { weightedLateness, overtimeUnitMinutes, unplaced } = proposeSchedule(input).result;
         expect(unplaced).toEqual([]);
-        expect(weightedLateness).toBe(best[0]);
-        expect(overtimeUnitMinutes).toBeGreaterThanOrEqual(best[1]);
-        if (proven) expect(overtimeUnitMinutes).toBe(best[1]);
+        expect([weightedLateness, overtimeUnitMinutes]).toEqual(best);
         const model = modelYard(input);
         const order = Int32Array.from(input.jobs, (_, k) => k);
         expect(boundSchedule(model, order).lateness).toBeLessThanOrEqual(best[0]);
       }),
-      { numRuns: 40 },
+      { numRuns: 60 },
     );
   });
 

@@ -124,7 +124,8 @@ describe("putting the yard's jobs in time", () => {
     const job = { id: "a", minutes: 60, needs: { bay: 1 } };
     const resources = [{ id: "bay", capacity }];
     expect(solve(given("day", resources, [{ ...job, dueBy: 120 }])).overtimeUnitMinutes).toBe(0);
-    expect(solve(given("day", resources, [{ ...job, dueBy: 90 }])).overtimeUnitMinutes).toBe(60);
+    expect(solve(given("day", resources, [{ ...job, dueBy: 90 }])).overtimeUnitMinutes).toBe(30);
+    expect(solve(given("day", resources, [{ ...job, dueBy: 90 }])).schedule).toMatchObject([{ start: 30 }]);
   });
 
   it("says which jobs the shifts hold no room for, and why", () => {
