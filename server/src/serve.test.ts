@@ -118,4 +118,24 @@ describe("serve", () => {
       /SETFAIR_KEY/,
     );
   });
+
+  it.each([
+    ["--port", { port: 99_999 }],
+    ["--url or SETFAIR_URL", { url: "ftp://hire.example.org" }],
+    ["--url or SETFAIR_URL", { url: "hire.example.org" }],
+    ["SETFAIR_DATABASE_URL", { databaseUrl: "mysql://127.0.0.1/setfair" }],
+    ["SETFAIR_WEATHER_URL", { weatherUrl: "nonsense" }],
+    ["SETFAIR_WEATHER_URL", { weatherUrl: "https://weather.example.org/forecast" }],
+    ["SETFAIR_BOUNCES", { bounceFolder: "/nowhere/at/all" }],
+    ["cert and key", { cert: "only.pem" }],
+  ])("a %s that cannot be used ends the start with its name", async (setting, options) => {
+    const start = serve({
+      port: 0,
+      dataDir,
+      webFolder: null,
+      weatherContact: "desk@example.org",
+      ...options,
+    });
+    await expect(start).rejects.toThrow(new RegExp(`^${setting}: expected`));
+  });
 });

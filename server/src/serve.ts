@@ -4,6 +4,7 @@ import { networkInterfaces } from "node:os";
 import type { FastifyInstance } from "fastify";
 import { buildApp } from "./app.ts";
 import { makeSetUpLink } from "./auth/set-up.ts";
+import { checkOptions } from "./check-options.ts";
 import type { AppContext } from "./context.ts";
 import { openFiles } from "./files/open-files.ts";
 import { type BucketAccess, readBucketAccess } from "./files/read-bucket-access.ts";
@@ -118,10 +119,11 @@ const named = <Name extends string>(name: Name, value: string | undefined) =>
 
 /**
  * Opens store and files, loads the invented firm where the store is empty and that is allowed, and listens.
- * @throws where cert and key are not given together, the store cannot be opened, or the port is taken
+ * @throws where a setting cannot be used, cert and key are not given together, the store cannot be opened, or the port is taken
  */
 export async function serve(options: ServeOptions = {}): Promise<Served> {
   const { dataDir = "./data", now = () => new Date() } = options;
+  checkOptions(options);
   const https = readCertificate(options);
   const closeThreads = await openThreads();
   try {
