@@ -119,7 +119,8 @@ function walk(depot: TestDepot, round: Round): DepotRecord[] {
   return records;
 }
 
-async function walkRound(
+/** A round of today as a tablet would send it; its photograph is there already, its records are not. */
+export async function makeRound(
   depot: TestDepot,
   id: string,
   direction: "out" | "back",
@@ -129,12 +130,17 @@ async function walkRound(
   const { jobs } = await must(depot, "yard", "GET", `/yard/jobs?date=${on}`);
   const job = jobs.find((each: { id: string }) => each.id === `${id}.${direction}`);
   const records = walk(depot, { hireId: id, direction, walkRound: job.walkRound, photograph, ...more });
-  await must(depot, "yard", "POST", "/records", { records });
   return { photograph, records };
 }
 
-/** Lives one hire of the vehicle pv2 until it is back and walked round; nothing is decided yet. */
-export async function liveHire(depot: TestDepot, more: Also = {}): Promise<LivedHire> {
+async function walkRound(...round: Parameters<typeof makeRound>) {
+  const made = await makeRound(...round);
+  await must(round[0], "yard", "POST", "/records", { records: made.records });
+  return made;
+}
+
+/** Books a hire of the vehicle pv2, paid, with drivers, trip and load: nothing is missing but the round and its signatures. */
+export async function bookHire(depot: TestDepot): Promise<string> {
   const call = (...args: Parameters<TestDepot["call"]>) => must(depot, ...args);
   const asked = { customer: CUSTOMER, party: PARTY, ...PERIOD, vehicleId: "pv2" };
   const { id } = (await call("desk", "POST", "/hires", asked)).hire;
@@ -154,6 +160,13 @@ export async function liveHire(depot: TestDepot, more: Also = {}): Promise<Lived
       on: "2026-07-01",
       method: "card",
     });
+  return id;
+}
+
+/** Lives one hire of the vehicle pv2 until it is back and walked round; nothing is decided yet. */
+export async function liveHire(depot: TestDepot, more: Also = {}): Promise<LivedHire> {
+  const call = (...args: Parameters<TestDepot["call"]>) => must(depot, ...args);
+  const id = await bookHire(depot);
   depot.at("2026-07-03T10:30:00.000Z");
   const out = await walkRound(depot, id, "out", { on: "2026-07-03", ...more });
   depot.at("2026-07-03T11:20:00.000Z");
