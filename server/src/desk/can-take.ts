@@ -3,6 +3,7 @@ import type { DepotRow, Store } from "../store/types.ts";
 import { asDocument, type DepotDocument, type VehicleDocument } from "./documents.ts";
 import { fleetVehicle } from "./fleet.ts";
 import { dateOf, localOf } from "./local-time.ts";
+import { hoursAnswer } from "./opening-hours.ts";
 import { withBook } from "./vehicle-upkeep.ts";
 
 export interface TakeQuestion {
@@ -53,6 +54,7 @@ export async function fleetFor(
   const span = [around(asked.from, -AROUND_DAYS), around(asked.to, AROUND_DAYS)] as const;
   const bookings = await store.bookings.between(...span);
   const blocks = await store.blocks.between(...span);
+  const { turnaroundMinutes, hours } = asDocument<DepotDocument>(depot.document);
   const input: FeasibleInput = {
     vehicles: [...documents].map(([id, document]) => {
       const mine = ({ vehicleId }: { readonly vehicleId: string }) => vehicleId === id;
@@ -62,7 +64,8 @@ export async function fleetFor(
     from: asked.from,
     to: asked.to,
     today,
-    turnaroundMinutes: asDocument<DepotDocument>(depot.document).turnaroundMinutes,
+    turnaroundMinutes,
+    hours: hoursAnswer(hours),
     timeZone: depot.timeZone,
     ...(asked.hireId === undefined ? {} : { hireId: asked.hireId }),
   };

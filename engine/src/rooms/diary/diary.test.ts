@@ -111,7 +111,12 @@ describe("which vehicles can take a hire", () => {
                   turnaround * hour,
                 ),
             );
-          for (const { shiftHours } of nearestShifts(asked, taken, turnaround * hour, "UTC")) {
+          for (const { shiftHours } of nearestShifts({
+            asked,
+            taken,
+            turnaroundMs: turnaround * hour,
+            timeZone: "UTC",
+          })) {
             expect(free(shiftHours!)).toBe(true);
             for (
               let nearer = Math.sign(shiftHours!);

@@ -5,6 +5,7 @@ import { makeFinding } from "../make-finding.ts";
 import { checkSeats } from "../rules/check-seats.ts";
 import { checkDueDates } from "./check-due-dates.ts";
 import { nearestShifts, overlaps, type Span } from "./nearest-shift.ts";
+import { isOpenAt } from "./opening-hours.ts";
 import type {
   FeasibleInput,
   FeasibleVehicles,
@@ -105,6 +106,20 @@ function spanOf(from: IsoLocal, to: IsoLocal, timeZone: string): Span {
   return { start: at(from), end: at(to) };
 }
 
+function shiftsFor(
+  asked: Span,
+  taken: readonly Span[],
+  turnaroundMs: number,
+  { timeZone, hours }: FeasibleInput,
+): readonly NearestChange[] {
+  const shifts = { asked, taken, turnaroundMs, timeZone };
+  if (hours === undefined) return nearestShifts(shifts);
+  return nearestShifts({
+    ...shifts,
+    isOpen: (local) => isOpenAt(hours, local),
+  });
+}
+
 function changes(
   findings: Fits,
   asked: Span,
@@ -116,7 +131,7 @@ function changes(
   const has = (code: string) => findings.some((each) => each.code === code && each.severity === "refuse");
   const found: NearestChange[] = [];
   if (has("diary.taken") || has("diary.offTheRoad"))
-    found.push(...nearestShifts(asked, taken, turnaroundMs, input.timeZone));
+    found.push(...shiftsFor(asked, taken, turnaroundMs, input));
   if (has("seats.tooFewBelts") || has("seats.tooFewBerths")) {
     const { belts, berths } = checkSeats({
       vehicle: fleet.vehicle,

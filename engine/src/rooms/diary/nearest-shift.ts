@@ -13,38 +13,84 @@ export function overlaps(a: Span, b: Span, turnaroundMs: number): boolean {
 }
 
 const QUARTER_MS = 900_000;
+const HOUR_MS = 3_600_000;
+/** so far it is looked for a start with somebody there at both ends: a week has every day of it */
+const MOST_QUARTERS = 8 * 24 * 4;
+/** so many places of a side are tried, nearest first */
+const MOST_PLACES = 4;
 
-/** The nearest earlier and the nearest later start at which a hire of the same length fits; nearest first. */
-export function nearestShifts(
-  asked: Span,
-  taken: readonly Span[],
-  turnaroundMs: number,
-  timeZone: string,
-): NearestChange[] {
+export interface ShiftsAsked {
+  readonly asked: Span;
+  /** what holds the vehicle around then */
+  readonly taken: readonly Span[];
+  readonly turnaroundMs: number;
+  readonly timeZone: string;
+  /** whether somebody is there to hand over or take back at a civil time of the depot; always where left out */
+  readonly isOpen?: (local: string) => boolean;
+}
+
+/**
+ * The nearest earlier and the nearest later start at which a hire of the same length fits; nearest first. Where opening
+ * hours are given, one at which the depot is open at both ends; where there is none within eight days, the nearest at all.
+ */
+export function nearestShifts(shifts: ShiftsAsked): NearestChange[] {
+  const { asked, taken, turnaroundMs, timeZone } = shifts;
   const length = asked.end - asked.start;
   const starts = taken.flatMap(({ start, end }) => [
     Math.ceil((end + turnaroundMs) / QUARTER_MS) * QUARTER_MS,
     Math.floor((start - turnaroundMs - length) / QUARTER_MS) * QUARTER_MS,
   ]);
-  const fits = starts.filter((start) =>
-    taken.every((each) => !overlaps({ start, end: start + length }, each, turnaroundMs)),
-  );
-  const nearest = (side: readonly number[]) =>
-    [...side].sort((a, b) => Math.abs(a - asked.start) - Math.abs(b - asked.start))[0];
-  const chosen = [
-    nearest(fits.filter((start) => start < asked.start)),
-    nearest(fits.filter((start) => start > asked.start)),
-  ];
-  return chosen
+  const away = (start: number) => Math.abs(start - asked.start);
+  const nearest = (side: readonly number[]) => {
+    const places = side
+      .filter((start) => isFree(start, shifts))
+      .sort((a, b) => away(a) - away(b))
+      .slice(0, MOST_PLACES);
+    const open = places.flatMap((start) => openStart(start, shifts) ?? []).sort((a, b) => away(a) - away(b));
+    return open[0] ?? places[0];
+  };
+  return [
+    nearest(starts.filter((start) => start < asked.start)),
+    nearest(starts.filter((start) => start > asked.start)),
+  ]
     .filter((start): start is number => start !== undefined)
-    .sort((a, b) => Math.abs(a - asked.start) - Math.abs(b - asked.start))
+    .sort((a, b) => away(a) - away(b))
     .map((start) => ({
       kind: "shift",
       from: localOf(start, timeZone),
       to: localOf(start + length, timeZone),
-      shiftHours: (start - asked.start) / 3_600_000,
+      shiftHours: (start - asked.start) / HOUR_MS,
     }));
 }
+
+const isFree = (start: number, { asked, taken, turnaroundMs }: ShiftsAsked): boolean =>
+  taken.every((each) => !overlaps({ start, end: start + asked.end - asked.start }, each, turnaroundMs));
+
+/** From a start that is free, away from what was asked: the first quarter of an hour with somebody there at both ends. */
+function openStart(first: number, shifts: ShiftsAsked): number | null {
+  const { asked, timeZone, isOpen = () => true } = shifts;
+  const length = asked.end - asked.start;
+  const step = first < asked.start ? -QUARTER_MS : QUARTER_MS;
+  const civil = [first, first + length].map((each) => Date.parse(`${localOf(each, timeZone)}Z`));
+  const [from = 0, to = 0] = civil;
+  for (let k = 0; k < MOST_QUARTERS; k++) {
+    const start = first + k * step;
+    if (!isFree(start, shifts)) return null;
+    // by the clock as it stood at the beginning first, which is cheap; a clock change on the way moves it by an hour
+    const mayBe = (civilMs: number) =>
+      [0, -HOUR_MS, HOUR_MS].some((moved) => isOpen(civilText(civilMs + k * step + moved)));
+    if (
+      mayBe(from) &&
+      mayBe(to) &&
+      isOpen(localOf(start, timeZone)) &&
+      isOpen(localOf(start + length, timeZone))
+    )
+      return start;
+  }
+  return null;
+}
+
+const civilText = (civilMs: number): string => new Date(civilMs).toISOString().slice(0, 16);
 
 function localOf(epochMs: number, timeZone: string): string {
   return Temporal.Instant.fromEpochMilliseconds(epochMs)

@@ -1,7 +1,9 @@
+import * as z from "zod/mini";
 import type { Finding } from "../../base/finding.ts";
 import type { IsoDate, IsoLocal } from "../../base/time.ts";
 import { addDays } from "../../base/years.ts";
 import { makeFinding } from "../make-finding.ts";
+import { isoDateSchema } from "../situation.ts";
 
 /** Days of the week by ISO 8601: Monday first. */
 export const WEEKDAYS = [
@@ -14,6 +16,26 @@ export const WEEKDAYS = [
   "sunday",
 ] as const;
 export type Weekday = (typeof WEEKDAYS)[number];
+
+const opensSchema = z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/, "expected a time as HH:MM"));
+const closesSchema = z
+  .string()
+  .check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$|^24:00$/, "expected a time as HH:MM, at the latest 24:00"));
+const daySchema = z.nullable(z.strictObject({ opens: opensSchema, closes: closesSchema }));
+
+/** {@link OpeningHours} as part of an input. */
+export const openingHoursSchema = z.strictObject({
+  week: z.strictObject({
+    monday: daySchema,
+    tuesday: daySchema,
+    wednesday: daySchema,
+    thursday: daySchema,
+    friday: daySchema,
+    saturday: daySchema,
+    sunday: daySchema,
+  }),
+  closed: z.array(z.strictObject({ from: isoDateSchema, to: isoDateSchema, name: z.string() })),
+});
 
 /** Hours of one day as civil times `HH:MM` of the depot; `24:00` is the midnight that ends the day. */
 export interface DayHours {

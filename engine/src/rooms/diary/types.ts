@@ -4,6 +4,7 @@ import type { IsoLocal } from "../../base/time.ts";
 import { vehicleDescriptionSchema } from "../../vehicle/description.ts";
 import { isoDateSchema, isoLocalSchema, partySchema } from "../situation.ts";
 import { DUE_KINDS } from "./due-kinds.ts";
+import { openingHoursSchema } from "./opening-hours.ts";
 
 export const dueDateSchema = z.strictObject({
   kind: z.enum(DUE_KINDS),
@@ -44,6 +45,8 @@ export const feasibleInputSchema = z.strictObject({
   today: isoDateSchema,
   turnaroundMinutes: z.int().check(z.minimum(0), z.maximum(2880)),
   timeZone: z.string(),
+  /** other times are offered within them; left out: at any hour */
+  hours: z.optional(openingHoursSchema),
   /** leave this hire out of the bookings, when its own dates are being changed */
   hireId: z.optional(z.string()),
 });

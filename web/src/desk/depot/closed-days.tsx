@@ -3,6 +3,7 @@ import { Button, DateField, TextField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
 import { replaced } from "../replaced.ts";
 import { useSignedIn } from "../session.ts";
+import { isOver } from "./is-over.ts";
 import type { PieceProps, Settings } from "./piece-props.ts";
 
 type Closed = Settings["hours"]["closed"][number];
@@ -12,8 +13,7 @@ export function ClosedDays(props: PieceProps) {
   const { hours } = props.value;
   const { today } = useSignedIn();
   const places = hours.closed.map((closed, place) => ({ closed, place }));
-  const isOver = ({ to }: Closed) => to !== "" && to < today;
-  const over = places.filter(({ closed }) => isOver(closed));
+  const over = places.filter(({ closed }) => isOver(closed, today));
   const line = ({ closed, place }: { readonly closed: Closed; readonly place: number }) => (
     <ClosedLine key={place} {...props} closed={closed} place={place} />
   );
@@ -29,7 +29,7 @@ export function ClosedDays(props: PieceProps) {
           <div className="stack">{over.map(line)}</div>
         </details>
       )}
-      {places.filter(({ closed }) => !isOver(closed)).map(line)}
+      {places.filter(({ closed }) => !isOver(closed, today)).map(line)}
       <div>
         <Button look="quiet" onPress={() => put([...hours.closed, { from: "", to: "", name: "" }])}>
           {t("opening.addClosed")}

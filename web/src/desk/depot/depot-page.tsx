@@ -1,5 +1,6 @@
 import { useMutation, useQuery } from "@tanstack/react-query";
 import type { FormEvent } from "react";
+import { Link } from "wouter";
 import { client } from "../../api/client.ts";
 import { problemAt, take } from "../../api/failure.ts";
 import { Button, Loading, NumberField, TextField } from "../../parts/index.ts";
@@ -32,6 +33,11 @@ export default function DepotPage() {
       <div className="page-head">
         <h1>{t("depot.title")}</h1>
         <p className="quiet">{t("depot.lead")}</p>
+        <div className="page-acts">
+          <Link href="/depot/times" className="link-row">
+            {t("times.title")}
+          </Link>
+        </div>
       </div>
       {found.isPending && <Loading />}
       <FailureNote failure={found.error} onAgain={() => void found.refetch()} />

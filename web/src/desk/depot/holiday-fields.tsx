@@ -3,6 +3,7 @@ import { Button, DateField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
 import { replaced } from "../replaced.ts";
 import { useSignedIn } from "../session.ts";
+import { isOver } from "./is-over.ts";
 import type { PieceProps, Settings } from "./piece-props.ts";
 
 type Holiday = Settings["schoolHolidays"][number];
@@ -13,8 +14,7 @@ export function HolidayFields(props: PieceProps) {
   const { schoolHolidays } = value;
   const { today } = useSignedIn();
   const places = schoolHolidays.map((holiday, place) => ({ holiday, place }));
-  const isOver = ({ to }: Holiday) => to !== "" && to < today;
-  const over = places.filter(({ holiday }) => isOver(holiday));
+  const over = places.filter(({ holiday }) => isOver(holiday, today));
   return (
     <section className="card stack" aria-labelledby="holidays-title">
       <h2 id="holidays-title">{t("depot.holidays")}</h2>
@@ -31,7 +31,7 @@ export function HolidayFields(props: PieceProps) {
         </details>
       )}
       {places
-        .filter(({ holiday }) => !isOver(holiday))
+        .filter(({ holiday }) => !isOver(holiday, today))
         .map(({ holiday, place }) => (
           <HolidayLine key={place} {...props} holiday={holiday} place={place} />
         ))}
