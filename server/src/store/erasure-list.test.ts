@@ -1,9 +1,9 @@
-import { mkdtemp, readFile, rm, stat, writeFile } from "node:fs/promises";
+import { copyFile, mkdtemp, readFile, rm, stat, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { beforeEach, describe, expect, it } from "vitest";
 import { appendErasure, completeErasures } from "./erasure-list.ts";
-import { ERASURES_FILE, openDatabase } from "./open-database.ts";
+import { ERASURES_FILE, openDatabase, SQLITE_FILE } from "./open-database.ts";
 import { inventedFirm } from "./stores-for-tests.ts";
 import type { Erasure } from "./types.ts";
 
@@ -57,5 +57,26 @@ describe("the list of erasures beside the database", () => {
     await rm(path);
     await (await openDatabase({ dataFolder: folder })).close();
     expect(await targets()).toEqual([id]);
+  });
+
+  it("erases again in a database that was put back from before, with the day on which it was", async () => {
+    const erased = new Date("2026-07-02T08:00:00.000Z");
+    const first = await openDatabase({ dataFolder: folder, now: () => erased });
+    const { scope } = await first.system.createFirm(inventedFirm());
+    const { id } = await first.storeFor(scope).customers.create({ name: "Robin Invented", document: {} });
+    await first.backupTo(join(folder, "before.sqlite"));
+    await first.storeFor(scope).customers.erase(id, "test");
+    await first.close();
+    await copyFile(join(folder, "before.sqlite"), join(folder, SQLITE_FILE));
+    await appendErasure(path, {
+      ...erasure(JSON.stringify(["0".repeat(64), "erasure"])),
+      kind: "photograph",
+    });
+    const again = await openDatabase({ dataFolder: folder });
+    expect(await again.storeFor(scope).customers.get(id)).toMatchObject({
+      name: "",
+      erasedAt: erased.toISOString(),
+    });
+    await again.close();
   });
 });

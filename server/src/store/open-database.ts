@@ -20,7 +20,7 @@ export const ERASURES_FILE = "erasures.jsonl";
 /**
  * Opens the store, makes the data folder where there is none and brings the tables up to date. SQLite in the data
  * folder, or PostgreSQL where `url` is given. Erasures are also written to `erasures.jsonl` (ids only), which is brought
- * up to what the database holds: keep it apart from the backups, for a restore has to apply it again.
+ * up to what the database holds; what it holds more is erased again, since the database is then an older copy. Keep it apart from the backups, for a restore has to apply it again.
  * @throws where the database cannot be opened or a migration fails; nothing of a failed migration stays behind
  */
 export async function openDatabase(options: OpenOptions): Promise<Database> {
@@ -37,7 +37,9 @@ export async function openDatabase(options: OpenOptions): Promise<Database> {
     ? openOnSqlite(dataFolder, context)
     : openOnPostgres(url, context));
   try {
-    await completeErasures(join(dataFolder, ERASURES_FILE), await database.system.erasures());
+    const { system } = database;
+    const again = await completeErasures(join(dataFolder, ERASURES_FILE), await system.erasures());
+    await system.applyErasures(again);
   } catch (error) {
     await database.close();
     throw error;

@@ -85,6 +85,8 @@ async function findHirerLink(db: Kysely<Tables>, now: string, tokenHash: string)
 
 /** Erases again what was erased before a restore; ids that are not there are passed over. */
 async function applyErasure(door: Door, { kind, targetId }: Erasure): Promise<boolean> {
+  // a list may name depots that this store does not have
+  if ((await door.from("depot").select("depot_id").executeTakeFirst()) === undefined) return false;
   if (kind === "record") return (await eraseRecords(door, [targetId])) > 0;
   if (kind === "licence") return eraseLicenceNamed(door, targetId);
   if (kind === "photograph") return (await removePhotographNamed(door, targetId)) > 0;
