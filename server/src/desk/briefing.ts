@@ -6,15 +6,10 @@ import {
   type Trip,
   type TripForecast,
 } from "@setfair/engine";
+import { timesOf } from "./depot-times.ts";
 import { countriesOf } from "./gates.ts";
 import { type HireData, partOf } from "./hire-data.ts";
 
-/** Minutes for the demonstration by what the hirer has done before (practice). */
-const SLOT_MINUTES: Readonly<Record<Party["experience"], number>> = {
-  first: 75,
-  some: 45,
-  knowsThisVehicle: 30,
-};
 /** What is told where no trip is known yet: every night without a post, and frost possible. */
 const UNKNOWN_TRIP_COLDEST_C = 0;
 
@@ -28,7 +23,7 @@ export function briefingFor(
   return composeBriefing({
     vehicle: data.vehicle.document.description,
     situation: situationOf(data, party, forecast),
-    slotMinutes: SLOT_MINUTES[party.experience],
+    slotMinutes: timesOf(data.depotDocument).demonstrationMinutes[party.experience],
   });
 }
 

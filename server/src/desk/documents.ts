@@ -6,6 +6,7 @@ import type {
   DueDate,
   EndingCharge,
   GlassState,
+  LeadTimes,
   LoadPlan,
   MarkClass,
   Mending,
@@ -53,6 +54,18 @@ export interface DepotDocument {
   readonly schoolHolidays?: readonly { readonly from: string; readonly to: string }[];
   /** forecasts are fetched from the server's weather service when somebody asks; off to begin with */
   readonly fetchesWeather?: boolean;
+  /** how long things take here and when gates fall due, as the depot entered them */
+  readonly times?: DepotTimes;
+}
+/** How long things take at a depot, minutes for one person, and from when each gate counts, hours before the keys. */
+export interface DepotTimes {
+  readonly handOverMinutes: number;
+  readonly takeBackMinutes: number;
+  /** for the demonstration, by what the hirer has done before */
+  readonly demonstrationMinutes: Readonly<Record<Party["experience"], number>>;
+  /** by the code of a turnaround job */
+  readonly jobMinutes: Readonly<Record<string, number>>;
+  readonly leadHours: LeadTimes;
 }
 export interface QuoteDocument {
   readonly at: string;

@@ -11,6 +11,7 @@ import {
 import type { z } from "zod";
 import type { glassSchema } from "../api/schemas/glass.ts";
 import type { OverrideRow, Store } from "../store/types.ts";
+import { timesOf } from "./depot-times.ts";
 import { NO_READINESS, type ReadinessDocument, toJson } from "./documents.ts";
 import { readGates } from "./gates.ts";
 import { type HireData, partOf } from "./hire-data.ts";
@@ -34,6 +35,7 @@ export function glassOf(
     handedOver: isBeforeKeys(data.row.stage) ? null : (readiness.keysOutAt ?? data.row.from),
     keysAt,
     gates: readGates(data, forecast),
+    leadTimes: timesOf(data.depotDocument).leadHours,
     overrides: data.overrides.map(overrideOf),
   });
 }

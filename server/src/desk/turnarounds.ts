@@ -12,6 +12,7 @@ import type { turnaroundSchema } from "../api/schemas/upkeep.ts";
 import type { DepotRow, Store } from "../store/types.ts";
 import { conditionOf } from "./after-hire.ts";
 import { crewOf } from "./crew.ts";
+import { timesOf } from "./depot-times.ts";
 import { asDocument, type DepotDocument, NO_SETTLEMENT } from "./documents.ts";
 import { type HireData, partOf, readRows } from "./hire-data.ts";
 import { dateOf, localOf } from "./local-time.ts";
@@ -29,9 +30,6 @@ export interface OpenTurnaround {
 /** A vehicle back longer ago than this is taken as turned round, whatever the list says. */
 const LOOK_BACK_DAYS = 3;
 const BACK: readonly string[] = ["returned", "settled", "closed"];
-/** the keys' hour: the vehicle is to be ready before it, minutes */
-export const HANDOVER_MINUTES = 60;
-
 /** Chain of the records of a turnaround; each job done is a `look` with the job's id. */
 export const turnaroundChain = (hireId: string): string => `${hireId}.turnaround`;
 
@@ -81,6 +79,7 @@ export async function openTurnarounds(
         data.vehicle.document.description,
         await differencesOf(store, data),
         decidedOf(data),
+        timesOf(asDocument<DepotDocument>(depot.document)).jobMinutes,
       ),
       done: doneOf(data),
       nextOut: next === undefined ? null : localOf(next, depot.timeZone),
@@ -116,6 +115,8 @@ function planned(open: readonly OpenTurnaround[], depot: DepotDocument, nowLocal
   const hours = hoursOn(depot.hours, today);
   const opens = minutesOf((hours ?? ALL_DAY).opens);
   const start = Math.max(0, minutesOf(nowLocal.slice(11)) - opens);
+  // the vehicle is to be ready before the keys' hour begins
+  const { handOverMinutes } = timesOf(depot);
   const jobs = open.flatMap(({ data, jobs: all, done, nextOut }) => {
     const todo = all.filter(({ id }) => !done.has(id));
     const ids = new Set(todo.map(({ id }) => id));
@@ -127,7 +128,7 @@ function planned(open: readonly OpenTurnaround[], depot: DepotDocument, nowLocal
       after: after.filter((each) => ids.has(each)).map((each) => `${data.row.id} ${each}`),
       notBefore: start,
       weight: goesToday ? 10 : 1,
-      ...(goesToday ? { dueBy: Math.max(0, minutesOf(nextOut.slice(11)) - opens - HANDOVER_MINUTES) } : {}),
+      ...(goesToday ? { dueBy: Math.max(0, minutesOf(nextOut.slice(11)) - opens - handOverMinutes) } : {}),
     }));
   });
   const { desk: _, ...yard } = crewOf(depot);

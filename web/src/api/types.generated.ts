@@ -605,6 +605,24 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/depot/times": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** How long things take at this depot, and from when each gate counts */
+        readonly get: operations["readDepotTimes"];
+        /** Other times of the depot; they hold at once */
+        readonly put: operations["putDepotTimes"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/hires": {
         readonly parameters: {
             readonly query?: never;
@@ -4059,6 +4077,26 @@ export interface components {
             }[];
             readonly version: number;
         };
+        readonly PutDepotTimesInput: {
+            readonly handOverMinutes: number;
+            readonly takeBackMinutes: number;
+            readonly demonstrationMinutes: {
+                readonly first: number;
+                readonly some: number;
+                readonly knowsThisVehicle: number;
+            };
+            readonly jobMinutes: {
+                readonly [key: string]: number;
+            };
+            readonly leadHours: {
+                readonly [key: string]: number;
+            };
+        };
+        readonly DepotTimesInput: {
+            readonly times: components["schemas"]["PutDepotTimesInput"];
+            readonly usual: components["schemas"]["PutDepotTimesInput"];
+            readonly version: string;
+        };
         readonly VehicleBlockInput: {
             readonly id: string;
             readonly vehicleId: string;
@@ -7377,6 +7415,26 @@ export interface components {
                 readonly to: string;
             }[];
             readonly version: number;
+        };
+        readonly PutDepotTimes: {
+            readonly handOverMinutes: number;
+            readonly takeBackMinutes: number;
+            readonly demonstrationMinutes: {
+                readonly first: number;
+                readonly some: number;
+                readonly knowsThisVehicle: number;
+            };
+            readonly jobMinutes: {
+                readonly [key: string]: number;
+            };
+            readonly leadHours: {
+                readonly [key: string]: number;
+            };
+        };
+        readonly DepotTimes: {
+            readonly times: components["schemas"]["PutDepotTimes"];
+            readonly usual: components["schemas"]["PutDepotTimes"];
+            readonly version: string;
         };
         readonly VehicleBlock: {
             readonly id: string;
@@ -12951,6 +13009,178 @@ export interface operations {
                 };
                 content: {
                     readonly "application/json": components["schemas"]["FirstSteps"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly readDepotTimes: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["DepotTimes"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly putDepotTimes: {
+        readonly parameters: {
+            readonly query?: {
+                readonly basedOn?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PutDepotTimesInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["DepotTimes"];
                 };
             };
             /** @description Default Response */

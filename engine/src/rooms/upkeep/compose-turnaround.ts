@@ -53,6 +53,15 @@ const DECIDED: Readonly<
   nothing: null,
 };
 
+/** What each job of a turnaround takes where the depot says nothing else: minutes for one person, in the order in which they are done; common practice, no source. */
+export const USUAL_JOB_MINUTES: Readonly<Record<string, number>> = Object.fromEntries([
+  ...STEPS.map(([code, minutes]) => [code, minutes] as const),
+  ...Object.values(REFILLS),
+  ...[...Object.values(MENDING), ...Object.values(DECIDED)].flatMap((how) =>
+    how === null ? [] : [[how[0], how[1]] as const],
+  ),
+]);
+
 function howToMend(difference: Difference, decided: Mending | undefined) {
   if (decided !== undefined) return DECIDED[decided];
   if (difference.kind !== "reading") return MENDING[difference.kind];
@@ -63,12 +72,13 @@ function howToMend(difference: Difference, decided: Mending | undefined) {
 /**
  * What has to be done between a return and the next hire: the usual order for what this vehicle is fitted
  * with, and one job for each difference that the return showed. The vehicle is ready when all are done; the
- * seal comes last.
+ * seal comes last. `own`: minutes that the depot has entered, by the code of a job; the usual ones hold for the rest.
  */
 export function composeTurnaround(
   vehicle: VehicleDescription,
   differences: readonly Difference[],
   decided: Readonly<Record<string, Mending | undefined>> = {},
+  own: Readonly<Record<string, number>> = {},
 ): readonly TurnaroundJob[] {
   const fitted = new Set<string>(vehicle.systems.map(({ kind }) => kind));
   const steps = STEPS.filter(([, , , fits]) => fits.length === 0 || fits.some((kind) => fitted.has(kind)));
@@ -86,5 +96,5 @@ export function composeTurnaround(
   const rest = seal === undefined ? usual : usual.slice(0, -1);
   const last =
     seal === undefined ? [] : [{ ...seal, after: [...seal.after, ...mending.map(({ id }) => id)] }];
-  return [...mending, ...rest, ...last];
+  return [...mending, ...rest, ...last].map((job) => ({ ...job, minutes: own[job.code] ?? job.minutes }));
 }

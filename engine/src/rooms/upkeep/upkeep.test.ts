@@ -5,7 +5,7 @@ import { mayOverride } from "../glass/may-override.ts";
 import { OVERRIDE_ROLES } from "../glass/types.ts";
 import { checkDefects } from "./check-defects.ts";
 import { checkUpkeep } from "./check-upkeep.ts";
-import { composeTurnaround } from "./compose-turnaround.ts";
+import { composeTurnaround, MENDINGS, USUAL_JOB_MINUTES } from "./compose-turnaround.ts";
 import { dampBand } from "./damp-band.ts";
 import { addMonths, DUTIES, dutiesOf, nextDue } from "./duties.ts";
 import type { DueEntry, UpkeepInput } from "./types.ts";
@@ -150,6 +150,21 @@ describe("the turnaround", () => {
     const van = panelVan();
     const noGas = { ...van, systems: van.systems.filter(({ kind }) => kind !== "lpg") };
     expect(composeTurnaround(noGas, []).map(({ code }) => code)).not.toContain("gasCheck");
+  });
+
+  it("takes the minutes that the depot has entered, and the usual ones for every other job", () => {
+    const usual = composeTurnaround(panelVan(), [mark]);
+    const own = composeTurnaround(panelVan(), [mark], {}, { wetClean: 50, lookAtMark: 5 });
+    for (const [k, job] of own.entries())
+      expect(job).toEqual({
+        ...usual[k],
+        minutes: { wetClean: 50, lookAtMark: 5 }[job.code] ?? USUAL_JOB_MINUTES[job.code],
+      });
+    expect(own.map(({ code }) => code)).toContain("wetClean");
+    for (const decided of MENDINGS.filter((each) => each !== "nothing")) {
+      const [job] = composeTurnaround(panelVan(), [mark], { "mark.x": decided });
+      expect(USUAL_JOB_MINUTES[job?.code ?? ""], decided).toBe(job?.minutes);
+    }
   });
 
   it("has a job for what the return showed, and no seal before it is done", () => {

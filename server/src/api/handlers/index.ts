@@ -8,6 +8,7 @@ import { calibrationHandlers } from "./calibration.ts";
 import { changeHandlers } from "./changes.ts";
 import { customerHandlers } from "./customers.ts";
 import { depotHandlers } from "./depot.ts";
+import { depotTimesHandlers } from "./depot-times.ts";
 import { diaryHandlers } from "./diary.ts";
 import { diaryMoveHandlers } from "./diary-moves.ts";
 import { driverHandlers } from "./drivers.ts";
@@ -51,6 +52,7 @@ export const handlers: Handlers = {
   ...termsHandlers,
   ...firmPriceHandlers,
   ...depotHandlers,
+  ...depotTimesHandlers,
   ...todayHandlers,
   ...diaryHandlers,
   ...diaryMoveHandlers,

@@ -1,6 +1,6 @@
 import { operation } from "../operation.ts";
 import * as s from "../schemas/index.ts";
-import { may } from "./shared.ts";
+import { basedOn, may } from "./shared.ts";
 
 export const depotOperations = {
   readDepot: operation({
@@ -18,6 +18,24 @@ export const depotOperations = {
     summary: "What a new firm has still to enter before its first hire",
     access: may("terms.write"),
     answer: s.firstStepsSchema,
+  }),
+  readDepotTimes: operation({
+    method: "GET",
+    url: "/depot/times",
+    tag: "depot",
+    summary: "How long things take at this depot, and from when each gate counts",
+    access: may("terms.see"),
+    answer: s.depotTimesSchema,
+  }),
+  putDepotTimes: operation({
+    method: "PUT",
+    url: "/depot/times",
+    tag: "depot",
+    summary: "Other times of the depot; they hold at once",
+    access: may("terms.write"),
+    query: basedOn,
+    body: s.putDepotTimesSchema,
+    answer: s.depotTimesSchema,
   }),
   putDepot: operation({
     method: "PUT",

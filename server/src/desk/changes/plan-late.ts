@@ -1,5 +1,6 @@
 import { figure } from "@setfair/engine";
 import { badField } from "../../api/refusal.ts";
+import { timesOf } from "../depot-times.ts";
 import { instantOf, localOf } from "../local-time.ts";
 import { moveStops, moveVoids, planMoves, writeMoves } from "./give-way.ts";
 import { nextHires, personOf } from "./next-hires.ts";
@@ -7,8 +8,6 @@ import { type Ask, type EffectLine, line, NOTHING, type Person, type Planner, ta
 
 type LateAsk = Ask<"late">;
 const minuteMs = 60_000;
-/** minutes of the handover itself (common practice, no source) */
-const HANDOVER_MINUTES = 60;
 
 /** They ring that they will be late: when they come, whom it makes late and what to tell them. */
 export const planLate: Planner<"late"> = async (ask) => {
@@ -56,7 +55,7 @@ async function whomItMakesLate(ask: LateAsk, eta: string): Promise<readonly Pers
           from: localOf(booking.from, timeZone),
           readyAt: localOf(ready, timeZone),
           minutes: Math.round((Date.parse(ready) - Date.parse(booking.from)) / minuteMs),
-          handoverMinutes: HANDOVER_MINUTES,
+          handoverMinutes: timesOf(data.depotDocument).handOverMinutes,
         }),
         true,
       ),

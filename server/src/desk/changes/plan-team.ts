@@ -1,16 +1,15 @@
 import { type DayHours, hoursOn, proposeSchedule, type ScheduleInput } from "@setfair/engine";
 import type { HireRow } from "../../store/types.ts";
 import { crewOf } from "../crew.ts";
+import { timesOf } from "../depot-times.ts";
 import type { HireData } from "../hire-data.ts";
 import { dateOf, localOf } from "../local-time.ts";
 import { ALL_DAY } from "../opening-hours.ts";
-import { HANDOVER_MINUTES, openTurnarounds } from "../turnarounds.ts";
+import { openTurnarounds } from "../turnarounds.ts";
 import { personOf } from "./next-hires.ts";
 import { type Ask, line, NOTHING, type Planner } from "./types.ts";
 
 type TeamAsk = Ask<"teamIll">;
-/** minutes for taking a vehicle back (common practice, no source) */
-const RETURN_MINUTES = 30;
 type Job = ScheduleInput["jobs"][number];
 
 const minutesOf = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5));
@@ -108,9 +107,10 @@ async function readDay({ store, data, now }: TeamAsk): Promise<Day> {
       vehicleId: row.vehicleId,
     }));
   });
+  const times = timesOf(data.depotDocument);
   const meeting = (row: HireRow, kind: "out" | "back"): Job => {
     const local = localOf(kind === "out" ? row.from : row.to, timeZone);
-    const minutes = kind === "out" ? HANDOVER_MINUTES : RETURN_MINUTES;
+    const minutes = kind === "out" ? times.handOverMinutes : times.takeBackMinutes;
     return {
       id: `${kind} ${row.id}`,
       minutes,
