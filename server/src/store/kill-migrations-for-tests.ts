@@ -35,7 +35,8 @@ export async function killMigrations(kills: number, seed: number): Promise<Migra
       await cp(join(folder, "old"), trial, { recursive: true });
       const child = open(trial);
       await child.opening();
-      await sleep(random() * whole);
+      // beyond the end too, so that both sides of it are met
+      await sleep(random() * whole * 1.5);
       await child.kill();
       const found = look(trial);
       mustBe("all migrations or none", found === "old" || found === "done", found);
