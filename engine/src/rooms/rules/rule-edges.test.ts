@@ -79,7 +79,7 @@ const insured = (change: Partial<InsuranceInput>, driver: Partial<Driver> = {}) 
     countries: ["GB"],
     ...change,
   }).findings.map(({ code }) => code);
-const points = (...each: readonly number[]) => ({
+const points = (...each: readonly number[]): Pick<Driver, "licence"> => ({
   licence: {
     issuedBy: "GB",
     firstCarEntitlement: "2004-06-01",

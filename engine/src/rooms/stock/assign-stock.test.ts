@@ -58,7 +58,7 @@ describe("things that travel", () => {
   });
 
   it("of a thing that is counted one may follow another on the same hour: the two are never out together", () => {
-    const items: readonly StockItem[] = [{ id: "chairs", kind: "chair", name: "Chairs", count: 2 }];
+    const items: StockItem[] = [{ id: "chairs", kind: "chair", name: "Chairs", count: 2 }];
     const one = (hireId: string, from: number, to: number): StockHold => hold("chairs", hireId, from, to);
     const seats = (...holds: readonly StockHold[]) =>
       ask({
