@@ -1,11 +1,16 @@
+import { DEMO_SIGN_INS } from "@setfair/demo";
 import type { Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
-import { axeViolations } from "./browser.ts";
+import { axeViolations, openBrowser } from "./browser.ts";
+import { signIn } from "./desk-acts.ts";
 import { ask, openDesk } from "./desk-screen.ts";
 import { lowContrast, sidewaysPx, smallTargets } from "./page-checks.ts";
 import type { RunningServer } from "./server.ts";
 
 // The same screens in the hand: a phone of 360 px, a dark field at 320 px, a tablet with gloves.
+
+/** The size of text that a person with poor sight sets for all pages: twice the usual 16 px. */
+const LARGE_TEXT = "--blink-settings=defaultFontSize=32";
 
 interface Hire {
   readonly id: string;
@@ -90,17 +95,14 @@ test("findings and strips of a hire come of one forecast, though something chang
 test("in a dark field, with no signal and text at twice its size, four touches name why the heater is off", async () => {
   const hire = hires.find(({ stage }) => stage === "onHire");
   const { url } = await ask<{ url: string }>(desk, "POST", `/hires/${hire?.id}/hirer-link`, {});
-  const phone = await desk.context().newPage();
-  await phone.setViewportSize({ width: 320, height: 640 });
+  const own = await openBrowser({ width: 320, height: 640 }, [LARGE_TEXT]);
+  const phone = await own.context.newPage();
   await phone.emulateMedia({ colorScheme: "dark" });
   await phone.goto(server.url + new URL(url).pathname);
   await phone.getByText("It is kept on this phone").waitFor();
   await phone.context().setOffline(true);
   await phone.reload();
   await phone.getByRole("link", { name: "Something is wrong" }).first().waitFor();
-  await phone.evaluate(() => {
-    document.documentElement.style.fontSize = "200%";
-  });
   expect(await phone.locator("body").evaluate((body) => getComputedStyle(body).fontSize)).toBe("32px");
   const touches = [
     phone.getByRole("link", { name: "Something is wrong" }).first(),
@@ -116,12 +118,10 @@ test("in a dark field, with no signal and text at twice its size, four touches n
     await touch.click();
   }
   await phone.getByRole("heading", { name: "Now you know what it is" }).waitFor();
-  await phone.context().setOffline(false);
-  await phone.close();
+  await own.close();
 });
 
 test("in the yard the answers of a check stand in sight, on a phone and on a tablet", async () => {
-  await desk.context().setOffline(false);
   const yard = await desk.context().newPage();
   await yard.goto(`${server.url}/yard`);
   const row = yard.locator(".yard-row", { hasText: "Not begun" }).first();
@@ -177,4 +177,23 @@ test("in the colours of the reader's own system the open page and what is chosen
   const chosen = page.locator(".choice[data-selected]").first();
   expect(await chosen.evaluate((choice) => getComputedStyle(choice).borderTopWidth)).toBe("4px");
   await page.close();
+});
+
+test("with text at twice its size no page of the day is moved sideways, on a phone and on a tablet", async () => {
+  const own = await openBrowser({ width: 360, height: 740 }, [LARGE_TEXT]);
+  const page = await own.context.newPage();
+  const [manager] = DEMO_SIGN_INS;
+  await signIn(page, server.url, manager.login, manager.password);
+  for (const size of [
+    { width: 360, height: 740 },
+    { width: 820, height: 1180 },
+  ]) {
+    await page.setViewportSize(size);
+    for (const path of ["", "enquiries", "enquiry", "help", "fleet/due", "yard"]) {
+      await page.goto(`${server.url}/${path}`);
+      await page.getByRole("heading").nth(1).waitFor();
+      expect({ path, px: await sidewaysPx(page) }).toEqual({ path, px: 0 });
+    }
+  }
+  await own.close();
 });

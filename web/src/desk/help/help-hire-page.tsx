@@ -38,7 +38,7 @@ function Ringing({ page, help }: { readonly page: HirePageData; readonly help: S
   const asks = useRef<HTMLDivElement>(null);
   // in one column the question stands above the list, out of sight of who chose far down in it
   useEffect(() => {
-    if (chosen !== null && matchMedia("(max-width: 899px)").matches) asks.current?.focus();
+    if (chosen !== null && matchMedia("(max-width: 56.1875em)").matches) asks.current?.focus();
   }, [chosen]);
   const found = faults.symptoms.filter(({ symptom, systemKind }) =>
     `${symptomText(symptom.id)} ${thingText(systemKind)}`.toLowerCase().includes(typed.trim().toLowerCase()),

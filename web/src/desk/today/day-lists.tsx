@@ -149,7 +149,7 @@ export function Waiting({ today }: { readonly today: Today }) {
   const { enquiries, quotes, toSettle } = today.open;
   if (enquiries + quotes + toSettle === 0) return null;
   return (
-    <section className="card" aria-labelledby="waiting-title">
+    <section className="card today-waiting" aria-labelledby="waiting-title">
       <h2 id="waiting-title">
         {t("desk.today.waiting", { enquiries: enquiries + quotes, settle: toSettle })}
       </h2>

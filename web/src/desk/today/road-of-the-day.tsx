@@ -20,6 +20,8 @@ interface Flag {
 
 const WIDTH_PX = 1300;
 const LETTER_PX = 8;
+/** a longer name is cut; the list below has it whole */
+const LETTERS = 18;
 const LEVELS = 3;
 
 /** Gives each name the nearest row in which it meets no other. */
@@ -35,7 +37,7 @@ function placeNames(
     .map((hire) => {
       const hour = hourOf(time(hire));
       const middle = ((hour - from) / (to - from)) * WIDTH_PX;
-      const half = (hire.customer.length * LETTER_PX) / 2 + 4;
+      const half = (Math.min(hire.customer.length, LETTERS) * LETTER_PX) / 2 + 4;
       const level = ends.findIndex((end) => end <= middle - half);
       if (level < 0) return { hire, hour, level: null };
       ends[level] = middle + half;

@@ -109,9 +109,9 @@ function Day({ today, isToday }: { readonly today: Today; readonly isToday: bool
           <BackList hires={today.back} now={isToday ? today.now : null} date={today.date} />
           <OnTheRoad hires={today.onTheRoad} />
           <CouldServeCard />
-          <Waiting today={today} />
           <DayPapers date={today.date} />
         </div>
+        <Waiting today={today} />
       </div>
     </>
   );
