@@ -2,6 +2,7 @@ import { DEMO_SIGN_INS } from "@setfair/demo";
 import type { Page } from "playwright-core";
 import { openBrowser, watchErrors } from "./browser.ts";
 import { signIn } from "./desk-acts.ts";
+import { everyDay } from "./every-day.ts";
 import { type RunningServer, startServer } from "./server.ts";
 
 export interface DeskScreen {
@@ -37,6 +38,12 @@ export async function openDesk(
     await close();
     throw error;
   }
+}
+
+/** Opens the depot at every hour, for tests in which keys go out and come back now, whenever that is. */
+export async function openDayAndNight(page: Page): Promise<void> {
+  const { timeZone: _, country: __, ...settings } = await ask<Record<string, unknown>>(page, "GET", "/depot");
+  await ask(page, "PUT", "/depot", { ...settings, hours: everyDay("00:00", "24:00") });
 }
 
 /** Asks the API by the same door as the page's own, as the page that is signed in; `Error` with the answer where it says no. */

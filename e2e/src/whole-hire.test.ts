@@ -7,6 +7,7 @@ import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { axeViolations, openBrowser, watchErrors } from "./browser.ts";
 import { civilIn, nameDriver, openPart, signDialog, signIn, typeDate, typeNumber } from "./desk-acts.ts";
+import { openDayAndNight } from "./desk-screen.ts";
 import { type RunningServer, root, startServer } from "./server.ts";
 import { signWalk, walkRound } from "./yard-acts.ts";
 
@@ -78,6 +79,7 @@ async function visit(page: Page, path: string, sign: string): Promise<void> {
 test("the desk takes an enquiry, sees which vehicles can take it and why not, quotes and books", async () => {
   const manager = DEMO_SIGN_INS[0];
   await signIn(desk, server.url, manager.login, manager.password);
+  await openDayAndNight(desk);
   await expectCleanPage(desk);
   await desk.getByRole("link", { name: "New enquiry" }).click();
   await typeDate(desk, "Out", civilIn(0));

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { hashPassword, openDatabase, type Scope } from "@setfair/server";
+import { everyDay } from "../every-day.ts";
 
 const PASSWORD = "a password for the drill";
 
@@ -31,8 +32,7 @@ export async function makePlace(hires: number, databaseUrl: string | undefined):
           country: "GB",
           latitudeDeg: 54.4,
           longitudeDeg: -2.9,
-          opens: "08:00",
-          closes: "18:00",
+          hours: everyDay("08:00", "18:00"),
           turnaroundMinutes: 240,
         },
       },
