@@ -96,6 +96,16 @@ describe("the gate of countries", () => {
     );
   });
 
+  it("does not take a certificate for longer than one is valid", () => {
+    const codes = (validTo: string) =>
+      ask({
+        papers: { certificate: { validFrom: "2026-07-01", validTo } },
+        route: route("GB", "FR"),
+      }).findings.map(({ code }) => code);
+    expect(codes("2027-07-01")).not.toContain("countries.paperTooLong");
+    expect(codes("2027-07-02")).toContain("countries.paperTooLong");
+  });
+
   it("names compulsory kit once with its countries, as law", () => {
     const { findings } = ask({ kitAboard: ["vest", "firstAid"] });
     const triangle = findings.filter(({ about }) => about === "triangle");
@@ -137,6 +147,29 @@ describe("the gate of the crossing", () => {
   it("passes exchange bottles with the valves shut, and says nothing where no gas is fitted", () => {
     expect(cross("lp4")).toEqual(["crossing.shutGas condition"]);
     expect(cross("cv2")).toEqual([]);
+  });
+
+  const bottles = (cylinders: number, kgEach: number) => {
+    const lp4 = vehicle("lp4");
+    const systems = lp4.systems.map((each) =>
+      each.kind === "lpg" ? { ...each, spec: { ...each.spec, cylinders, kgEach } } : each,
+    );
+    return { vehicle: { ...lp4, systems } };
+  };
+
+  it("takes no bottle above the tunnel's limit for one, though all together are within it", () => {
+    expect(cross("lp4", bottles(1, 47))).toEqual(["crossing.shutGas condition"]);
+    expect(cross("lp4", bottles(1, 48))).toContain("crossing.cylinderTooBig refuse");
+    expect(cross("ac4", { gaugeWorks: true, fillShare: 0.5 })).toEqual(["crossing.shutGas condition"]);
+  });
+
+  it("counts the bottles where the line does", () => {
+    const crossings: CrossingInput["crossings"] = [{ kind: "shortSeaFerry", on: "2027-03-01" }];
+    expect(cross("lp4", { ...bottles(3, 6), crossings })).toEqual(["crossing.shutGas condition"]);
+    expect(cross("lp4", { ...bottles(4, 6), crossings })).toContain("crossing.tooManyCylinders refuse");
+    expect(cross("lp4", { ...bottles(4, 6), crossings: [{ kind: "ferry", on: "2027-03-01" }] })).toEqual([
+      "crossing.shutGas condition",
+    ]);
   });
 
   it("asks how the water is crossed until somebody says", () => {

@@ -1,8 +1,8 @@
 import type { Finding } from "../../base/finding.ts";
 import type { IsoDate } from "../../base/time.ts";
-import { addDays } from "../../base/years.ts";
+import { addDays, monthsAfter } from "../../base/years.ts";
 import type { Rule } from "../../rules/rule.ts";
-import { ruleAt } from "../../rules/rule-at.ts";
+import { ruleAt, ruleFigure } from "../../rules/rule-at.ts";
 import { makeFinding } from "../make-finding.ts";
 import type { AbroadTask, CheckCountries, CountriesInput, CountryCard } from "./abroad-types.ts";
 import { caseFacts, countryCard, countryRules } from "./country-card.ts";
@@ -66,6 +66,15 @@ function papers({ papers: seen }: CountriesInput, abroad: readonly CountryCard[]
     ];
   }
   const { validFrom, validTo } = seen.certificate;
+  const months = ruleFigure("paper.gb.certificateMonths", first);
+  if (validTo > monthsAfter(validFrom, months.value))
+    return [
+      makeFinding("countries", "countries.paperTooLong", "unchecked", "law", {
+        facts: { validFrom, validTo, months: months.value },
+        sources,
+        mends: ["countries.readCertificate"],
+      }),
+    ];
   if (validFrom <= first && validTo >= last) return [];
   return [
     makeFinding("countries", "countries.paperLapses", "refuse", "law", {

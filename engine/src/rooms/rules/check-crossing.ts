@@ -48,6 +48,8 @@ function gasFindings(input: CrossingInput, gas: Figure): Finding[] {
   if (gas.value === 0) return [];
   return input.crossings.flatMap((crossing) => [
     ...tooMuch(input, crossing, gas),
+    ...tooBig(input, crossing),
+    ...tooMany(input, crossing),
     ...(crossing.kind === "tunnel" && isFixed(input) ? fixedGas(input, crossing) : []),
     makeFinding("crossing", "crossing.shutGas", "condition", "safety", {
       about: crossing.kind,
@@ -68,6 +70,38 @@ function tooMuch(input: CrossingInput, crossing: Crossing, gas: Figure): Finding
       about: crossing.kind,
       facts: { crossing: crossing.kind, gas, limit },
       sources: [limit.source ?? "practice"],
+      mends: ["crossing.leaveCylinder", "crossing.otherWay"],
+    }),
+  ];
+}
+
+/** Each cylinder that travels loose by the operator's limit for one; a fixed tank by that of all. */
+function tooBig(input: CrossingInput, { kind, on }: Crossing): Finding[] {
+  if (kind !== "tunnel") return [];
+  const limit = ruleFigure("crossing.tunnel.cylinder.eachKg", on);
+  const loose = specsOf(input.vehicle, "lpg").filter(({ arrangement }) => arrangement === "exchange");
+  const biggest = Math.max(0, ...loose.map(({ kgEach }) => kgEach));
+  if (biggest <= limit.value) return [];
+  return [
+    makeFinding("crossing", "crossing.cylinderTooBig", "refuse", "safety", {
+      about: kind,
+      facts: { crossing: kind, size: figure(biggest, "kg", "-", {}, "declared"), limit },
+      sources: [limit.source ?? "practice"],
+      mends: ["crossing.leaveCylinder", "crossing.otherWay"],
+    }),
+  ];
+}
+
+function tooMany(input: CrossingInput, { kind, on }: Crossing): Finding[] {
+  if (kind !== "shortSeaFerry") return [];
+  const most = ruleFigure("crossing.shortSea.cylinders", on);
+  const count = containers(input);
+  if (count <= most.value) return [];
+  return [
+    makeFinding("crossing", "crossing.tooManyCylinders", "refuse", "safety", {
+      about: kind,
+      facts: { crossing: kind, count, most: most.value },
+      sources: [most.source ?? "practice"],
       mends: ["crossing.leaveCylinder", "crossing.otherWay"],
     }),
   ];
