@@ -95,7 +95,7 @@ export async function putPart(
           cookie: life.depot.cookie("yard"),
           "content-type": "image/jpeg",
           "content-length": to - from,
-          "content-range": `bytes ${from}-${to - 1}/${bytes.length}`,
+          "content-range": from === to ? `bytes */${to}` : `bytes ${from}-${to - 1}/${bytes.length}`,
         },
       },
       (answer) => {

@@ -222,6 +222,17 @@ describe.each([
     expect(answers.filter((answer) => answer.state === "kept" && !answer.again)).toHaveLength(1);
   });
 
+  test("that came whole and was not taken, since the process ended, is taken with the rest of nothing", async () => {
+    const other = await photograph(75, 40);
+    const lines = breaking(other);
+    await put(other, { body: lines }).catch(() => undefined);
+    expect(await files.status(scope, hashOf(other))).toEqual({ state: "partial", received: other.length });
+    expect(await put(other, { from: other.length, body: inChunks(Buffer.alloc(0)) })).toMatchObject({
+      state: "kept",
+      again: false,
+    });
+  });
+
   test("removed, it is gone with everything made of it", async () => {
     const other = await photograph(80, 40);
     await put(other);
@@ -301,6 +312,8 @@ describe("Content-Range", () => {
     ["bytes 0-10/10", 11, null],
     ["bytes 0-9/10", 9, null],
     ["items 0-9/10", 10, null],
+    ["bytes */1000", 0, { from: 1000, total: 1000 }],
+    ["bytes */1000", undefined, null],
   ])("%s with a body of %s bytes", (header, length, expected) => {
     expect(readContentRange(header, length)).toEqual(expected);
   });

@@ -56,7 +56,11 @@ export async function takePhotograph(
     request.headers["content-range"],
     length === undefined ? undefined : Number(length),
   );
-  if (range === null) throw badField("content-range", "expected bytes first-last/total, or a Content-Length");
+  if (range === null)
+    throw badField(
+      "content-range",
+      "expected bytes first-last/total, bytes */total with no body where all came, or a Content-Length",
+    );
   if (await wasRemoved(store, sha256)) {
     body.resume();
     return NOT_KEPT;
@@ -120,9 +124,12 @@ export const photographHandlers = {
   /** 200 when all of it is here; else 404, with how many bytes came in `setfair-received`. */
   async headPhoto({ context, signed, params, reply }) {
     const { state, received } = await context.files.status(signed.scope, params.sha256);
+    const row = await signed.store.photographs.get(params.sha256);
+    // a process that was ended after the file and before the row: sent again, it becomes known
+    const isKnown = row !== null && row.removed === null;
     await reply
-      .status(state === "kept" ? 200 : 404)
-      .header("setfair-received", received)
+      .status(state === "kept" && isKnown ? 200 : 404)
+      .header("setfair-received", state === "partial" ? received : isKnown ? received : 0)
       .send();
     return undefined;
   },

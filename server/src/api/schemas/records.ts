@@ -56,7 +56,8 @@ export const photoStateSchema = named(
   "PhotoState",
   z.object({
     /**
-     * partial: send on from `received`, with `Content-Range: bytes first-last/total` · removed: it was removed here for
+     * partial: send on from `received`, with `Content-Range: bytes first-last/total`, or `bytes *\/total` and no body where
+     * all of it came · removed: it was removed here for
      * good, and what came was not kept; the device need not send it again
      */
     state: z.enum(["kept", "partial", "removed"]),
