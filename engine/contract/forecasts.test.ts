@@ -74,7 +74,10 @@ function spyOn(seen: Set<StoreId>): StepView {
       return noteCabin();
     },
     level: noteStore(1),
+    startLevel: noteStore(1),
     capacity: noteStore(2),
+    shareDown: (store, _need, _floor, share) => share.fill(noteStore(1)(store)[0]!),
+    cabinMiddleC: (out) => out.fill(noteCabin()[0]!),
     heatToReach: (_set, out) => out.fill(noteCabin()[0]!),
     heatToHold: (_set, out) => out.fill(noteCabin()[0]!),
     dayNormal: () => of(0),

@@ -25,6 +25,8 @@ export interface Cabin {
   readonly keeping: Keeping;
   /** fills the temperature of every life from its heat, °C */
   temperature(heat: Float64Array, out: Float64Array): void;
+  /** fills the temperature in the middle of the step where nothing is heated, °C */
+  middle(outsideC: Float64Array, cabinC: Float64Array, out: Float64Array): void;
   heatToReach(setC: Float64Array, outsideC: Float64Array, cabinC: Float64Array, out: Float64Array): void;
   heatToHold(setC: Float64Array, outsideC: Float64Array, out: Float64Array): void;
 }
@@ -42,6 +44,7 @@ export function startCabin(body: Body, n: number, dtH: number, lossFactor: Float
   const decay = conductance.map((h) => Math.exp((-h * dtH) / body.capacityWhK));
   const whPerRest = conductance.map((h, i) => (h * dtH) / (1 - decay[i]!));
   const kelvinPerWh = conductance.map((h) => 1 / (h * dtH));
+  const halfDecay = decay.map(Math.sqrt);
   const holdWhPerK = conductance.map((h) => h * dtH);
   const free = new Float64Array(n);
   const always = new Float64Array(n).fill(1);
@@ -67,6 +70,12 @@ export function startCabin(body: Body, n: number, dtH: number, lossFactor: Float
     },
     temperature: (heat, out) => {
       for (let i = 0; i < n; i++) out[i] = heat[i]! / c + CABIN_ZERO_C;
+    },
+    middle: (outsideC, cabinC, out) => {
+      for (let i = 0; i < n; i++) {
+        const settled = outsideC[i]! + free[i]! * kelvinPerWh[i]!;
+        out[i] = settled + (cabinC[i]! - settled) * halfDecay[i]!;
+      }
     },
     heatToReach: (setC, outsideC, cabinC, out) => {
       for (let i = 0; i < n; i++) {

@@ -30,10 +30,12 @@ export function indexOf(store: StoreId): number {
       return 10;
     case "hotWaterHeat":
       return 11;
-    case "starterBattery":
+    case "heaterWater":
       return 12;
-    case "tractionBattery":
+    case "starterBattery":
       return 13;
+    case "tractionBattery":
+      return 14;
   }
 }
 

@@ -22,6 +22,8 @@ export const STORES = {
   cabinHeat: { unit: "Wh", kind: "level", trouble: "none" },
   /** heat in the water heater above 0 °C */
   hotWaterHeat: { unit: "Wh", kind: "level", trouble: "none" },
+  /** water in the heater itself: gone when its frost valve has opened */
+  heaterWater: { unit: "L", kind: "level", trouble: "none" },
   starterBattery: { unit: "Wh", kind: "level", trouble: "empty" },
   tractionBattery: { unit: "Wh", kind: "level", trouble: "empty" },
 } as const satisfies Record<string, StoreDefinition>;

@@ -116,7 +116,16 @@ export interface StepView {
   readonly irradianceWm2: Float64Array;
   readonly cabinC: Float64Array;
   level(store: StoreId): Float64Array;
+  /** level at the start of the step, of a store that has losses of its own */
+  startLevel(store: StoreId): Float64Array;
   capacity(store: StoreId): Float64Array;
+  /**
+   * Fills `share` with the part, 0 to 1, of `need` (wanted evenly over the step) that takes the store down to `floor`,
+   * a share of its capacity, and no further, with what is lost by drawing it so fast and what others have drawn of it.
+   */
+  shareDown(store: StoreId, need: Float64Array, floor: number, share: Float64Array): void;
+  /** fills `out` with the cabin's temperature in the middle of the step where nothing is heated, °C */
+  cabinMiddleC(out: Float64Array): void;
   /** fills `out` with the heat, Wh, that this step must give for the cabin to be at `setC[i]` at its end; never negative */
   heatToReach(setC: Float64Array, out: Float64Array): void;
   /** likewise the heat that keeps a cabin which is at `setC[i]` there over the step */
@@ -137,8 +146,12 @@ export interface Running {
    * step goes back to where it came from. Its one mode has one need and gives to a supply.
    */
   readonly onDemand?: boolean;
+  /** with `onDemand`, once all before it have settled: fills its mode's `limit` for what is `wanted` of its supply in this step */
+  hold?(view: StepView, wanted: Float64Array): void;
   /** left out where it may be wanted at any time; else it is asked only in steps on the road, or with a post that gives something */
   readonly only?: "driving" | "atPost";
+  /** done at once within a step, not the whole step through: it has its little of a battery that does not last the step */
+  readonly brief?: boolean;
   /** charges with what is left once everybody else has settled, and what was made on demand is back */
   readonly afterAll?: boolean;
   /** what goes without when its demand is not met, where no store would tell of it (a meal that an electric hob cannot cook): id of the finding `trip.without.<…>` */
@@ -194,12 +207,14 @@ export interface PhysicsContext {
  */
 export interface Keeping {
   readonly store: StoreId;
-  /** start of the step: the most that may be drawn, beyond what the level allows */
-  limitOut?(view: StepView, mostOut: Float64Array): void;
+  /** start of the step: the most that may be drawn, beyond what the level allows; false where that is all there is in every life: nothing need be filled then */
+  limitOut?(view: StepView, mostOut: Float64Array): boolean;
   /** likewise the most that may be taken in, beyond what the capacity allows */
   limitIn?(view: StepView, mostIn: Float64Array): void;
   /** end of the step: the store's own loss, given the net of what came in (negative: went out); a negative loss is a gain */
   lose?(view: StepView, netIn: Float64Array, loss: Float64Array): void;
+  /** as {@link StepView.shareDown}, where what is drawn costs more than itself; without it nothing more is lost */
+  shareDown?(view: StepView, need: Float64Array, floor: number, share: Float64Array): void;
 }
 
 /** A level as read on the panel, in the store's unit. */

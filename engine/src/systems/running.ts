@@ -116,6 +116,12 @@ export function postFiller(
   };
 }
 
+/** Whether any life's value is below a limit. */
+export function isAnyBelow(values: Float64Array, limit: number): boolean {
+  for (let i = 0; i < values.length; i++) if (values[i]! < limit) return true;
+  return false;
+}
+
 /** A setting of the hire as a number, where it is one. */
 export function numberSetting(value: number | string | boolean | undefined, fallback: number): number {
   return typeof value === "number" ? value : fallback;
@@ -132,6 +138,11 @@ const EASE_H = 0.5;
 /** Share of what is missing that a thermostat makes up in `dtH` hours: its pace does not hang on the step's length. */
 export function easedShare(dtH: number): number {
   return 1 - Math.exp(-dtH / EASE_H);
+}
+
+/** What it asks for at the first moment of a step, as Wh over the whole of it: hangs on the step's length by nothing else. */
+export function askedAtOnce(holdWh: number, reachWh: number, dtH: number): number {
+  return reachWh <= holdWh ? reachWh : holdWh + ((reachWh - holdWh) * dtH) / EASE_H;
 }
 
 /**

@@ -128,6 +128,7 @@ export function liveTrip(
   const isEventful = eventsBySteps(timeline, options.restarts);
   const without = work.flatMap((each) => withoutOf(each, runs, trip.stops.length));
   shared.without = without;
+  shared.drawing = drawingOf(work);
   shared.warmthDrawn = warmthOf(work);
   const listsAt = layOuts(work, trip.stops.length, without);
   const cabinHeat = ensemble.level[indexOf("cabinHeat")]!;
@@ -272,6 +273,14 @@ function fillStep(shared: SharedStep, timeline: Timeline, step: number): void {
   shared.distanceKm = timeline.distanceKm[step]!;
   shared.people = timeline.people[step]!;
   shared.postAmperes = timeline.postAmperes[step]!;
+}
+
+function drawingOf(work: readonly AtWork[]): SharedStep["drawing"] {
+  return new Map(
+    work.flatMap(({ keeping }) =>
+      keeping?.shareDown === undefined ? [] : [[keeping.store, keeping.shareDown] as const],
+    ),
+  );
 }
 
 /** What the heating has drawn so far, with what it draws where it is set otherwise. */

@@ -8,7 +8,9 @@ import {
   indexOf,
   rememberStart,
 } from "../../stores/ensemble.ts";
+import { fillAll } from "../../stores/fill-all.ts";
 import { type CompiledRunning, returnUnused, settleRunning } from "../../stores/settle.ts";
+import type { Port } from "../../stores/settle-mode.ts";
 import type { Keeping, Running } from "../../systems/contract.ts";
 import type { FittedPhysics } from "./fit-systems.ts";
 import type { SystemView } from "./step-view.ts";
@@ -60,12 +62,33 @@ export interface StepLists {
   readonly runnings: readonly { readonly one: CompiledRunning; readonly view: SystemView }[];
   /** in the order of settlement, without those that come after all */
   readonly settled: readonly CompiledRunning[];
+  /** for each of them what holds it, where it makes its supply on demand */
+  readonly held: readonly (Held | null)[];
+  /** what draws of the battery, and the place in `settled` of the first of them */
+  readonly onBattery: readonly Taker[];
+  readonly firstOnBattery: number;
   readonly again: readonly CompiledRunning[];
   readonly onDemand: readonly CompiledRunning[];
   readonly limitsOut: readonly Kept<"limitOut">[];
   readonly limitsIn: readonly Kept<"limitIn">[];
   readonly losses: readonly Kept<"lose">[];
   readonly watched: readonly { readonly one: CompiledRunning; readonly without: Without }[];
+}
+
+/** What makes a supply on demand is held, in each step, to what is wanted of it. */
+interface Held {
+  readonly hold: NonNullable<Running["hold"]>;
+  readonly view: SystemView;
+  readonly takers: readonly Taker[];
+}
+
+/** A system that may draw of a supply: Wh at full activity. */
+interface Taker {
+  readonly one: CompiledRunning;
+  readonly limit: Float64Array;
+  readonly amount: Float64Array;
+  /** what else it needs; −1 where nothing */
+  readonly other: Port;
 }
 
 interface Kept<Part extends KeepingPart> {
@@ -118,9 +141,16 @@ function layOut(
         ? []
         : [{ store: indexOf(keeping.store), view, lost, does: does as NonNullable<Keeping[Part]> }];
     });
+  const settling = runnings.filter(({ one }) => one.running.afterAll !== true);
+  const onBattery = runnings.flatMap(({ one }) =>
+    one.running.onDemand === true ? [] : takersOf(one, BATTERY),
+  );
   return {
     runnings,
-    settled: runnings.flatMap(({ one }) => (one.running.afterAll === true ? [] : [one])),
+    settled: settling.map(({ one }) => one),
+    held: settling.map(({ one, view }) => heldOf(one, view, runnings)),
+    onBattery,
+    firstOnBattery: settling.findIndex(({ one }) => onBattery.some((taker) => taker.one === one)),
     again: work.flatMap(({ running, again }) =>
       running.filter((one) => again || one.running.afterAll === true),
     ),
@@ -138,21 +168,97 @@ function layOut(
   };
 }
 
+function heldOf(
+  { running: { hold }, modes }: CompiledRunning,
+  view: SystemView,
+  runnings: StepLists["runnings"],
+): Held | null {
+  if (hold === undefined) return null;
+  const supply = modes[0]?.givenSupply ?? -1;
+  return { hold, view, takers: runnings.flatMap(({ one: each }) => takersOf(each, supply)) };
+}
+
+/** The modes of a system that draw of a store. */
+function takersOf(one: CompiledRunning, from: number): Taker[] {
+  return one.modes.flatMap(({ limit, first, second }): Taker[] =>
+    [first, second].flatMap(({ store, amount }, k) =>
+      store === from ? [{ one, limit, amount, other: k === 0 ? second : first }] : [],
+    ),
+  );
+}
+
+const BATTERY = indexOf("battery12");
+
+/**
+ * Where the battery does not last the step, all that runs on it goes out together: each has the same share of what
+ * it wants, the time until then. Served one after the other, the first would have the whole step. What is
+ * done at once (a heater filled up) is served before.
+ */
+function shareTheLast({ onBattery }: StepLists, { level, floor, scratchA, scratchB, n }: Ensemble): void {
+  const [there, least] = [level[BATTERY]!, floor[BATTERY]!];
+  const [left, wanted] = [scratchA, scratchB];
+  for (let i = 0; i < n; i++) left[i] = there[i]! - least[i]!;
+  wanted.fill(0);
+  for (let k = 0; k < onBattery.length; k++) {
+    const taker = onBattery[k]!;
+    if (!taker.one.isWanted) continue;
+    if (taker.one.running.brief === true) for (let i = 0; i < n; i++) left[i] = left[i]! - drawOf(taker, i);
+    else for (let i = 0; i < n; i++) wanted[i] = wanted[i]! + drawOf(taker, i);
+  }
+  for (let i = 0; i < n; i++) left[i] = wanted[i]! > left[i]! ? Math.max(0, left[i]!) / wanted[i]! : 1;
+  for (let k = 0; k < onBattery.length; k++) {
+    const { one } = onBattery[k]!;
+    // a system with two sources that both need the battery is there twice
+    if (!one.isWanted || one.running.brief === true || onBattery[k - 1]?.one === one) continue;
+    const { demand } = one;
+    for (let i = 0; i < n; i++) demand[i] = demand[i]! * left[i]!;
+  }
+}
+
+/** What a mode would draw of the battery in a life, Wh: nothing where what else it needs is not there. */
+function drawOf({ one: { demand }, limit, amount, other }: Taker, i: number): number {
+  const activity = Math.min(demand[i]!, limit[i]!);
+  if (other.store < 0) return activity * amount[i]!;
+  const need = other.amount[i]!;
+  return Math.min(activity, need > 0 ? other.level[i]! / need : 1) * amount[i]!;
+}
+
+/** Holds what makes a supply on demand to what is wanted of it. False where nobody wants any. */
+function holdTo({ hold, view, takers }: Held, { scratchA, n }: Ensemble): boolean {
+  let isWanted = false;
+  for (let k = 0; k < takers.length; k++) {
+    const { one, limit, amount } = takers[k]!;
+    if (!one.isWanted) continue;
+    if (!isWanted) scratchA.fill(0);
+    isWanted = true;
+    const { demand } = one;
+    for (let i = 0; i < n; i++) scratchA[i] = scratchA[i]! + Math.min(demand[i]!, limit[i]!) * amount[i]!;
+  }
+  if (isWanted) hold(view, scratchA);
+  return isWanted;
+}
+
 /** One step of the whole ensemble: everybody prepares on the state at its start, then all settle in their order. */
 export function runStep(lists: StepLists, ensemble: Ensemble, place: number): void {
-  const { runnings, settled, again, onDemand, losses, watched } = lists;
+  const { runnings, settled, held, firstOnBattery, again, onDemand, losses, watched } = lists;
   beginStep(ensemble);
   for (let k = 0; k < losses.length; k++) rememberStart(ensemble, losses[k]!.store);
   for (let k = 0; k < runnings.length; k++) {
     const { one, view } = runnings[k]!;
     one.isWanted = one.prepare(view, one.demand);
   }
-  setBounds(lists, ensemble);
+  const isBatteryLow = setBounds(lists, ensemble);
   for (let k = 0; k < watched.length; k++) {
     const { one, without } = watched[k]!;
     if (one.isWanted) addUp(one.running.demand, without.asked, without.askedAt, place);
   }
-  for (let k = 0; k < settled.length; k++) settleRunning(settled[k]!, ensemble);
+  for (let k = 0; k < settled.length; k++) {
+    if (isBatteryLow && k === firstOnBattery) shareTheLast(lists, ensemble);
+    const one = settled[k]!;
+    const holding = held[k]!;
+    if (holding !== null && one.isWanted) one.isWanted = holdTo(holding, ensemble);
+    settleRunning(one, ensemble);
+  }
   // before anything charges again: what an inverter only held would make room for more than a battery takes
   for (let k = 0; k < onDemand.length; k++) returnUnused(onDemand[k]!, ensemble);
   for (let k = 0; k < again.length; k++) settleRunning(again[k]!, ensemble);
@@ -163,18 +269,25 @@ export function runStep(lists: StepLists, ensemble: Ensemble, place: number): vo
   for (let k = 0; k < losses.length; k++) lose(losses[k]!, ensemble);
 }
 
-function setBounds({ limitsOut, limitsIn }: StepLists, ensemble: Ensemble): void {
+/** True where the battery bounds what may be drawn of it: it may not last the step. */
+function setBounds({ limitsOut, limitsIn }: StepLists, ensemble: Ensemble): boolean {
   const { scratchA } = ensemble;
+  let isBatteryLow = false;
   for (let k = 0; k < limitsOut.length; k++) {
     const { store, view, does } = limitsOut[k]!;
-    does(view, scratchA);
-    boundOut(ensemble, store, scratchA);
+    if (does(view, scratchA)) {
+      boundOut(ensemble, store, scratchA);
+      if (store === BATTERY) isBatteryLow = true;
+    } else {
+      fillAll(ensemble.floor[store]!, 0);
+    }
   }
   for (let k = 0; k < limitsIn.length; k++) {
     const { store, view, does } = limitsIn[k]!;
     does(view, scratchA);
     boundIn(ensemble, store, scratchA);
   }
+  return isBatteryLow;
 }
 
 /** The store's own loss, from the net of what came in within the step. */

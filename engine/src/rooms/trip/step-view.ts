@@ -2,8 +2,14 @@ import { keyedNormal, purposeKey } from "../../base/random.ts";
 import type { Cabin } from "../../stores/cabin.ts";
 import { type Ensemble, indexOf } from "../../stores/ensemble.ts";
 import type { StoreId } from "../../stores/stores.ts";
-import type { StepView } from "../../systems/contract.ts";
+import type { Keeping, StepView } from "../../systems/contract.ts";
 import type { Without } from "./without.ts";
+
+/** The part of a need that what is there can meet, 0 to 1; all of nothing. */
+function partOf(there: number, need: number): number {
+  if (there >= need) return 1;
+  return there > 0 ? there / need : 0;
+}
 
 const NONE_FIXED: ReadonlyMap<string, number> = new Map();
 
@@ -20,6 +26,8 @@ export class SharedStep {
   readonly irradianceWm2: Float64Array;
   readonly cabinC: Float64Array;
   without: readonly Without[] = [];
+  /** how far stores go down whose drawing costs more than itself */
+  drawing: ReadonlyMap<StoreId, NonNullable<Keeping["shareDown"]>> = new Map();
   /** sum over the lives of what heating has drawn so far of a store by its index, in its unit */
   warmthDrawn: (store: number) => number = () => 0;
 
@@ -95,8 +103,24 @@ export class SystemView implements StepView {
   level(store: StoreId): Float64Array {
     return this.step.ensemble.level[indexOf(store)]!;
   }
+  startLevel(store: StoreId): Float64Array {
+    return this.step.ensemble.atStart[indexOf(store)]!;
+  }
   capacity(store: StoreId): Float64Array {
     return this.step.ensemble.capacity[indexOf(store)]!;
+  }
+  shareDown(store: StoreId, need: Float64Array, floor: number, share: Float64Array): void {
+    const drawing = this.step.drawing.get(store);
+    if (drawing !== undefined) {
+      drawing(this, need, floor, share);
+      return;
+    }
+    const level = this.level(store);
+    const capacity = this.capacity(store);
+    for (let i = 0; i < share.length; i++) share[i] = partOf(level[i]! - floor * capacity[i]!, need[i]!);
+  }
+  cabinMiddleC(out: Float64Array): void {
+    this.step.cabin.middle(this.step.outsideC, this.step.cabinC, out);
   }
   heatToReach(setC: Float64Array, out: Float64Array): void {
     this.step.cabin.heatToReach(setC, this.step.outsideC, this.step.cabinC, out);

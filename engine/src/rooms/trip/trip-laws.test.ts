@@ -161,9 +161,7 @@ describe("the laws of the trip forecast, over random vehicles and trips", () => 
     );
   });
 
-  // Three hundred lives, since the middle of a few jumps where some of them run out. The same trips each time: of 240
-  // with four seeds two were farther apart than 1 %, the battery of each by 1.1 and 1.4 % (an electric hob on an
-  // inverter that cuts out, a drive that begins on a battery just at where it sheds its converter).
+  // three hundred lives, since the middle of a few jumps where some of them run out
   it("halving the step moves the middle level by at most 1 % of the capacity", () => {
     fc.assert(
       fc.property(input, (some) => {
@@ -173,7 +171,7 @@ describe("the laws of the trip forecast, over random vehicles and trips", () => 
         for (const store of whole.stores)
           expect(farthestApart(store, storeOf(half, store.store))).toBeLessThanOrEqual(0.01);
       }),
-      { numRuns: 60, seed: 9, endOnFailure: true },
+      { numRuns: 60, endOnFailure: true },
     );
   });
 

@@ -9,6 +9,7 @@ import type {
   SystemPhysics,
 } from "../contract.ts";
 import {
+  askedAtOnce,
   createMode,
   createRunning,
   DIESEL_NET_KWH_L,
@@ -96,8 +97,9 @@ function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
       demand[i] = heat / full;
       if (!(heat > 0)) continue;
       isCold = true;
-      // per unit of activity, so that the whole comes out
-      const fan = (fanWhFull * runningShare(heat, holding[i]!, full)) / heat;
+      // per unit of activity, so that the whole comes out, and as much for its heat where it gets less than it asks for
+      const asked = Math.min(askedAtOnce(holding[i]!, wanted[i]!, dtH), full);
+      const fan = (fanWhFull * runningShare(asked, holding[i]!, full)) / asked;
       electricFan[i] = fan;
       burnerFan[i] = fan;
     }

@@ -1,71 +1,132 @@
 import type { PhysicsContext, Running, StepView } from "../contract.ts";
-import { createMode, createRunning } from "../running.ts";
+import { createMode, createRunning, isAnyBelow } from "../running.ts";
 import type { HotWaterSpec } from "./spec.ts";
 
 /** heat capacity of water, Wh per litre and kelvin (4.186 kJ/kgK) */
 export const WATER_WH_L_K = 1.163;
 /** temperature of the water that flows in, °C: common practice, no source */
 export const COLD_C = 10;
-/** it can be shut again, by hand, once it is this warm around it, °C: from memory, 7 to 8 */
-const SHUTS_ABOVE_C = 8;
-/** with less heat than this share of water as it flows in, there is no water in the heater: it opens before any gets so cold */
-const EMPTY_SHARE = 0.2;
+/** it can be shut again, by hand, once it is warm around it: nowhere below the first, everywhere from the second on, °C (from memory, 7 to 8) */
+const SHUTS_FROM_C = 7;
+const SHUTS_C = 8;
+/** K by which the place of the valve may be warmer or colder than the cabin: common practice, no source */
+const OFF_BY_K = 1;
 /** of the pump, Wh for each litre: 45 W at 7 L/min (practice) */
 const PUMP_WH_L = 0.107;
+/** share of the battery from which it keeps the pump going for as long as that takes: practice */
+const PUMPS_WELL_FROM = 0.3;
 /** hour of the day by which a pump that was left on has emptied the tank, and hours in which people shut the valve and fill up the heater: practice */
 const FOUND_AT_H = 7;
 const SHUT_AT_H = [9, 18] as const;
 
-/** Whether the heater has been emptied, by the heat in it, Wh. */
-export function isEmptied({ frostValveC, litres }: HotWaterSpec, heatWh: number): boolean {
-  return frostValveC > 0 && heatWh < EMPTY_SHARE * COLD_C * WATER_WH_L_K * litres;
+const within = (share: number) => Math.min(1, Math.max(0, share));
+
+/**
+ * How far the valve is open by the cabin's temperature, 0 to 1: the share of vans in which it is, since nobody knows
+ * how warm it is just at the valve. Open or shut alone would turn a hundredth of a kelvin into a tank of water.
+ * On the road the cab's own heater keeps the living part from it.
+ */
+function openShare({ frostValveC }: HotWaterSpec, { driving }: StepView, cabinC: number): number {
+  if (driving || frostValveC <= 0) return 0;
+  return within((frostValveC + OFF_BY_K - cabinC) / (2 * OFF_BY_K));
 }
 
-/** Whether the valve opens: cold around it. On the road the cab's own heater keeps the living part from it. */
-export function opens({ frostValveC }: HotWaterSpec, { driving }: StepView, cabinC: number): boolean {
-  return !driving && cabinC < frostValveC;
+/** Above this temperature the valve is shut for certain, °C. */
+export const shutFromC = ({ frostValveC }: HotWaterSpec) => frostValveC + OFF_BY_K;
+
+/** Share of the heater's water that is in it still, 0 to 1, by the litres there. */
+export function filledShare({ litres }: HotWaterSpec, thereL: number): number {
+  return litres > 0 ? thereL / litres : 0;
+}
+
+/** Likewise once the valve has let go of what it lets go of just now. */
+export function staysShare(spec: HotWaterSpec, view: StepView, thereL: number, cabinC: number): number {
+  return Math.min(filledShare(spec, thereL), 1 - openShare(spec, view, cabinC));
 }
 
 const isStepOf = ({ clockH, dtH }: StepView, hour: number) => Math.abs(clockH - hour - 1e-9) <= dtH / 2;
 
-/**
- * What an open frost valve lets out beside the heater's own water: with the pump left on, the tank (setting
- * `pumpOffAtNight`, false). It is booked in the morning when it is found, so that the hour at which the van grew
- * cold, and with it the length of a step, does not matter. The pump needs the battery: where that is empty the
- * tank keeps its water.
- */
-function startDrain(spec: HotWaterSpec, { n, setting }: PhysicsContext): Running {
-  const mode = createMode("frostValve", n, ["freshWater", "battery12"], []);
-  const isPumpOn = setting.pumpOffAtNight !== true;
+/** The heater's own water goes, and its heat with it. */
+function startEmptying(spec: HotWaterSpec, { n }: PhysicsContext): Running {
+  const mode = createMode("frostValve", n, ["heaterWater", "hotWaterHeat"], []);
   return createRunning(n, [mode], (view, demand) => {
-    if (!isPumpOn || view.driving || !isStepOf(view, FOUND_AT_H)) return false;
+    if (view.driving || !isAnyBelow(view.cabinC, shutFromC(spec))) return false;
+    const there = view.level("heaterWater");
     const heat = view.level("hotWaterHeat");
-    const level = view.level("freshWater");
+    let isOpen = false;
     for (let i = 0; i < n; i++) {
-      demand[i] = isEmptied(spec, heat[i]!) ? 1 : 0;
-      mode.needs[0]![i] = level[i]!;
-      mode.needs[1]![i] = level[i]! * PUMP_WH_L;
+      const goes = there[i]! - staysShare(spec, view, there[i]!, view.cabinC[i]!) * spec.litres;
+      demand[i] = goes > 0 ? 1 : 0;
+      if (!(goes > 0)) continue;
+      isOpen = true;
+      mode.needs[0]![i] = goes;
+      mode.needs[1]![i] = heat[i]! * (goes / there[i]!);
     }
-    return true;
+    return isOpen;
   });
 }
 
-/** Once it is warm again somebody shuts the valve, and the heater fills from the tank. */
-function startRefill(spec: HotWaterSpec, { n }: PhysicsContext): Running {
-  const mode = createMode("refill", n, ["freshWater", "battery12"], ["hotWaterHeat"]);
+/**
+ * What an open frost valve lets out beside the heater's own water: with the pump left on, the tank (setting
+ * `pumpOffAtNight`, false). It is booked in the morning when it is found, so that the hour at which the van grew
+ * cold, and with it the length of a step, does not matter. The pump needs the battery: it gets less out the nearer
+ * that is to its end, and where it is empty the tank keeps its water. What it draws for it, some 10 Wh, is left out.
+ */
+function startDrain(spec: HotWaterSpec, { n, setting }: PhysicsContext): Running {
+  const mode = createMode("tank", n, ["freshWater"], []);
+  const isPumpOn = setting.pumpOffAtNight !== true;
+  return createRunning(n, [mode], (view, demand) => {
+    if (!isPumpOn || view.driving || !isStepOf(view, FOUND_AT_H)) return false;
+    const there = view.level("heaterWater");
+    const level = view.level("freshWater");
+    const battery = view.level("battery12");
+    const capacity = view.capacity("battery12");
+    let isOpen = false;
+    for (let i = 0; i < n; i++) {
+      const pumps = within(battery[i]! / (PUMPS_WELL_FROM * capacity[i]!));
+      demand[i] = (1 - staysShare(spec, view, there[i]!, view.cabinC[i]!)) * pumps;
+      mode.needs[0]![i] = level[i]!;
+      if (demand[i]! > 0) isOpen = true;
+    }
+    return isOpen;
+  });
+}
+
+/** Once it is warm again somebody shuts the valve, and the heater fills from the tank, with water as it flows in. */
+function startRefill(spec: HotWaterSpec, { n }: PhysicsContext): Running[] {
+  const mode = createMode("refill", n, ["freshWater", "battery12"], ["heaterWater"]);
   mode.needs[0]!.fill(spec.litres);
   mode.needs[1]!.fill(spec.litres * PUMP_WH_L);
-  mode.gives[0]!.fill(COLD_C * WATER_WH_L_K * spec.litres);
-  return createRunning(n, [mode], (view, demand) => {
+  mode.gives[0]!.fill(spec.litres);
+  const heat = createMode("refillHeat", n, [], ["hotWaterHeat"]);
+  heat.gives[0]!.fill(COLD_C * WATER_WH_L_K * spec.litres);
+  const filled = new Float64Array(n);
+  let isFilling = false;
+  const filling = createRunning(n, [mode], (view, demand) => {
+    isFilling = false;
     if (view.driving || view.people === 0 || !SHUT_AT_H.some((hour) => isStepOf(view, hour))) return false;
-    const heat = view.level("hotWaterHeat");
-    for (let i = 0; i < n; i++)
-      demand[i] = isEmptied(spec, heat[i]!) && view.cabinC[i]! >= SHUTS_ABOVE_C ? 1 : 0;
-    return true;
+    const there = view.level("heaterWater");
+    const tank = view.level("freshWater");
+    const battery = view.level("battery12");
+    for (let i = 0; i < n; i++) {
+      const shut = within((view.cabinC[i]! - SHUTS_FROM_C) / (SHUTS_C - SHUTS_FROM_C));
+      const pumped = Math.min(tank[i]!, battery[i]! / PUMP_WH_L) / spec.litres;
+      filled[i] = Math.min(shut * (1 - filledShare(spec, there[i]!)), pumped);
+      demand[i] = filled[i]!;
+      if (filled[i]! > 0) isFilling = true;
+    }
+    return isFilling;
   });
+  const warmth = createRunning(n, [heat], (_view, demand) => {
+    if (isFilling) demand.set(filled);
+    return isFilling;
+  });
+  return [filling, warmth];
 }
 
 /** The frost valve of a heater that has one. */
 export function startFrostValve(spec: HotWaterSpec, context: PhysicsContext): readonly Running[] {
-  return spec.frostValveC > 0 ? [startDrain(spec, context), startRefill(spec, context)] : [];
+  if (spec.frostValveC <= 0 || spec.litres <= 0) return [];
+  const filling = startRefill(spec, context).map((one) => ({ ...one, brief: true }));
+  return [startEmptying(spec, context), startDrain(spec, context), ...filling];
 }

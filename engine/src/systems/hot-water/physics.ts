@@ -1,5 +1,13 @@
 import { fillAll } from "../../stores/fill-all.ts";
-import type { Keeping, MainsUse, PhysicsContext, Running, Setting, SystemPhysics } from "../contract.ts";
+import type {
+  Keeping,
+  MainsUse,
+  PhysicsContext,
+  Running,
+  Setting,
+  StepView,
+  SystemPhysics,
+} from "../contract.ts";
 import {
   createMode,
   createRunning,
@@ -13,7 +21,7 @@ import {
   shareOfDay,
   type Window,
 } from "../running.ts";
-import { COLD_C, isEmptied, opens, startFrostValve, WATER_WH_L_K } from "./frost-valve.ts";
+import { COLD_C, filledShare, shutFromC, startFrostValve, staysShare, WATER_WH_L_K } from "./frost-valve.ts";
 import type { HotWaterSpec } from "./spec.ts";
 
 /** temperature of mixed water at the tap, °C: common practice, no source */
@@ -53,17 +61,17 @@ function startHeating(spec: HotWaterSpec, { n, dtH, setting, post, elementWh }: 
   const fillPost = postFiller(post, electricW, full / dtH, electric.limit);
   burner.limit.fill(burns && source !== "electric" ? (spec.gasKw * 1000 * dtH) / full : 0);
   const eased = easedShare(dtH);
-  const target = setC * WATER_WH_L_K * spec.litres;
+  const targetPerL = setC * WATER_WH_L_K;
   const on = setting.on !== false;
   return createRunning(n, [electric, burner], (view, demand) => {
     if (elementWh !== undefined) fillAll(elementWh, 0);
     if (!on || view.driving || shareOfDay(HEAT, view.clockH, dtH) === 0) return false;
     fillPost(view);
     const level = view.level("hotWaterHeat");
+    const there = view.level("heaterWater");
     let isCold = false;
     for (let i = 0; i < n; i++) {
-      const isDry = isEmptied(spec, level[i]!);
-      const missing = isDry ? 0 : easeInto(0, target - level[i]!, eased) / full;
+      const missing = easeInto(0, targetPerL * there[i]! - level[i]!, eased) / full;
       demand[i] = missing > 0 ? Math.min(missing, 1) : 0;
       if (missing > 0) isCold = true;
       if (elementWh !== undefined) elementWh[i] = Math.min(demand[i]!, electric.limit[i]!) * full;
@@ -88,24 +96,42 @@ function startUse(spec: HotWaterSpec, { n, dtH, people, setting }: PhysicsContex
   });
 }
 
+/** What the frost valve lets go of goes at any temperature, what flows from the tap is warmer than what comes in. */
+function outOfOpened(spec: HotWaterSpec, view: StepView, i: number, cold: number): number {
+  const heat = view.level("hotWaterHeat")[i]!;
+  const there = view.level("heaterWater")[i]!;
+  const filled = filledShare(spec, there);
+  const stays = staysShare(spec, view, there, view.cabinC[i]!);
+  return heat - (stays > 0 ? stays * Math.min(cold, heat / filled) : 0);
+}
+
 function keepWarm(spec: HotWaterSpec, { n, dtH }: PhysicsContext): Keeping {
   const whPerK = WATER_WH_L_K * spec.litres;
   const decay = Math.exp((-LOSS_W_K_10L * (spec.litres / 10) ** (2 / 3) * dtH) / whPerK);
   const cold = COLD_C * whPerK;
+  const shutC = shutFromC(spec);
   return {
     store: "hotWaterHeat",
     limitOut: (view, mostOut) => {
       const level = view.level("hotWaterHeat");
-      for (let i = 0; i < n; i++) mostOut[i] = level[i]! > cold ? level[i]! - cold : 0;
+      const there = view.level("heaterWater");
+      const { cabinC } = view;
+      for (let i = 0; i < n; i++) {
+        if (there[i]! >= spec.litres && cabinC[i]! >= shutC)
+          mostOut[i] = level[i]! > cold ? level[i]! - cold : 0;
+        else mostOut[i] = outOfOpened(spec, view, i, cold);
+      }
+      return true;
     },
     lose: (view, netIn, loss) => {
       const level = view.level("hotWaterHeat");
+      const there = view.level("heaterWater");
       const { cabinC } = view;
       for (let i = 0; i < n; i++) {
         // what was there at the start of the step cools towards the cabin; what came in is new
-        const before = level[i]! - netIn[i]!;
-        const cabin = Math.max(0, cabinC[i]!) * whPerK;
-        loss[i] = opens(spec, view, cabinC[i]!) ? level[i]! : (before - cabin) * (1 - decay);
+        const before = Math.min(level[i]!, level[i]! - netIn[i]!);
+        const cabin = Math.max(0, cabinC[i]!) * WATER_WH_L_K * there[i]!;
+        loss[i] = (before - cabin) * (1 - decay);
       }
     },
   };
@@ -124,11 +150,12 @@ function mainsOf(spec: HotWaterSpec, setting: Setting): MainsUse {
 export const physics: SystemPhysics<HotWaterSpec> = {
   stores: (spec) => [
     { store: "hotWaterHeat", capacity: TOP_C * WATER_WH_L_K * spec.litres, initial: COLD_C / TOP_C },
+    { store: "heaterWater", capacity: spec.litres, initial: 1 },
   ],
   start: (spec, context) => [
+    ...startFrostValve(spec, context),
     startHeating(spec, context),
     startUse(spec, context),
-    ...startFrostValve(spec, context),
   ],
   keep: keepWarm,
   mains: mainsOf,

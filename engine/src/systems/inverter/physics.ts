@@ -1,5 +1,5 @@
 import { fillAll } from "../../stores/fill-all.ts";
-import type { PhysicsContext, Running, StepView, SystemPhysics } from "../contract.ts";
+import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
 import {
   createMode,
   createRunning,
@@ -12,8 +12,6 @@ import type { InverterSpec } from "./spec.ts";
 
 /** Share of its battery at which the inverter cuts out, so that lights and pump go on: from memory. */
 const CUTS_OUT_AT = 0.2;
-/** h in which it comes down to the cut-out, once it could draw it faster: practice */
-const EASE_H = 0.5;
 /** people switch it on and off with themselves: `idleW` is drawn in these hours (practice) */
 const AWAKE: readonly Window[] = [{ fromH: 7, toH: 23, share: 16 }];
 const USE: readonly Window[] = [
@@ -27,31 +25,28 @@ const batteryOf = ({ source }: InverterSpec) =>
 /** Nobody heats from the battery of the living part: behind it the heater's electric stage stays off (practice). */
 const heats = ({ runs, source }: InverterSpec) => runs === "everything" && source === "tractionBattery";
 
-/** Fills the share of each life's step that the battery above the cut-out can still do, 0 to 1; `need` is Wh at full activity. */
-function fillLimit(spec: InverterSpec, view: StepView, need: Float64Array, limit: Float64Array): void {
-  const level = view.level(batteryOf(spec));
-  const capacity = view.capacity(batteryOf(spec));
-  const eased = 1 - Math.exp(-view.dtH / EASE_H);
-  for (let i = 0; i < limit.length; i++) {
-    // eased towards the cut-out, so that halving the step draws the same
-    const above = (level[i]! - CUTS_OUT_AT * capacity[i]!) * eased;
-    limit[i] = above <= 0 ? 0 : Math.min(1, need[i]! > 0 ? above / need[i]! : 1);
-  }
-}
-
 /** What stands behind it takes what it needs; what is left goes back. A changeover switch gives the post's own mains instead, where there is a post. */
 function startSupply(spec: InverterSpec, { n, dtH, setting }: PhysicsContext): Running {
   const mode = createMode("inverter", n, [batteryOf(spec)], [heats(spec) ? "mains230" : "inverter230"]);
-  mode.needs[0]!.fill((spec.ratedW * dtH) / spec.efficiency);
+  const fullWh = (spec.ratedW * dtH) / spec.efficiency;
+  mode.needs[0]!.fill(fullWh);
   mode.gives[0]!.fill(spec.ratedW * dtH);
   const on = setting.on !== false && spec.runs !== "sockets";
   const running = createRunning(n, [mode], (view, demand) => {
     if (!on || view.postAmperes !== 0 || view.driving) return false;
     fillAll(demand, 1);
-    fillLimit(spec, view, mode.needs[0]!, mode.limit);
     return true;
   });
-  return { ...running, onDemand: true };
+  const needWh = new Float64Array(n);
+  return {
+    ...running,
+    onDemand: true,
+    hold: (view, wanted) => {
+      for (let i = 0; i < n; i++) needWh[i] = Math.min(fullWh, wanted[i]! / spec.efficiency);
+      view.shareDown(batteryOf(spec), needWh, CUTS_OUT_AT, mode.limit);
+      for (let i = 0; i < n; i++) mode.limit[i] = (mode.limit[i]! * needWh[i]!) / fullWh;
+    },
+  };
 }
 
 /** Its own idling, and what the sockets give by the hire's setting. */
@@ -67,7 +62,7 @@ function startSockets(spec: InverterSpec, { n, dtH, setting }: PhysicsContext): 
     fillAll(demand, 1);
     const habit = factor(view);
     for (let i = 0; i < n; i++) mode.needs[0]![i] = idleWh + usedWh * habit[i]!;
-    fillLimit(spec, view, mode.needs[0]!, mode.limit);
+    view.shareDown(batteryOf(spec), mode.needs[0]!, CUTS_OUT_AT, mode.limit);
     return true;
   });
 }
@@ -75,5 +70,5 @@ function startSockets(spec: InverterSpec, { n, dtH, setting }: PhysicsContext): 
 /** Battery to 230 V, off the post only. Settings of the hire: `on` (true), `whPerDay` (0) at the sockets beside the small things counted with the lights. */
 export const physics: SystemPhysics<InverterSpec> = {
   stores: () => [],
-  start: (spec, context) => [startSupply(spec, context), startSockets(spec, context)],
+  start: (spec, context) => [startSockets(spec, context), startSupply(spec, context)],
 };

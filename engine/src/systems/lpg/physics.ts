@@ -54,6 +54,7 @@ function keepGas(spec: LpgSpec, { n, dtH }: PhysicsContext): Keeping {
         const driving = outsideC[i]! - stops;
         mostOut[i] = driving > 0 ? perKelvin * wettedKg(spec, level[i]!) * driving : 0;
       }
+      return true;
     },
   };
 }

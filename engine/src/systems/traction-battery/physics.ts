@@ -21,14 +21,23 @@ export function coldFactor(outsideC: number): number {
 
 const capacityWh = (spec: TractionBatterySpec) => spec.usableKwh * 1000;
 
+/** Wh charged on the way in a step, by the level at its start and what the road takes: enough to keep a third. */
+function chargeOnTheWay(
+  spec: TractionBatterySpec,
+  dtH: number,
+  setting: Setting,
+): (levelWh: number, driveWh: number) => number {
+  const keepWh = CHARGES_AT_SHARE * capacityWh(spec);
+  const mostWh = setting.chargeOnTheWay === false ? 0 : spec.fastChargeKw * 1000 * dtH;
+  return (levelWh, driveWh) => Math.min(Math.max(0, keepWh - levelWh + driveWh), mostWh);
+}
+
 /** The road, and the charge points along it: with `chargeOnTheWay` the hirer never drives below a third. */
 function startRoad(spec: TractionBatterySpec, { n, dtH, setting }: PhysicsContext): Running[] {
   const drive = createMode("drive", n, ["tractionBattery"], []);
   const charge = createMode("chargePoint", n, [], ["tractionBattery"]);
   const perKmWh = spec.kwhPer100Km * 10;
-  const keepWh = CHARGES_AT_SHARE * capacityWh(spec);
-  const mostWh = spec.fastChargeKw * 1000 * dtH;
-  const charges = setting.chargeOnTheWay !== false && mostWh > 0;
+  const chargeOf = chargeOnTheWay(spec, dtH, setting);
   const factor = habitFactor(n, "driving", 0.08, 0.05);
   const driveWh = drive.needs[0]!;
   const chargeWh = charge.gives[0]!;
@@ -39,7 +48,7 @@ function startRoad(spec: TractionBatterySpec, { n, dtH, setting }: PhysicsContex
     const level = view.level("tractionBattery");
     for (let i = 0; i < n; i++) {
       driveWh[i] = view.distanceKm * perKmWh * habit[i]! * coldFactor(view.outsideC[i]!);
-      chargeWh[i] = charges ? Math.min(Math.max(0, keepWh - level[i]! + driveWh[i]!), mostWh) : 0;
+      chargeWh[i] = chargeOf(level[i]!, driveWh[i]!);
     }
     return true;
   });
@@ -55,20 +64,23 @@ const SHEDS_FROM = 0.2;
 const SHEDS_TO = 0.05;
 
 /** Into the battery of the living part, as much as that takes, less and less as the battery runs low in the middle of the step. */
-function startConverter(spec: TractionBatterySpec, { n, dtH }: PhysicsContext): Running {
+function startConverter(spec: TractionBatterySpec, { n, dtH, setting }: PhysicsContext): Running {
   const mode = createMode("converter", n, ["tractionBattery"], ["battery12"]);
   const needWh = (spec.dcdcW * dtH) / CONVERTER_EFFICIENCY;
   mode.needs[0]!.fill(needWh);
   mode.gives[0]!.fill(spec.dcdcW * dtH);
   const perKmWh = spec.kwhPer100Km * 10;
+  const chargeOf = chargeOnTheWay(spec, dtH, setting);
   const parked = spec.dcdcWhen === "always";
   const fullAt = SHEDS_FROM * capacityWh(spec);
   const noneAt = SHEDS_TO * capacityWh(spec);
   const running = createRunning(n, [mode], (view, demand) => {
     if (!view.driving && !parked) return false;
     const level = view.level("tractionBattery");
+    const driveWh = view.distanceKm * perKmWh;
     for (let i = 0; i < n; i++) {
-      const middle = level[i]! - (view.driving ? view.distanceKm * perKmWh * 0.5 : 0);
+      const charged = view.driving ? chargeOf(level[i]!, driveWh) - driveWh : 0;
+      const middle = level[i]! + charged / 2;
       const share = (middle - noneAt) / (fullAt - noneAt);
       demand[i] = share > 0 ? Math.min(1, share) : 0;
     }

@@ -77,7 +77,10 @@ function step(search: GroupSearch, trouble: number): void {
   search.mask = next.done === true ? next.value.best.mask : next.value;
 }
 
-/** The groups do touch a little (water that is out fills no waste tank): try each single change once more on the whole. */
+/**
+ * The groups do touch a little (water that is out fills no waste tank), and a night kept cooler now and then helps
+ * where two do not: try each single change once more on the whole, then each thing at another stop for no more effort.
+ */
 function improve(
   liver: TripLiver,
   trip: Trip,
@@ -102,7 +105,23 @@ function improve(
     best = tried;
     sinceMoved = -1;
   }
+  for (const moved of elsewhere(decisions, best.chosen)) {
+    if (liver.runs >= until) break;
+    const tried = lived(moved);
+    if (tried.total < best.total) best = tried;
+  }
   return { ...best, proven };
+}
+
+/** The set with one thing done at another stop instead, where that is no more effort. */
+function elsewhere(decisions: readonly Decision[], chosen: ReadonlySet<Decision>): ReadonlySet<Decision>[] {
+  const isSame = (one: Decision, other: Decision) =>
+    one.kind === other.kind && (one.kind !== "act" || other.kind !== "act" || one.act === other.act);
+  return [...chosen].flatMap((out) =>
+    decisions
+      .filter((one) => !chosen.has(one) && isSame(one, out) && one.effort <= out.effort)
+      .map((one) => new Set([...chosen].map((each) => (each === out ? one : each)))),
+  );
 }
 
 /** Effort of what is decided, pence. */
