@@ -191,7 +191,8 @@ test("with text at twice its size no page of the day is moved sideways, on a pho
     await page.setViewportSize(size);
     for (const path of ["", "enquiries", "enquiry", "help", "fleet/due", "yard"]) {
       await page.goto(`${server.url}/${path}`);
-      await page.getByRole("heading").nth(1).waitFor();
+      await page.getByRole("heading", { level: 1 }).waitFor();
+      await page.waitForLoadState("networkidle");
       expect({ path, px: await sidewaysPx(page) }).toEqual({ path, px: 0 });
     }
   }
