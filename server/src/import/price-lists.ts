@@ -8,7 +8,7 @@ import { writeCsv } from "./write-csv.ts";
 
 /** What a lost thing is worth new, and what a repair costs. */
 export const PRICE_LISTS = ["kit", "repairs"] as const;
-export type PriceList = (typeof PRICE_LISTS)[number];
+type PriceList = (typeof PRICE_LISTS)[number];
 type Repair = PriceLists["damage"][number];
 type Kit = PriceLists["kit"][string];
 
@@ -109,7 +109,7 @@ function takeRepair(row: TableRow): Repair {
   };
 }
 
-export interface ReadPrices {
+interface ReadPrices {
   /** a line that shows the letters, where only a person can say how the file is written */
   readonly question: string | null;
   readonly ignored: readonly string[];

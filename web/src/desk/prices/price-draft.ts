@@ -3,7 +3,7 @@ import { thingName } from "./price-words.ts";
 
 type Prices = Schemas["FirmPrices"];
 type Lists = Pick<Schemas["PutFirmPrices"], "kit" | "damage">;
-export type KitValue = Schemas["KitValues"][string];
+type KitValue = Schemas["KitValues"][string];
 export type RepairPrice = Schemas["RepairPrice"];
 
 /** A thing and what it is worth new; `id` is its name in the terms, `name` what people call it. */
