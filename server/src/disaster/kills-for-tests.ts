@@ -8,7 +8,16 @@ import { CUSTOMER, PARTY } from "../api/samples-for-tests.ts";
 import { openFiles } from "../files/open-files.ts";
 import { ERASURES_FILE } from "../store/open-database.ts";
 import type { Erasure } from "../store/types.ts";
-import { ask, askAndKill, type Life, mustBe, mustVerify, putPart, until } from "./served-life-for-tests.ts";
+import {
+  ask,
+  askAndKill,
+  LEASE_MINUTES,
+  type Life,
+  mustBe,
+  mustVerify,
+  putPart,
+  until,
+} from "./served-life-for-tests.ts";
 
 const hashOf = (bytes: Uint8Array) => createHash("sha256").update(bytes).digest("hex");
 
@@ -49,7 +58,7 @@ export async function killRecords(life: Life): Promise<string> {
   const { records } = await makeRound(life.depot, life.hireId, "out", { on: "2026-07-03" });
   const here = async () => (await life.depot.store.records.list({ hireId: life.hireId })).length;
   const before = await here();
-  const answered = await askAndKill(life, ["yard", "POST", "/records", { records }], 90);
+  const answered = await askAndKill(life, ["yard", "POST", "/records", { records }], 500);
   const came = (await here()) - before;
   mustBe("all of a walk-round or nothing of it", came === 0 || came === records.length, came);
   mustBe("what was answered is kept", !answered || came === records.length, came);
@@ -103,8 +112,7 @@ export async function killMail(life: Life): Promise<string> {
   const { id } = written.body;
   await arriving;
   await sleep(life.random() * 350);
-  // later than the job's lease, so that another process takes it up
-  await life.restart("2026-07-03T10:50:00.000Z");
+  await life.restart(LEASE_MINUTES);
   await until(
     "the message is settled",
     () => store.messages.get(id),
@@ -131,7 +139,7 @@ export async function killErasure(life: Life): Promise<string> {
   );
   await depot.call("desk", "POST", `/hires/${hire.id}/end`, { as: "lost", reason: "changed their mind" });
   const path = `/hires/${hire.id}/customer/erasure`;
-  const answered = await askAndKill(life, ["manager", "POST", path], 90);
+  const answered = await askAndKill(life, ["manager", "POST", path], 300, LEASE_MINUTES);
   const row = await depot.store.hires.get(hire.id);
   const person = await depot.store.customers.get(row?.customerId ?? "");
   const isGone = person?.erasedAt !== null;

@@ -46,18 +46,20 @@ export async function runLife(
   const mailbox = await openMailbox(150);
   const { dataFolder: dataDir, databaseUrl } = depot;
   const hireId = await prepare(depot);
-  const begin = (at: string) => startKillable({ dataDir, databaseUrl, smtpUrl: mailbox.url, at });
+  const clock = makeClock();
+  const begin = () => startKillable({ dataDir, databaseUrl, smtpUrl: mailbox.url, at: clock.now() });
   const life: Life = {
     depot,
     hireId,
     mailbox,
     random: makeRandom(seed),
-    server: begin(MORNING),
+    server: begin(),
     kills: 0,
-    async restart(at = MORNING) {
+    async restart(aheadMinutes = 0) {
       await life.server.kill();
       life.kills += 1;
-      life.server = begin(at);
+      clock.forward(aheadMinutes);
+      life.server = begin();
       return life.server.url();
     },
   };
@@ -70,6 +72,18 @@ export async function runLife(
     await mailbox.close();
     await depot.close();
   }
+}
+
+/** Goes on from the morning of the handover as time goes on, and never back: what is due stays due after a restart. */
+function makeClock() {
+  const started = Date.now();
+  let aheadMs = 0;
+  return {
+    now: () => new Date(Date.parse(MORNING) + Date.now() - started + aheadMs).toISOString(),
+    forward(minutes: number) {
+      aheadMs += minutes * 60_000;
+    },
+  };
 }
 
 async function prepare(depot: TestDepot): Promise<string> {

@@ -6,6 +6,8 @@ import type { TestDepot } from "../api/depot-for-tests.ts";
 import type { Killable } from "./killable-for-tests.ts";
 import type { Mailbox } from "./mailbox-for-tests.ts";
 
+/** Longer than the lease of a job: what a process had in hand when it was ended is taken up by the next. */
+export const LEASE_MINUTES = 10;
 /** The morning of the handover. */
 export const MORNING = "2026-07-03T10:30:00.000Z";
 
@@ -17,8 +19,8 @@ export interface Life {
   readonly random: () => number;
   server: Killable;
   kills: number;
-  /** ends it and starts it again, its clock at an instant; gives where it answers */
-  restart(at?: string): Promise<string>;
+  /** ends it and starts it again, its clock so many minutes further; gives where it answers */
+  restart(aheadMinutes?: number): Promise<string>;
 }
 
 type As = Parameters<TestDepot["cookie"]>[0];
@@ -55,6 +57,7 @@ export async function askAndKill(
   life: Life,
   asked: readonly [As, "POST", string, unknown?],
   withinMs: number,
+  aheadMinutes = 0,
 ): Promise<boolean> {
   await life.server.url();
   let hasAnswer = false;
@@ -66,7 +69,7 @@ export async function askAndKill(
     () => undefined, // the line broke, as it must
   );
   await sleep(life.random() * withinMs);
-  await life.restart();
+  await life.restart(aheadMinutes);
   await answer;
   return hasAnswer;
 }
