@@ -138,6 +138,41 @@ describe("what can come off", () => {
   });
 });
 
+describe("what costs the party least", () => {
+  it("is 10 kg of food before a cylinder, and a cylinder before 15 kg of food", () => {
+    const load = (foodKg: number, fixedKg: number): LoadInput["load"] => ({
+      ...input().load,
+      waterLitres: 0,
+      items: [
+        { id: "food", name: "Food", massKg: foodKg, behindFrontAxleM: 2, removable: true, kind: "food" },
+        { id: "fixed", name: "Fixed", massKg: fixedKg, behindFrontAxleM: 2, removable: false },
+      ],
+    });
+    const margin = checkLoad(input({ load: load(40, 0) })).result.total.margin.value;
+    const steps = (overKg: number) =>
+      checkLoad(input({ load: load(40, margin + overKg) })).result.leastChange.steps;
+    expect(steps(8)).toMatchObject([{ kind: "lessOfItem", byKg: 10 }]);
+    expect(steps(12)).toMatchObject([{ kind: "fewerCylinders", byKg: 14 }]);
+  });
+});
+
+describe("the steered axle", () => {
+  it("is told to be light under three tenths of the load, as a condition of the firm, and not above", () => {
+    const at = (massKg: number) => {
+      const items = [{ id: "m", name: "m", massKg, behindFrontAxleM: 4.9, removable: true }];
+      const { result, findings } = checkLoad(input({ load: { ...input().load, items } }));
+      return {
+        share: result.frontShare.value,
+        light: findings.filter(({ code }) => code === "masses.lightFront"),
+      };
+    };
+    const all = Array.from({ length: 30 }, (_, k) => at(k * 50));
+    for (const { share, light } of all) expect(light.length, `${share}`).toBe(share < 0.3 ? 1 : 0);
+    const told = all.find(({ light }) => light.length > 0);
+    expect(told?.light).toMatchObject([{ severity: "condition", basis: "policy", about: "front" }]);
+  });
+});
+
 describe("the payload", () => {
   it("less what is used of it is the margin to the plate, options counted in neither", () => {
     expect(panelVan().masses.options).toMatchObject([{ massKg: 45 }]);
