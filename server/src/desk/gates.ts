@@ -71,6 +71,7 @@ function insurance(data: HireData): Looked {
   return checkInsurance({
     drivers: [...drivers],
     policy: data.insurance.document,
+    following: [...data.insurance.following],
     vehicle: data.vehicle.document.description,
     from: data.from,
     to: data.to,

@@ -1,4 +1,4 @@
-import type { Driver, InsurancePolicy, IsoDate, IsoLocal, RuleBook, Terms, UseRates } from "@setfair/engine";
+import type { Driver, IsoDate, IsoLocal, RuleBook, Terms, UseRates } from "@setfair/engine";
 import { Refusal } from "../api/refusal.ts";
 import type {
   BlockRow,
@@ -24,6 +24,7 @@ import {
   type PartName,
   type VehicleDocument,
 } from "./documents.ts";
+import { type InsuranceOfHire, insuranceOn } from "./insurance-on.ts";
 import { dateOf, localOf } from "./local-time.ts";
 import { readRuleBook } from "./rule-book.ts";
 import { readRates } from "./use/rates.ts";
@@ -43,7 +44,7 @@ export interface HireData {
   readonly customer: CustomerRow | null;
   readonly vehicle: { readonly version: DatedVersion; readonly document: VehicleDocument } | null;
   readonly terms: { readonly version: DatedVersion; readonly document: Terms } | null;
-  readonly insurance: { readonly version: DatedVersion; readonly document: InsurancePolicy } | null;
+  readonly insurance: InsuranceOfHire | null;
   /** the dated rules as this depot holds them; rooms are asked within `withRules` */
   readonly ruleBook: RuleBook;
   readonly parts: Partial<Record<string, HirePart>>;
@@ -203,7 +204,11 @@ async function assemble(store: Store, row: HireRow, pieces: Pieces): Promise<Hir
       vehicleAsItLeft(row, shared.versions.get(row.vehicleId ?? "") ?? [], own.frozen.get(row.id) ?? []) ??
       vehicleOn(shared, row.vehicleId ?? "", dateOf(from), today),
     terms: await termsOnce(store, shared, quote?.termsVersionId ?? null, today),
-    insurance: insuranceOn(shared.insurance, dateOf(from), today),
+    insurance: insuranceOn(shared.insurance, {
+      first: dateOf(from),
+      last: dateOf(localOf(row.to, depot.timeZone)),
+      today,
+    }),
     ruleBook: shared.ruleBook,
     parts,
     payments: own.payments.get(row.id) ?? [],
@@ -292,15 +297,4 @@ export async function termsOf(
   const version =
     versionId === null ? await store.terms.on("hire", today) : await store.terms.byId(versionId);
   return version === null ? null : { version, document: asDocument<Terms>(version.document) };
-}
-
-/** The criteria in force when the hire begins, the last written of a day; today's where none is dated so early. */
-function insuranceOn(
-  versions: readonly DatedVersion[],
-  date: IsoDate,
-  today: IsoDate,
-): HireData["insurance"] {
-  const inForce = (on: IsoDate) => versions.filter(({ validFrom }) => validFrom <= on).at(-1);
-  const version = inForce(date) ?? inForce(today) ?? null;
-  return version === null ? null : { version, document: asDocument<InsurancePolicy>(version.document) };
 }

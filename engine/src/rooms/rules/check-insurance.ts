@@ -6,21 +6,45 @@ import type { Driver } from "../situation.ts";
 import type { CheckInsurance, InsuranceInput } from "./types.ts";
 
 /**
- * Each driver and the hire against the insurer's criteria, which are the depot's data. Outside a limit the
- * criteria say whether the insurer is asked (refer) or it is refused. Cover that ends before the hire does is law.
+ * Each driver and the hire against the insurer's criteria, which are the depot's data: those of the policy in force
+ * when it begins and of each renewal on the way, the stricter of both. Outside a limit the criteria say whether the
+ * insurer is asked (refer) or it is refused. Cover that ends before the hire does is law.
  */
 export const checkInsurance: CheckInsurance = (input) => {
+  const byPolicy = [input.policy, ...(input.following ?? [])].map((policy) => ({ ...input, policy }));
   const drivers = input.drivers.map((driver) => {
-    const findings = [
-      ...ageAndYears(driver, input),
-      ...convictions(driver, input),
-      ...history(driver, input),
-    ];
+    const findings = strictest(
+      byPolicy.map((each) => [
+        ...ageAndYears(driver, each),
+        ...convictions(driver, each),
+        ...history(driver, each),
+      ]),
+    );
     return { driverId: driver.id, outcome: outcomeOf(findings), findings };
   });
-  const findings = [...ofHire(input), ...drivers.flatMap((driver) => driver.findings)];
+  const findings = [
+    ...noDriver(input),
+    ...notInForce(input),
+    ...strictest(byPolicy.map(ofHire)),
+    ...drivers.flatMap((driver) => driver.findings),
+  ];
   return { result: { drivers, outcome: outcomeOf(findings) }, findings };
 };
+
+/** Of what the criteria of several policies say of one thing, what the strictest says, the earlier of two alike. */
+function strictest(byPolicy: readonly (readonly Finding[])[]): readonly Finding[] {
+  const thing = ({ code, about = "", facts }: Finding) => `${code} ${about} ${facts.endorsement ?? ""}`;
+  const howStrict = (found: readonly Finding[], of: Finding): number => {
+    const alike = found.filter((each) => thing(each) === thing(of));
+    return alike.length === 0 ? 0 : alike.some(({ severity }) => severity === "refuse") ? 2 : 1;
+  };
+  return byPolicy.flatMap((found, k) =>
+    found.filter((each) => {
+      const all = byPolicy.map((other) => howStrict(other, each));
+      return all.indexOf(Math.max(...all)) === k;
+    }),
+  );
+}
 
 function outcomeOf(findings: readonly Finding[]): "accept" | "refer" | "refuse" {
   if (findings.some(({ severity }) => severity === "refuse")) return "refuse";
@@ -52,23 +76,34 @@ function outside(
   });
 }
 
+const noDriver = ({ drivers }: InsuranceInput): Finding[] =>
+  drivers.length > 0
+    ? []
+    : [
+        makeFinding("insurance", "insurance.noDriver", "unchecked", "cover", {
+          mends: ["licence.nameDriver"],
+        }),
+      ];
+
+/** A day of the hire without cover, the renewals counted that follow without a gap. */
+function notInForce({ policy, following = [], from, to }: InsuranceInput): Finding[] {
+  const validTo = following.reduce(
+    (until, next) => (next.validFrom <= addDays(until, 1) && next.validTo > until ? next.validTo : until),
+    policy.validTo,
+  );
+  if (policy.validFrom <= from.slice(0, 10) && validTo >= to.slice(0, 10)) return [];
+  return [
+    makeFinding("insurance", "insurance.notInForce", "refuse", "law", {
+      facts: { validFrom: policy.validFrom, validTo },
+      sources: ["due.gb.insurance.required"],
+      mends: ["insurance.renew"],
+    }),
+  ];
+}
+
 function ofHire(input: InsuranceInput): Finding[] {
   const { policy, vehicle, countries, nightsAbroad = 0 } = input;
   const found: Finding[] = [];
-  if (input.drivers.length === 0)
-    found.push(
-      makeFinding("insurance", "insurance.noDriver", "unchecked", "cover", { mends: ["licence.nameDriver"] }),
-    );
-  if (policy.validFrom > input.from.slice(0, 10) || policy.validTo < input.to.slice(0, 10)) {
-    const facts = { validFrom: policy.validFrom, validTo: policy.validTo };
-    found.push(
-      makeFinding("insurance", "insurance.notInForce", "refuse", "law", {
-        facts,
-        sources: ["due.gb.insurance.required"],
-        mends: ["insurance.renew"],
-      }),
-    );
-  }
   if (vehicle.masses.mamKg > policy.maxMamKg) {
     const mam = figure(vehicle.masses.mamKg, "kg", "-", {}, "declared");
     found.push(outside("tooHeavy", "refuse", input, { mam, max: limit(policy.maxMamKg, "kg", input) }));

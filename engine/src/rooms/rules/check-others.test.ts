@@ -92,6 +92,37 @@ describe("the insurance gate", () => {
     ]);
   });
 
+  it("a renewal that follows without a gap covers the rest of the hire, by the stricter of both criteria", () => {
+    const renewal = (change: Partial<InsurancePolicy>) => ({
+      ...policy,
+      id: "cover-2027",
+      validFrom: "2027-01-01",
+      validTo: "2027-12-31",
+      ...change,
+    });
+    const over = (following: InsurancePolicy[], who = driver()) =>
+      insure(who, { from: "2026-12-29T13:00", to: "2027-01-02T10:00", following }).findings;
+    expect(over([])).toMatchObject([{ code: "insurance.notInForce", facts: { validTo: "2026-12-31" } }]);
+    expect(over([renewal({})])).toEqual([]);
+    expect(over([renewal({ validFrom: "2027-01-02" })])).toMatchObject([{ code: "insurance.notInForce" }]);
+    expect(over([renewal({ validTo: "2027-01-01" })])).toMatchObject([
+      { code: "insurance.notInForce", facts: { validTo: "2027-01-01" } },
+    ]);
+    const stricter = renewal({ age: { min: 45, max: 75, outcome: "refuse" } });
+    expect(over([stricter])).toMatchObject([
+      { code: "insurance.tooYoung", severity: "refuse", sources: ["cover-2027"] },
+    ]);
+    const young = driver({}, { born: "2003-06-01" });
+    expect(over([stricter], young).map(({ code, severity }) => `${code} ${severity}`)).toEqual([
+      "insurance.tooYoung refuse",
+    ]);
+    const grave = { code: "SP30", offence: "2026-01-01", points: 5 };
+    const twice = driver({ endorsements: [grave, grave] });
+    const graves = (following: InsurancePolicy[]) =>
+      over(following, twice).filter(({ code }) => code === "insurance.convictionTooGrave").length;
+    expect([graves([]), graves([renewal({})]), graves([renewal({ id: policy.id })])]).toEqual([2, 2, 2]);
+  });
+
   it("asks the insurer about a country that is not listed", () => {
     expect(insure(driver(), { countries: ["GB", "NO"] }).findings).toMatchObject([
       { code: "insurance.country", severity: "refer", facts: { country: "NO" } },

@@ -66,6 +66,8 @@ export type InsurancePolicy = z.infer<typeof insurancePolicySchema>;
 export const insuranceInputSchema = z.strictObject({
   drivers,
   policy: insurancePolicySchema,
+  /** renewals that the policy is followed by before the hire ends, in their order */
+  following: z.optional(z.array(insurancePolicySchema).check(z.maxLength(10))),
   vehicle: vehicleDescriptionSchema,
   from: isoLocalSchema,
   to: isoLocalSchema,
