@@ -75,6 +75,8 @@ function drainWater(stop: Stop, ensemble: Ensemble): void {
 
 /** a drive begins with its own need and a fifth more above the reserve, else the tank is filled first: practice */
 const FUEL_MARGIN = 1.2;
+/** share of the tank by which it may hold more than that and something is put in all the same, less the more there is: practice */
+const FUEL_BAND = 0.05;
 
 /** Fuel is bought on the way: a tank that would not do the drive, or its next hours, is filled as these begin, unless the fuel system's setting `fillOnTheWay` is false. */
 export function fillOnTheWay(
@@ -92,8 +94,11 @@ export function fillOnTheWay(
   const need = driveKm * perKm * FUEL_MARGIN;
   for (let i = 0; i < ensemble.n; i++) {
     const capacity = ensemble.capacity[fuel]![i]!;
-    if (ensemble.level[fuel]![i]! < need + FUEL_RESERVE_SHARE * capacity)
-      setLevel(ensemble, fuel, i, capacity);
+    const level = ensemble.level[fuel]![i]!;
+    const over = (level - need) / capacity - FUEL_RESERVE_SHARE;
+    // else a millilitre would decide over a tank
+    const share = Math.min(1, 1 - over / FUEL_BAND);
+    if (share > 0) setLevel(ensemble, fuel, i, level + share * (capacity - level));
   }
 }
 
