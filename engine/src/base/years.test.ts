@@ -8,6 +8,9 @@ it("a birthday counts on its day, 29 February on 1 March in common years", () =>
   expect(fullYears("2000-02-29", "2026-03-01")).toBe(26);
   expect(anniversary("1956-02-29", 70)).toBe("2026-03-01");
   expect(anniversary("1956-06-15", 70)).toBe("2026-06-15");
+  expect(anniversary("1956-01-29", 70)).toBe("2026-01-29");
+  expect(anniversary("1956-02-28", 70)).toBe("2026-02-28");
+  expect(anniversary("1956-02-29", 72)).toBe("2028-02-29");
 });
 
 it("counts days across the end of a month and the clock change", () => {

@@ -64,7 +64,10 @@ describe("the money of a hire that is over", () => {
   it("stands in the accountant's file by day, with the hire and its hirer on every row", async () => {
     await must("desk", "POST", `/hires/${id}/invoices`);
     depot.at("2026-07-08T08:00:00.000Z");
-    expect((await pay({ id: "late", kind: "payment", pence: 6000, on: "2026-07-08" })).status).toBe(200);
+    expect(
+      (await pay({ id: "late", kind: "payment", pence: 6000, on: "2026-07-08", note: "By card reader" }))
+        .status,
+    ).toBe(200);
     const { headers, body } = await depot.app.inject({
       method: "GET",
       url: "/api/money/postings?from=2026-06-01&to=2026-07-31",
@@ -78,8 +81,12 @@ describe("the money of a hire that is over", () => {
     // the invoice of the 6th stands before the payment of the 8th
     const { reference } = (await must("desk", "GET", `/hires/${id}`)).hire;
     expect(new Set(rows.map((row) => `${row.hire} ${row.customer}`)).size).toBe(1);
+    const noted = rows.filter(({ note }) => note === "By card reader").map(({ date }) => date);
+    expect(noted).toEqual(["2026-07-08", "2026-07-08"]);
     expect(rows[0]).toMatchObject({ customer: "Ingrid Example", hire: reference });
-    const { accounts } = await must("desk", "GET", "/money");
+    const { accounts, held } = await must("desk", "GET", "/money");
+    expect(held.hires.map(({ hireId }: { hireId: string }) => hireId)).toEqual([id]);
+    expect(held.hires[0].deposits.pence).toBe(held.deposits.pence);
     expect(new Set(rows.map(({ account }) => account))).toEqual(
       new Set(accounts.filter((each: string) => rows.some(({ account }) => account === each))),
     );

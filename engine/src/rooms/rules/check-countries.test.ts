@@ -163,6 +163,20 @@ describe("the gate of the crossing", () => {
     expect(cross("ac4", { gaugeWorks: true, fillShare: 0.5 })).toEqual(["crossing.shutGas condition"]);
   });
 
+  it("takes 50 kg of gas through the tunnel and 47 kg on the short sea ferry, as each states", () => {
+    const on = "2027-03-01";
+    const by = (kind: "tunnel" | "shortSeaFerry" | "ferry", kgEach: number) =>
+      cross("lp4", { ...bottles(2, kgEach), crossings: [{ kind, on }] }).includes(
+        "crossing.tooMuchGas refuse",
+      );
+    expect([by("tunnel", 25), by("tunnel", 25.1)]).toEqual([false, true]);
+    expect([by("shortSeaFerry", 23.5), by("shortSeaFerry", 23.6), by("ferry", 30)]).toEqual([
+      false,
+      true,
+      false,
+    ]);
+  });
+
   it("counts the bottles where the line does", () => {
     const crossings: CrossingInput["crossings"] = [{ kind: "shortSeaFerry", on: "2027-03-01" }];
     expect(cross("lp4", { ...bottles(3, 6), crossings })).toEqual(["crossing.shutGas condition"]);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { workingOfRepair } from "./repair-cost.ts";
-import { amounts, mark, settle } from "./test-settlement.ts";
+import { settleHire } from "./settle-hire.ts";
+import { amounts, input, kit, mark, photo, settle } from "./test-settlement.ts";
 import { windowsOf } from "./windows.ts";
 
 describe("what is not charged", () => {
@@ -29,6 +30,49 @@ describe("what is not charged", () => {
       settle([], { cleaning: { hours, records, photographs: [] } }).lines;
     expect(cleaned(0, ["c1"])).toEqual([]);
     expect(cleaned(1, [])).toMatchObject([{ code: "cleaning", because: "noEvidence", amount: { pence: 0 } }]);
+  });
+});
+
+describe("what is charged all the same", () => {
+  it("kit that is short, of whose place no photograph is asked", () => {
+    const short = settle([kit(1)], { classes: { "count:leads": "hirer" }, departure: {} });
+    expect(amounts(short)).toEqual([["kit", 600]]);
+    expect(amounts(settle([mark("m1")], { classes: { m1: "hirer" }, departure: {} }))).toEqual([
+      ["notCharged", 0],
+    ]);
+  });
+
+  it("a late claim, with the cost of parts and work and the share of their value that is left", () => {
+    const claim = {
+      id: "claim.1",
+      about: "Bent step",
+      cost: { partsPence: 40_000, labourPence: 10_000 },
+      ageYears: 4,
+      lifeYears: 8,
+      incident: "kerb",
+      photographs: [photo],
+      departure: [photo],
+      secondSigned: true,
+    };
+    const [line] = settle([], { claims: [claim] }).lines;
+    expect(line?.working.map(({ value, unit }) => [value, unit])).toEqual([
+      [40_000, "pence"],
+      [10_000, "pence"],
+      [0.5, "share"],
+    ]);
+  });
+});
+
+describe("what a settlement says of itself", () => {
+  it("how many were found too late, were not seen as they left, or have no price", () => {
+    const said = (change: Parameters<typeof input>[1], code: string) =>
+      settleHire(
+        input([mark("m1"), mark("m2")], { classes: { m1: "hirer", m2: "hirer" }, ...change }),
+      ).findings.find((finding) => finding.code === `settlement.${code}`)?.facts.count;
+    expect(said({ foundLate: ["m1"] }, "afterWindow")).toBe(1);
+    expect(said({}, "afterWindow")).toBeUndefined();
+    expect(said({ departure: { m1: [photo] } }, "noDeparture")).toBe(1);
+    expect(said({ departure: { m1: [photo], m2: [photo] } }, "noDeparture")).toBeUndefined();
   });
 });
 

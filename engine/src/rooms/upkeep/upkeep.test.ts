@@ -146,6 +146,12 @@ describe("the turnaround", () => {
   it("follows the usual order for what is fitted and ends with the seal", () => {
     const jobs = composeTurnaround(panelVan(), []);
     expect(jobs.at(-1)?.code).toBe("sealReady");
+    expect(new Set(jobs.map(({ id }) => id)).size).toBe(jobs.length);
+    // the seal waits for what is to be mended, too
+    const [mended] = composeTurnaround(panelVan(), [mark]);
+    const seals = composeTurnaround(panelVan(), [mark]).filter(({ code }) => code === "sealReady");
+    expect(seals).toHaveLength(1);
+    expect(seals[0]?.after).toEqual([jobs.at(-2)?.id, mended?.id]);
     expect(jobs.map(({ code }) => code)).toContain("gasCheck");
     const van = panelVan();
     const noGas = { ...van, systems: van.systems.filter(({ kind }) => kind !== "lpg") };
