@@ -55,6 +55,7 @@ function answerOf(data: HireData, policy: InsurancePolicy) {
   const input = {
     drivers: [...driversOf(data)],
     policy,
+    following: (data.insurance?.following ?? []).filter(({ validFrom }) => validFrom > policy.validTo),
     vehicle: data.vehicle!.document.description,
     from: data.from,
     to: data.to,
