@@ -1,4 +1,5 @@
 import { Temporal } from "../../base/time.ts";
+import { addDays } from "../../base/years.ts";
 import type { NearestChange } from "./types.ts";
 
 /** A half-open period in milliseconds of the epoch. */
@@ -14,6 +15,7 @@ export function overlaps(a: Span, b: Span, turnaroundMs: number): boolean {
 
 const QUARTER_MS = 900_000;
 const HOUR_MS = 3_600_000;
+const MINUTE_MS = 60_000;
 /** so far it is looked for a start with somebody there at both ends: a week has every day of it */
 const MOST_QUARTERS = 8 * 24 * 4;
 /** so many places of a side are tried, nearest first */
@@ -46,8 +48,16 @@ export function nearestShifts(shifts: ShiftsAsked): NearestChange[] {
       .filter((start) => isFree(start, shifts))
       .sort((a, b) => away(a) - away(b))
       .slice(0, MOST_PLACES);
-    const open = places.flatMap((start) => openStart(start, shifts) ?? []).sort((a, b) => away(a) - away(b));
-    return open[0] ?? places[0];
+    const open = places.reduce<number | null>(
+      // what begins further away than an open one cannot be nearer
+      (best, start) => {
+        if (best !== null && away(best) <= away(start)) return best;
+        const found = openStart(start, shifts);
+        return found !== null && (best === null || away(found) < away(best)) ? found : best;
+      },
+      null,
+    );
+    return open ?? places[0];
   };
   return [
     nearest(starts.filter((start) => start < asked.start)),
@@ -71,14 +81,13 @@ function openStart(first: number, shifts: ShiftsAsked): number | null {
   const { asked, timeZone, isOpen = () => true } = shifts;
   const length = asked.end - asked.start;
   const step = first < asked.start ? -QUARTER_MS : QUARTER_MS;
-  const civil = [first, first + length].map((each) => Date.parse(`${localOf(each, timeZone)}Z`));
-  const [from = 0, to = 0] = civil;
+  const [from, to] = [clockFrom(localOf(first, timeZone)), clockFrom(localOf(first + length, timeZone))];
   for (let k = 0; k < MOST_QUARTERS; k++) {
     const start = first + k * step;
     if (!isFree(start, shifts)) return null;
     // by the clock as it stood at the beginning first, which is cheap; a clock change on the way moves it by an hour
-    const mayBe = (civilMs: number) =>
-      [0, -HOUR_MS, HOUR_MS].some((moved) => isOpen(civilText(civilMs + k * step + moved)));
+    const mayBe = (clock: typeof from) =>
+      [0, -60, 60].some((moved) => isOpen(clock((k * step) / MINUTE_MS + moved)));
     if (
       mayBe(from) &&
       mayBe(to) &&
@@ -90,7 +99,20 @@ function openStart(first: number, shifts: ShiftsAsked): number | null {
   return null;
 }
 
-const civilText = (civilMs: number): string => new Date(civilMs).toISOString().slice(0, 16);
+/** A clock that no change moves: so many minutes on from a civil time, as a civil time. */
+function clockFrom(local: string): (minutes: number) => string {
+  const dates = new Map<number, string>();
+  const begin = Number(local.slice(11, 13)) * 60 + Number(local.slice(14, 16));
+  return (minutes) => {
+    const whole = begin + minutes;
+    const days = Math.floor(whole / 1440);
+    const date = dates.get(days) ?? addDays(local.slice(0, 10), days);
+    dates.set(days, date);
+    const rest = whole - days * 1440;
+    const two = (n: number) => String(n).padStart(2, "0");
+    return `${date}T${two(Math.floor(rest / 60))}:${two(rest % 60)}`;
+  };
+}
 
 function localOf(epochMs: number, timeZone: string): string {
   return Temporal.Instant.fromEpochMilliseconds(epochMs)

@@ -7,6 +7,7 @@ import {
   isOpenAt,
   type OpeningHours,
   sameEveryDay,
+  WEEKDAYS,
   weekdayOf,
 } from "./opening-hours.ts";
 
@@ -26,6 +27,14 @@ describe("when the depot is open", () => {
       "sunday",
       "monday",
     ]);
+  });
+
+  it("counts the days of the week through leap years as a calendar does", () => {
+    for (let k = -40_000; k < 40_000; k += 13) {
+      const date = addDays("2026-11-30", k);
+      const sundayFirst = new Date(`${date}T00:00:00Z`).getUTCDay();
+      expect(weekdayOf(date)).toBe(WEEKDAYS[(sundayFirst + 6) % 7]);
+    }
   });
 
   it("goes by the hours of that weekday; opening and closing time themselves count", () => {
