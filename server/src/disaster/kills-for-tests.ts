@@ -58,7 +58,7 @@ export async function killRecords(life: Life): Promise<string> {
   const { records } = await makeRound(life.depot, life.hireId, "out", { on: "2026-07-03" });
   const here = async () => (await life.depot.store.records.list({ hireId: life.hireId })).length;
   const before = await here();
-  const answered = await askAndKill(life, ["yard", "POST", "/records", { records }], 500);
+  const answered = await askAndKill(life, ["yard", "POST", "/records", { records }], 250);
   const came = (await here()) - before;
   mustBe("all of a walk-round or nothing of it", came === 0 || came === records.length, came);
   mustBe("what was answered is kept", !answered || came === records.length, came);
@@ -80,7 +80,7 @@ export async function killKeys(life: Life): Promise<string> {
     out: (await store.hires.part(life.hireId, "readiness"))?.document.keysOutAt !== undefined,
   });
   const before = await state();
-  const answered = await askAndKill(life, ["desk", "POST", path], 700);
+  const answered = await askAndKill(life, ["desk", "POST", path], 500);
   const found = await state();
   const isOut = found.stage === "onHire";
   mustBe("what was answered is kept", !answered || isOut, found);
@@ -139,7 +139,7 @@ export async function killErasure(life: Life): Promise<string> {
   );
   await depot.call("desk", "POST", `/hires/${hire.id}/end`, { as: "lost", reason: "changed their mind" });
   const path = `/hires/${hire.id}/customer/erasure`;
-  const answered = await askAndKill(life, ["manager", "POST", path], 300, LEASE_MINUTES);
+  const answered = await askAndKill(life, ["manager", "POST", path], 150, LEASE_MINUTES);
   const row = await depot.store.hires.get(hire.id);
   const person = await depot.store.customers.get(row?.customerId ?? "");
   const isGone = person?.erasedAt !== null;

@@ -59,7 +59,8 @@ export async function askAndKill(
   withinMs: number,
   aheadMinutes = 0,
 ): Promise<boolean> {
-  await life.server.url();
+  // what a process does for its first request only is done before
+  mustBe("the hire can be read", (await ask(life, "desk", "GET", `/hires/${life.hireId}`)).status === 200);
   let hasAnswer = false;
   const answer = ask(life, ...asked).then(
     ({ status }) => {
