@@ -54,6 +54,16 @@ describe("the cabin as one thermal node", () => {
     );
   });
 
+  it("knows how warm it is in the middle of a step in which nothing is heated", () => {
+    const cabin = startCabin(body, 1, 0.5, new Float64Array([1]));
+    const view = { people: 2, irradianceWm2: new Float64Array([400]) } as unknown as StepView;
+    cabin.running.prepare(view, cabin.running.demand);
+    const gainsW = 2 * 75 + 400 * 0.05 * 7;
+    const middle = new Float64Array(1);
+    cabin.middle(new Float64Array([-4]), new Float64Array([12]), middle);
+    expect(middle[0]).toBeCloseTo(step(12, -4, gainsW * 0.25, 0.25), 9);
+  });
+
   it("asks for just the heat that brings it to the wanted temperature at the end of the step", () => {
     const cabin = startCabin(body, 1, 0.25, new Float64Array([1]));
     const heat = new Float64Array(1);

@@ -147,6 +147,23 @@ describe("one step of a system", () => {
     }) as StepView;
   const of = (value: number) => new Float64Array(1).fill(value);
 
+  it("runs the heater's fan as long for each Wh of heat whatever the step, also where it gets less than it asks for", () => {
+    const fanPerWh = (dtH: number, reachPerH: number) => {
+      const spec = parseSpec("heating", { source: "gas" });
+      const [heater] = systemModule("heating").physics.start!(spec, { ...context, dtH });
+      const fill = (value: number) => (_set: Float64Array, out: Float64Array) => out.fill(value);
+      // 600 W hold it, and it is so many Wh short of its target
+      const cold = view({ dtH, heatToHold: fill(600 * dtH), heatToReach: fill(600 * dtH + reachPerH) });
+      heater!.prepare(cold, heater!.demand);
+      const [burner] = heater!.modes.filter(({ id }) => id === "lpg");
+      return burner!.needs[1]![0]! / burner!.gives[0]![0]!;
+    };
+    for (const missing of [0, 50, 300, 1500]) {
+      expect(fanPerWh(0.125, missing)).toBeCloseTo(fanPerWh(0.25, missing), 12);
+    }
+    expect(fanPerWh(0.25, 300)).toBeLessThan(fanPerWh(0.25, 0));
+  });
+
   it("yields the sun by the warmth of the air around the panel", () => {
     const spec = { peakW: 100 };
     const [sun] = start("solar", spec);

@@ -47,6 +47,25 @@ describe("the frost valve", () => {
     expect(Math.min(...heats(input).slice(8))).toBe(0);
   });
 
+  it("lets out more or less of the tank within a kelvin of the temperature of its valve, not all or nothing", () => {
+    const tight = (specs: Specs = {}) => {
+      const some = winter(off, specs);
+      return { ...some, vehicle: { ...some.vehicle, body: { ...some.vehicle.body, lossWK: 45 } } };
+    };
+    const { cabinC, axis } = forecastTrip(tight()).result;
+    const found = axis.at.indexOf("2026-12-30T08:00");
+    const coldestC = Math.min(...cabinC.p50.slice(0, found));
+    // the morning after, with the valve at so many kelvin above the coldest of the night
+    const left = (aboveK: number) =>
+      waterOf(tight({ "hot-water": { frostValveC: coldestC + aboveK } })).band.p50[found]!;
+    const all = left(-2);
+    expect(left(-1.2)).toBeCloseTo(all, 6);
+    expect(left(0) / all).toBeGreaterThan(0.35);
+    expect(left(0) / all).toBeLessThan(0.65);
+    expect(left(1.2)).toBeLessThan(0.05 * all);
+    for (let k = -1; k < 1; k += 0.1) expect(left(k) - left(k + 0.1)).toBeLessThan(0.1 * all);
+  });
+
   it("leaves the tank alone where the pump is off at night and by day the van is warm", () => {
     const warm = winter({ ...coldNights, "hot-water": { pumpOffAtNight: true } }, { heater: { gasKw: 6 } });
     expect(Math.min(...heats(warm))).toBe(0);

@@ -87,6 +87,31 @@ describe("an electric hob", () => {
   const cold = (answer: ReturnType<typeof live>) =>
     answer.findings.find(({ code }) => code === "trip.withoutMeals");
 
+  it("ends at the same level at its cut-out whatever the step", () => {
+    const battery = { chemistry: "agm", ratedAh: 120, usableShare: 0.5 };
+    const levels = [15, 7.5].map((stepMinutes) => {
+      const input = newYearMountains();
+      const van = panelVan();
+      const specs: Specs = { battery, hob: { energy: "electric" } };
+      const systems = van.systems
+        .map((system) => ({ ...system, spec: { ...system.spec, ...specs[system.id] } }))
+        .concat(inverter());
+      const { result } = forecastTrip({
+        ...input,
+        vehicle: { ...van, systems },
+        runs: 1,
+        spread: false,
+        stepMinutes: stepMinutes as 15 | 7.5,
+      });
+      return result.stores.find(({ store }) => store === "battery12")!.band.p50;
+    });
+    const capacity = 120 * 12 * 0.5;
+    const apart = levels[0]!.map((level, k) => Math.abs(level - levels[1]![k]!) / capacity);
+    expect(Math.max(...apart)).toBeLessThan(0.01);
+    // and it does cut out
+    expect(Math.min(...levels[0]!)).toBeLessThan(0.2 * capacity);
+  });
+
   it("cooks nothing without a post or an inverter, and the forecast says so", () => {
     expect(cold(live({}))).toMatchObject({
       gate: "resources",

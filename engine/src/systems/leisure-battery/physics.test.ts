@@ -18,17 +18,22 @@ interface At {
   readonly levelWh: number;
   readonly startWh?: number;
   readonly cabinC?: number;
+  /** in the middle of the step */
+  readonly middleC?: number;
 }
 
 /** What a battery allows and loses in a quarter of an hour at a level and a temperature. */
-function battery(given: Record<string, unknown>, { levelWh, startWh = levelWh, cabinC = 20 }: At) {
+function battery(
+  given: Record<string, unknown>,
+  { levelWh, startWh = levelWh, cabinC = 20, middleC = cabinC }: At,
+) {
   const spec = parseSpec("leisureBattery", given);
   const keep = physics.keep!(spec, context);
   const view = {
     n: 1,
     dtH: DT_H,
     cabinC: of(cabinC),
-    cabinMiddleC: (out: Float64Array) => out.fill(cabinC),
+    cabinMiddleC: (out: Float64Array) => out.fill(middleC),
     level: () => of(levelWh),
     startLevel: () => of(startWh),
     capacity: () => of(usableWh(spec)),
@@ -120,5 +125,8 @@ describe("what a battery of the living part gives and takes", () => {
     expect(at(0)).toBe(0);
     expect(at(-3)).toBe(0);
     expect(at(-3, "agm")).toBe(at(20, "agm"));
+    // it grows warmer: what counts is the middle of the step
+    const spec = { chemistry: "lfp", ratedAh: 100, usableShare: 0.9 };
+    expect(battery(spec, { levelWh: 300, cabinC: 1.5, middleC: 2.5 }).mostIn).toBeCloseTo(all / 2, 9);
   });
 });
