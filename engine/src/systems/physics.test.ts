@@ -128,9 +128,9 @@ describe("the physics of the systems agrees with the formula book", () => {
 describe("one step of a system", () => {
   const context = { n: 1, dtH: 0.25, people: 2, setting: {}, vehicle: { floorAreaM2: 7 } };
   /** Its runnings, and the step as it sees it: nothing random, noon. */
-  const start = (kind: SystemKind, spec: Record<string, unknown>) => {
+  const start = (kind: SystemKind, spec: Record<string, unknown>, dtH = context.dtH) => {
     const { physics } = systemModule(kind);
-    return applies(physics) ? physics.start!(parseSpec(kind, spec), context) : [];
+    return applies(physics) ? physics.start!(parseSpec(kind, spec), { ...context, dtH }) : [];
   };
   const view = (more: Partial<StepView>): StepView =>
     ({
@@ -149,8 +149,7 @@ describe("one step of a system", () => {
 
   it("runs the heater's fan as long for each Wh of heat whatever the step, also where it gets less than it asks for", () => {
     const fanPerWh = (dtH: number, reachPerH: number) => {
-      const spec = parseSpec("heating", { source: "gas" });
-      const [heater] = systemModule("heating").physics.start!(spec, { ...context, dtH });
+      const [heater] = start("heating", { source: "gas" }, dtH);
       const fill = (value: number) => (_set: Float64Array, out: Float64Array) => out.fill(value);
       // 600 W hold it, and it is so many Wh short of its target
       const cold = view({ dtH, heatToHold: fill(600 * dtH), heatToReach: fill(600 * dtH + reachPerH) });
