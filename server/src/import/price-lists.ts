@@ -2,13 +2,11 @@ import { decimalText, MARK_KINDS } from "@setfair/engine";
 import { createWords } from "@setfair/words";
 import { type PriceLists, repairKey } from "../desk/firm-prices.ts";
 import { foldThing, thingIds, thingName } from "../desk/thing-names.ts";
+import type { PriceList } from "./price-list-names.ts";
 import { type Encoding, readTable, type TableRow } from "./read-table.ts";
 import { choiceAt, decimalAt, neededAt, type RejectedRow, RowRejected, textAt, wholeAt } from "./take-row.ts";
 import { writeCsv } from "./write-csv.ts";
 
-/** What a lost thing is worth new, and what a repair costs. */
-export const PRICE_LISTS = ["kit", "repairs"] as const;
-type PriceList = (typeof PRICE_LISTS)[number];
 type Repair = PriceLists["damage"][number];
 type Kit = PriceLists["kit"][string];
 

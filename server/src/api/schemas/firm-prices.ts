@@ -1,6 +1,6 @@
 import { termsSchema } from "@setfair/engine";
 import * as z from "zod";
-import { PRICE_LISTS } from "../../import/price-lists.ts";
+import { PRICE_LISTS } from "../../import/price-list-names.ts";
 import { ENCODINGS } from "../../import/read-table.ts";
 import { dateSchema, idSchema, instantSchema } from "./common.ts";
 import { named } from "./named.ts";

@@ -1,13 +1,10 @@
 import { has, say, t } from "../../parts/words.ts";
 
-/** Where the name of a part, a check or a kind of system stands among the words; the first that is there. */
-const PREFIXES = ["part.", "check.", "thing.", "firmPrices.any."] as const;
-
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** The name of what a price is for; its id where it has none. */
+/** The name of what a price is for, a part, a check, a kind of system or anything else; its id where it has none. */
 export function thingName(id: string): string {
-  const found = PREFIXES.map((prefix) => `${prefix}${id}`).find(has);
+  const found = [`part.${id}`, `check.${id}`, `thing.${id}`, `firmPrices.any.${id}`].find(has);
   return found === undefined ? id : capital(say(found));
 }
 
