@@ -11,11 +11,11 @@ describe.each(testedStores())("a server that is ended in the middle, on $kind", 
     const figures = await runLife(kind, 7, kills);
     expect(figures.kills).toBeGreaterThanOrEqual(figures.found.length);
     expect(figures.found.length).toBe(kills?.length ?? 5);
-  }, 240_000);
+  }, 400_000);
 });
 
 describe("a store whose tables are just brought up to date", () => {
   it("is as before or as it is to be, wherever the process was ended", async () => {
     expect(await killMigrations(3, 11)).toMatchObject({ kills: 3 });
-  }, 120_000);
+  }, 300_000);
 });

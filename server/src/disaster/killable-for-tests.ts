@@ -25,7 +25,7 @@ export interface Killable {
   stop(): Promise<void>;
 }
 
-const READY_MS = 60_000;
+const READY_MS = 120_000;
 
 export function startKillable(options: StartOptions): Killable {
   const { dataDir, databaseUrl, smtpUrl, at, onlyOpens = false } = options;
