@@ -110,6 +110,26 @@ describe.each(kinds)("what two desks change at once, on %s", (kind) => {
     expect(await twice("/money/firm", firmVersion, firm)).toEqual([200, 409]);
   });
 
+  it("a quote: extras that another desk put in are neither priced away nor accepted unseen", async () => {
+    const { versions } = await read();
+    const ask = (base: number, body: object) =>
+      depot.call("desk", "POST", `/hires/${id}/quote?basedOn=${base}`, body);
+    const bedding = { extras: [{ id: "bedding", count: 2 }], accept: false };
+    expect((await ask(versions.quote, bedding)).status).toBe(200);
+    const second = await ask(versions.quote, { extras: [], accept: true });
+    expect([second.status, second.body.error.code]).toEqual([409, "stale"]);
+    expect(second.body.error.problems.map(({ path }: { path: string }) => path)).toEqual([
+      "quote",
+      "extras.0",
+    ]);
+    const { quote, versions: now } = await read();
+    expect([
+      quote.acceptedAt,
+      quote.result.lines.some(({ about }: { about: string }) => about === "bedding"),
+    ]).toEqual([null, true]);
+    expect((await ask(now.quote, { ...bedding, accept: true })).status).toBe(200);
+  });
+
   it("a script that names no base sets the value, as before", async () => {
     expect((await depot.call("desk", "PUT", `/hires/${id}/party`, PARTY)).status).toBe(200);
     expect((await depot.call("desk", "PUT", `/hires/${id}/party?basedOn=`, PARTY)).status).toBe(400);

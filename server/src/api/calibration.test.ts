@@ -160,4 +160,14 @@ describe("what returns teach", () => {
     expect(done.done).toBeGreaterThan(0);
     expect((await depot.store.uses.rates()).map(({ vehicleId }) => vehicleId)).toEqual(["*", "pv2"]);
   });
+
+  it("a sheet that another desk wrote meanwhile is not written over", async () => {
+    const id = await returned();
+    const { version } = (await depot.call("desk", "GET", `/hires/${id}/use`)).body;
+    const put = (base: string, litres: number) =>
+      depot.call("desk", "PUT", `/hires/${id}/use?basedOn=${base}`, sheet(litres));
+    const first = await put(version, 10);
+    expect([version, first.status, (await put(version, 11)).status]).toEqual(["none", 200, 409]);
+    expect((await put(first.body.version, 11)).body.sheet.added[0].amount).toBe(11);
+  });
 });

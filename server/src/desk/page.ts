@@ -94,6 +94,7 @@ const versionsOf = ({ parts, customer }: HireData): HirePage["versions"] => ({
   drivers: parts.drivers?.version ?? 0,
   trip: parts.trip?.version ?? 0,
   load: parts.load?.version ?? 0,
+  quote: parts.quote?.version ?? 0,
   customer: customer?.version ?? 0,
 });
 

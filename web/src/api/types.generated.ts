@@ -3334,6 +3334,7 @@ export interface components {
                 readonly drivers: number;
                 readonly trip: number;
                 readonly load: number;
+                readonly quote: number;
                 readonly customer: number;
             };
             readonly wishes: string | null;
@@ -3777,6 +3778,7 @@ export interface components {
         };
         readonly UseOfHireInput: {
             readonly sheet: components["schemas"]["UseSheetInput"];
+            readonly version: string;
             readonly compared: readonly {
                 /** @enum {string} */
                 readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
@@ -6673,6 +6675,7 @@ export interface components {
                 readonly drivers: number;
                 readonly trip: number;
                 readonly load: number;
+                readonly quote: number;
                 readonly customer: number;
             };
             readonly wishes: string | null;
@@ -7116,6 +7119,7 @@ export interface components {
         };
         readonly UseOfHire: {
             readonly sheet: components["schemas"]["UseSheet"];
+            readonly version: string;
             readonly compared: readonly {
                 /** @enum {string} */
                 readonly store: "battery12" | "lpg" | "freshWater" | "wasteWater" | "cassette" | "fuel" | "def" | "tractionBattery";
@@ -13694,7 +13698,9 @@ export interface operations {
     };
     readonly quote: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;
@@ -15961,7 +15967,9 @@ export interface operations {
     };
     readonly writeUse: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;

@@ -1,3 +1,4 @@
+import { hashJson } from "@setfair/records";
 import type { AppContext } from "../../context.ts";
 import { asDocument } from "../../desk/documents.ts";
 import { readHireData } from "../../desk/hire-data.ts";
@@ -11,7 +12,8 @@ import {
 } from "../../desk/use/learn-from-returns.ts";
 import { NO_SHEET, type UseDocument, type UseSheet } from "../../desk/use/measured-use.ts";
 import { outcomesPage } from "../../desk/use/outcomes-page.ts";
-import type { Store } from "../../store/types.ts";
+import type { Store, UseReturnRow } from "../../store/types.ts";
+import { NO_VERSION, refuseOtherBase } from "../based-on.ts";
 import type { Handlers } from "../call.ts";
 import { Refusal } from "../refusal.ts";
 
@@ -19,11 +21,15 @@ const OVER = ["returned", "settled", "closed"] as const;
 /** how long entering a return may wait for its comparison */
 const MOST_MS = 1500;
 
+const versionOf = (row: UseReturnRow | null): string =>
+  row === null ? NO_VERSION : hashJson(row.document).slice(0, 16);
+
 async function useAnswer(store: Store, hireId: string) {
   const row = await store.uses.ofHire(hireId);
   const { sheet = NO_SHEET } = row === null ? {} : asDocument<Partial<UseDocument>>(row.document);
   const outcome = row?.outcome ? asDocument<OutcomeDocument>(row.outcome) : null;
   return {
+    version: versionOf(row),
     sheet: { ...sheet, added: [...sheet.added], readings: [...sheet.readings] },
     compared:
       outcome?.comparisons.map(({ store: of, used, mean, quantiles, windows, hours }) => ({
@@ -56,11 +62,14 @@ export const calibrationHandlers = {
     return useAnswer(signed.store, params.id);
   },
 
-  async writeUse({ context, signed, params, body }) {
+  async writeUse({ context, signed, params, query, body }) {
     const { store, account } = signed;
     await store.within(async (inner) => {
       const data = await readHireData(inner, params.id, context.now());
       requireStage(data, ...OVER);
+      const row = await inner.uses.ofHire(params.id);
+      const { sheet = NO_SHEET } = asDocument<Partial<UseDocument>>(row?.document ?? {});
+      refuseOtherBase(query.basedOn, { path: "sheet", version: versionOf(row), value: sheet }, body);
       checkSheet(data, body as UseSheet);
       if (!(await keepUse(inner, data, body as UseSheet)))
         throw new Refusal("missing", {

@@ -16,7 +16,13 @@ export interface OpenHire {
   readonly data: HireData;
   readonly by: string;
   /** Refuses where another was kept of a part since the sender read it. */
-  refuseOtherBase(name: PartName, basedOn: string | undefined, sent: unknown): Promise<void>;
+  refuseOtherBase(
+    name: PartName,
+    basedOn: string | undefined,
+    sent: unknown,
+    /** what of the part is sent; all of it where left out */
+    sentOf?: (part: JsonObject) => unknown,
+  ): Promise<void>;
   putPart<Name extends PartName>(name: Name, document: PartDocuments[Name]): Promise<void>;
   update(change: HireChange): Promise<void>;
   audit(act: string, document?: JsonObject): Promise<void>;
@@ -38,14 +44,14 @@ export function openHire(store: Store, data: HireData, by: string): OpenHire {
     store,
     data,
     by,
-    async refuseOtherBase(name, basedOn, sent) {
+    async refuseOtherBase(name, basedOn, sent, sentOf = (part) => part) {
       const part = data.parts[name];
       refuseOtherBase(
         basedOn,
         {
           path: name,
           version: part?.version ?? 0,
-          value: part?.document ?? {},
+          value: part === undefined ? {} : sentOf(part.document),
           ...(part === undefined || basedOn === undefined
             ? {}
             : {

@@ -1,11 +1,12 @@
 import type { Quote, RoomAnswer } from "@setfair/engine";
-import { type QuoteDocument, toJson } from "../../desk/documents.ts";
+import { asDocument, type QuoteDocument, toJson } from "../../desk/documents.ts";
 import { freeze } from "../../desk/freeze.ts";
 import { readGates } from "../../desk/gates.ts";
 import { partOf } from "../../desk/hire-data.ts";
 import { quoteFor } from "../../desk/quote-hire.ts";
 import { holdStock, stockOfHire } from "../../desk/stock.ts";
 import { ENGINE_VERSION } from "../../desk/version.ts";
+import type { JsonObject } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
 import { Refusal } from "../refusal.ts";
 import { changeHire, type OpenHire } from "./change-hire.ts";
@@ -104,10 +105,19 @@ export async function bookHire(hire: OpenHire): Promise<void> {
   await hire.audit("hire.booked", { vehicleId: row.vehicleId });
 }
 
+/** What somebody asked for, out of a quote with its prices. */
+const asWished = (quote: JsonObject): unknown => {
+  const { extras, discount } = asDocument<QuoteDocument>(quote);
+  if (discount === undefined || discount === null) return { extras };
+  const { role: _, by: __, ...given } = discount;
+  return { extras, discount: given };
+};
+
 export const quoteHandlers = {
   quote: (call) =>
-    changeHire(call, ["enquiry", "quote"], (hire) => {
+    changeHire(call, ["enquiry", "quote"], async (hire) => {
       const { extras, accept, discount } = call.body;
+      await hire.refuseOtherBase("quote", call.query.basedOn, { extras, discount }, asWished);
       const { role, id: by } = call.signed.account;
       return makeQuote(hire, {
         extras,

@@ -1,6 +1,6 @@
 import { operation } from "../operation.ts";
 import * as s from "../schemas/index.ts";
-import { byId, may } from "./shared.ts";
+import { basedOn, byId, may } from "./shared.ts";
 
 export const calibrationOperations = {
   forecastOutcomes: operation({
@@ -29,6 +29,7 @@ export const calibrationOperations = {
     summary: "Litres by the till, gas by weight, levels and kilometres of a hire that is over",
     access: may("hire.write"),
     params: byId,
+    query: basedOn,
     body: s.useSheetSchema,
     answer: s.useOfHireSchema,
   }),

@@ -58,6 +58,7 @@ export const hiresOperations = {
     summary: "Price the hire; accepted, it is frozen as shown",
     access: may("hire.write"),
     params: byId,
+    query: basedOn,
     body: s.quoteRequestSchema,
     answer: s.hirePageSchema,
   }),

@@ -94,6 +94,8 @@ export const useOfHireSchema = named(
   "UseOfHire",
   z.object({
     sheet: useSheetSchema,
+    /** what a change of the sheet is based on */
+    version: z.string(),
     /** null until it has been set beside the forecast */
     compared: z
       .array(

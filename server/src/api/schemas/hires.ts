@@ -189,6 +189,7 @@ export const hirePageSchema = named(
       drivers: z.int(),
       trip: z.int(),
       load: z.int(),
+      quote: z.int(),
       customer: z.int(),
     }),
     wishes: z.string().nullable(),

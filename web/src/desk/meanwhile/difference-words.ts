@@ -11,8 +11,9 @@ const spelled = (name: string): string =>
 function stepText(step: PathStep, list: unknown): string {
   if (typeof step === "number") return String(step + 1);
   if (typeof step === "object") return nameOf(list, step.key);
-  const id = `meanwhile.field.${step}`;
-  return has(id) ? say(id) : spelled(step);
+  // what may be taken along has its own words
+  const id = [`meanwhile.field.${step}`, `quoteAbout.${step}`].find(has);
+  return id === undefined ? spelled(step) : say(id);
 }
 
 type Branch = Readonly<Record<string, unknown>>;

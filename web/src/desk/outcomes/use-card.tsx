@@ -1,11 +1,13 @@
 import { useMutation, useQuery } from "@tanstack/react-query";
-import { type FormEvent, useState } from "react";
+import type { FormEvent } from "react";
 import { Link } from "wouter";
 import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
 import { Button, Loading, NumberField, TickField } from "../../parts/index.ts";
 import { figureText, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
+import { KeptMeanwhile } from "../meanwhile/kept-meanwhile.tsx";
+import { sendOrRead, useGuardedDraft } from "../meanwhile/use-guarded-draft.ts";
 import { queries } from "../query-client.ts";
 import "./outcomes.css";
 import { draftOf, type SheetDraft, sheetOf } from "./use-sheet.ts";
@@ -59,16 +61,25 @@ function UseForm({
   readonly trip: TripEnds;
   readonly use: Use;
 }) {
-  const [draft, setDraft] = useState<SheetDraft>(() => draftOf(use.sheet));
+  const guarded = useGuardedDraft<SheetDraft>(`use.${hireId}`, {
+    value: draftOf(use.sheet),
+    version: use.version,
+  });
+  const { value: draft, set: setDraft, basedOn } = guarded;
   const keep = useMutation({
     mutationFn: () =>
-      take(
-        client.PUT("/api/hires/{id}/use", {
-          params: { path: { id: hireId } },
-          body: sheetOf(draft, trip, use.sheet),
-        }),
+      sendOrRead(
+        () =>
+          take(
+            client.PUT("/api/hires/{id}/use", {
+              params: { path: { id: hireId }, query: { basedOn } },
+              body: sheetOf(draft, trip, use.sheet),
+            }),
+          ),
+        () => queries.invalidateQueries({ queryKey: ["use", hireId] }),
       ),
     onSuccess: (kept) => {
+      guarded.done();
       queries.setQueryData(["use", hireId], kept);
       void queries.invalidateQueries({ queryKey: ["forecast-outcomes"] });
     },
@@ -100,7 +111,7 @@ function UseForm({
       <TickField value={draft.fuelFull} onChange={(fuelFull) => setDraft({ ...draft, fuelFull })}>
         {t("use.fuelFull")}
       </TickField>
-      <FailureNote failure={keep.error} />
+      <KeptMeanwhile draft={guarded} failure={keep.error} onSettled={keep.reset} />
       <div>
         <Button type="submit" isPending={keep.isPending}>
           {t("use.keep")}

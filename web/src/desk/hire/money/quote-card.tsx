@@ -1,11 +1,11 @@
 import type { Quote, QuoteLine } from "@setfair/engine";
-import { useState } from "react";
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
 import { Button, FigureTap, FindingsList, ScrollX } from "../../../parts/index.ts";
 import { dateText, has, moneyText, say, t } from "../../../parts/words.ts";
-import { FailureNote } from "../../failure-note.tsx";
-import { useDraft } from "../../use-draft.ts";
+import { KeptMeanwhile } from "../../meanwhile/kept-meanwhile.tsx";
+import { useGuardedDraft } from "../../meanwhile/use-guarded-draft.ts";
+import { keepPart } from "../keep-part.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import { type DiscountDraft, discountIn, discountOf, nightsPence } from "./discount-draft.ts";
 import { DiscountForm } from "./discount-form.tsx";
@@ -75,21 +75,32 @@ function Terms({ quote }: { readonly quote: Quote }) {
   );
 }
 
+/** What is asked for; what it costs is the server's to say. */
+interface Wish {
+  readonly extras: Extras;
+  readonly discount: DiscountDraft;
+}
+
 /** The price with every compulsory charge in it; accepted, it stays as it was shown. */
 export function QuoteCard({ page }: PartProps) {
   const { id, stage, vehicle } = page.hire;
-  const draft = useDraft<Extras>(`extras.${id}`, extrasOf(page));
-  const [discount, setDiscount] = useState<DiscountDraft>(() => discountIn(page));
+  const draft = useGuardedDraft<Wish>(`quoteWish.${id}`, {
+    value: { extras: extrasOf(page), discount: discountIn(page) },
+    version: page.versions.quote,
+  });
+  const { value, set, basedOn } = draft;
   const isOpen = stage === "enquiry" || stage === "quote";
   const sizing = useSizes(id, isOpen && vehicle !== null);
   const ask = useHireAct(async (accept: boolean) => {
-    await sizing.keep(Object.keys(draft.value));
-    const extras = Object.entries(draft.value).flatMap(([extra, count]) =>
+    await sizing.keep(Object.keys(value.extras));
+    const extras = Object.entries(value.extras).flatMap(([extra, count]) =>
       count > 0 ? [{ id: extra, count }] : [],
     );
-    const given = discountOf(discount);
+    const given = discountOf(value.discount);
     const body = { extras, accept, ...(given === null ? {} : { discount: given }) };
-    return take(client.POST("/api/hires/{id}/quote", { params: { path: { id } }, body }));
+    return keepPart(id, () =>
+      take(client.POST("/api/hires/{id}/quote", { params: { path: { id }, query: { basedOn } }, body })),
+    );
   }, draft.done);
   const { quote } = page;
   // the server sends the engine's own answer
@@ -113,11 +124,15 @@ export function QuoteCard({ page }: PartProps) {
       {vehicle === null && <p className="quiet">{t("quote.needsVehicle")}</p>}
       {isOpen && vehicle !== null && !isAccepted && (
         <>
-          <ExtrasForm value={draft.value} set={draft.set} {...sizing} />
-          <DiscountForm value={discount} set={setDiscount} nightsPence={nightsPence(page)} />
+          <ExtrasForm value={value.extras} set={(extras) => set({ ...value, extras })} {...sizing} />
+          <DiscountForm
+            value={value.discount}
+            set={(discount) => set({ ...value, discount })}
+            nightsPence={nightsPence(page)}
+          />
         </>
       )}
-      <FailureNote failure={ask.error} />
+      <KeptMeanwhile draft={draft} failure={ask.error} onSettled={ask.reset} />
       {isOpen && vehicle !== null && !isAccepted && (
         <div className="row">
           <Button

@@ -2,6 +2,7 @@ import { useQuery } from "@tanstack/react-query";
 import { useState } from "react";
 import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
+import { sendOrRead } from "../../meanwhile/use-guarded-draft.ts";
 import { queries } from "../../query-client.ts";
 import { asksWith, type Sizes, sizesIn } from "./sizes.ts";
 
@@ -14,7 +15,8 @@ export function useSizes(hireId: string, isOpen: boolean) {
     enabled: isOpen,
   });
   const [draft, setSizes] = useState<Sizes | null>(null);
-  const asks = stock.data?.asks ?? [];
+  const { asks = [], version = 0 } = stock.data ?? {};
+  const basedOn = String(version);
   return {
     sizes: draft ?? sizesIn(asks),
     setSizes,
@@ -26,7 +28,11 @@ export function useSizes(hireId: string, isOpen: boolean) {
       const body = { asks: [...asksWith(asks, draft, extras)] };
       queries.setQueryData(
         ["hireStock", hireId],
-        await take(client.PUT("/api/hires/{id}/stock", { params, body })),
+        await sendOrRead(
+          () =>
+            take(client.PUT("/api/hires/{id}/stock", { params: { ...params, query: { basedOn } }, body })),
+          () => stock.refetch(),
+        ),
       );
       setSizes(null);
     },
