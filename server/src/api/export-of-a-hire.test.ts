@@ -77,7 +77,7 @@ describe("what is exported of one hire", () => {
     const [link] = body.leftOut.links;
     await writeFile(file, text.replace(link.recordHash, "0".repeat(64)));
     expect(setfair("verify", file).status).toBe(1);
-  }, 30_000);
+  }, 90_000);
 
   it("as a pack holds no file that tells who else hired, and is checked by the command", async () => {
     const answer = await depot.app.inject({
@@ -101,5 +101,5 @@ describe("what is exported of one hire", () => {
     const held = setfair("verify", join(folder, "pack"), "--head", head);
     expect(held, held.stderr).toMatchObject({ status: 0 });
     expect(held.stdout).toContain("The hash stands in this chain");
-  }, 30_000);
+  }, 90_000);
 });
