@@ -295,6 +295,26 @@ describe("the season gate", () => {
     expect(codes("2026-11-06")).toEqual(["season.winterTyres"]);
   });
 
+  it("a span counts on those days alone on which its own version holds", () => {
+    const rule = RULES.find(({ id }) => id === "season.at.winterTyres")!;
+    const own = (value: string, validFrom: string) => ({
+      kind: "correct" as const,
+      rule: { ...rule, value, validFrom, source: "read by the depot" },
+    });
+    const codes = (...versions: ReturnType<typeof own>[]) =>
+      withRules(composeRuleBook("own", versions), () =>
+        ask(["AT"], "2026-11-05", "2026-11-20", { vehicle: worn("summer"), coldestNightC: 5 }).findings.map(
+          ({ code }) => code,
+        ),
+      );
+    const december = "12-01/03-31";
+    expect(codes(own(december, "2026-01-01"), own("11-01/11-10", "2026-11-12"))).toEqual([]);
+    expect(codes(own("11-15/11-20", "2026-01-01"), own(december, "2026-11-13"))).toEqual([]);
+    expect(codes(own("11-10/11-20", "2026-01-01"), own(december, "2026-11-13"))).toEqual([
+      "season.winterTyres",
+    ]);
+  });
+
   it("a span across the new year holds both ends and nothing in summer", () => {
     expect(spanMeets("11-01/04-15", "2026-04-15", "2026-04-20")).toBe(true);
     expect(spanMeets("11-01/04-15", "2026-04-16", "2026-10-31")).toBe(false);
