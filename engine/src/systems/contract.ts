@@ -150,8 +150,6 @@ export interface Running {
   hold?(view: StepView, wanted: Float64Array): void;
   /** left out where it may be wanted at any time; else it is asked only in steps on the road, or with a post that gives something */
   readonly only?: "driving" | "atPost";
-  /** done at once within a step, not the whole step through: it has its little of a battery that does not last the step */
-  readonly brief?: boolean;
   /** charges with what is left once everybody else has settled, and what was made on demand is back */
   readonly afterAll?: boolean;
   /** what goes without when its demand is not met, where no store would tell of it (a meal that an electric hob cannot cook): id of the finding `trip.without.<…>` */

@@ -24,9 +24,9 @@ describe("fuel on the way", () => {
     expect(after(enoughL)).toBeCloseTo(TANK_L, 9);
   });
 
-  it("is topped up the less the more there is above that, up to a twentieth of the tank", () => {
-    expect(after(enoughL + 2.5)).toBeCloseTo((enoughL + 2.5 + TANK_L) / 2, 9);
-    expect(after(enoughL + 5)).toBeCloseTo(enoughL + 5, 9);
+  it("is topped up the less the more there is above that, up to three twentieths of the tank", () => {
+    expect(after(enoughL + 7.5)).toBeCloseTo((enoughL + 7.5 + TANK_L) / 2, 9);
+    expect(after(enoughL + 15)).toBeCloseTo(enoughL + 15, 9);
     expect(after(enoughL + 20)).toBe(enoughL + 20);
   });
 

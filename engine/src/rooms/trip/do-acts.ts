@@ -76,7 +76,7 @@ function drainWater(stop: Stop, ensemble: Ensemble): void {
 /** a drive begins with its own need and a fifth more above the reserve, else the tank is filled first: practice */
 const FUEL_MARGIN = 1.2;
 /** share of the tank by which it may hold more than that and something is put in all the same, less the more there is: practice */
-const FUEL_BAND = 0.05;
+const FUEL_BAND = 0.15;
 
 /** Fuel is bought on the way: a tank that would not do the drive, or its next hours, is filled as these begin, unless the fuel system's setting `fillOnTheWay` is false. */
 export function fillOnTheWay(

@@ -77,8 +77,4 @@ describe("a step in which the battery runs out", () => {
       expect.closeTo(1.2, 9),
     ]);
   });
-
-  it("serves first what is done at once", () => {
-    expect(drawnOf(6, [wants(9), { ...wants(3), brief: true }])).toEqual([3, 3]);
-  });
 });

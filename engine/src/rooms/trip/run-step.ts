@@ -191,8 +191,7 @@ const BATTERY = indexOf("battery12");
 
 /**
  * Where the battery does not last the step, all that runs on it goes out together: each has the same share of what
- * it wants, the time until then. Served one after the other, the first would have the whole step. What is
- * done at once (a heater filled up) is served before.
+ * it wants, the time until then. Served one after the other, the first would have the whole step.
  */
 function shareTheLast({ onBattery }: StepLists, { level, floor, scratchA, scratchB, n }: Ensemble): void {
   const [there, least] = [level[BATTERY]!, floor[BATTERY]!];
@@ -202,14 +201,13 @@ function shareTheLast({ onBattery }: StepLists, { level, floor, scratchA, scratc
   for (let k = 0; k < onBattery.length; k++) {
     const taker = onBattery[k]!;
     if (!taker.one.isWanted) continue;
-    if (taker.one.running.brief === true) for (let i = 0; i < n; i++) left[i] = left[i]! - drawOf(taker, i);
-    else for (let i = 0; i < n; i++) wanted[i] = wanted[i]! + drawOf(taker, i);
+    for (let i = 0; i < n; i++) wanted[i] = wanted[i]! + drawOf(taker, i);
   }
   for (let i = 0; i < n; i++) left[i] = wanted[i]! > left[i]! ? Math.max(0, left[i]!) / wanted[i]! : 1;
   for (let k = 0; k < onBattery.length; k++) {
     const { one } = onBattery[k]!;
     // a system with two sources that both need the battery is there twice
-    if (!one.isWanted || one.running.brief === true || onBattery[k - 1]?.one === one) continue;
+    if (!one.isWanted || onBattery[k - 1]?.one === one) continue;
     const { demand } = one;
     for (let i = 0; i < n; i++) demand[i] = demand[i]! * left[i]!;
   }

@@ -11,8 +11,6 @@ const SHUTS_FROM_C = 7;
 const SHUTS_C = 8;
 /** K by which the place of the valve may be warmer or colder than the cabin: common practice, no source */
 const OFF_BY_K = 1;
-/** of the pump, Wh for each litre: 45 W at 7 L/min (practice) */
-const PUMP_WH_L = 0.107;
 /** share of the battery from which it keeps the pump going for as long as that takes: practice */
 const PUMPS_WELL_FROM = 0.3;
 /** hour of the day by which a pump that was left on has emptied the tank, and hours in which people shut the valve and fill up the heater: practice */
@@ -42,6 +40,12 @@ export function filledShare({ litres }: HotWaterSpec, thereL: number): number {
 /** Likewise once the valve has let go of what it lets go of just now. */
 export function staysShare(spec: HotWaterSpec, view: StepView, thereL: number, cabinC: number): number {
   return Math.min(filledShare(spec, thereL), 1 - openShare(spec, view, cabinC));
+}
+
+/** Share of what is to be pumped that a life's battery lets the pump do: less the nearer it is to its end, nothing where it is empty. */
+function pumpedShare(view: StepView, i: number): number {
+  const full = view.capacity("battery12")[i]!;
+  return full > 0 ? within(view.level("battery12")[i]! / (PUMPS_WELL_FROM * full)) : 0;
 }
 
 const isStepOf = ({ clockH, dtH }: StepView, hour: number) => Math.abs(clockH - hour - 1e-9) <= dtH / 2;
@@ -79,12 +83,9 @@ function startDrain(spec: HotWaterSpec, { n, setting }: PhysicsContext): Running
     if (!isPumpOn || view.driving || !isStepOf(view, FOUND_AT_H)) return false;
     const there = view.level("heaterWater");
     const level = view.level("freshWater");
-    const battery = view.level("battery12");
-    const capacity = view.capacity("battery12");
     let isOpen = false;
     for (let i = 0; i < n; i++) {
-      const pumps = within(battery[i]! / (PUMPS_WELL_FROM * capacity[i]!));
-      demand[i] = (1 - staysShare(spec, view, there[i]!, view.cabinC[i]!)) * pumps;
+      demand[i] = (1 - staysShare(spec, view, there[i]!, view.cabinC[i]!)) * pumpedShare(view, i);
       mode.needs[0]![i] = level[i]!;
       if (demand[i]! > 0) isOpen = true;
     }
@@ -94,9 +95,8 @@ function startDrain(spec: HotWaterSpec, { n, setting }: PhysicsContext): Running
 
 /** Once it is warm again somebody shuts the valve, and the heater fills from the tank, with water as it flows in. */
 function startRefill(spec: HotWaterSpec, { n }: PhysicsContext): Running[] {
-  const mode = createMode("refill", n, ["freshWater", "battery12"], ["heaterWater"]);
+  const mode = createMode("refill", n, ["freshWater"], ["heaterWater"]);
   mode.needs[0]!.fill(spec.litres);
-  mode.needs[1]!.fill(spec.litres * PUMP_WH_L);
   mode.gives[0]!.fill(spec.litres);
   const heat = createMode("refillHeat", n, [], ["hotWaterHeat"]);
   heat.gives[0]!.fill(COLD_C * WATER_WH_L_K * spec.litres);
@@ -107,11 +107,10 @@ function startRefill(spec: HotWaterSpec, { n }: PhysicsContext): Running[] {
     if (view.driving || view.people === 0 || !SHUT_AT_H.some((hour) => isStepOf(view, hour))) return false;
     const there = view.level("heaterWater");
     const tank = view.level("freshWater");
-    const battery = view.level("battery12");
     for (let i = 0; i < n; i++) {
       const shut = within((view.cabinC[i]! - SHUTS_FROM_C) / (SHUTS_C - SHUTS_FROM_C));
-      const pumped = Math.min(tank[i]!, battery[i]! / PUMP_WH_L) / spec.litres;
-      filled[i] = Math.min(shut * (1 - filledShare(spec, there[i]!)), pumped);
+      const missing = (1 - filledShare(spec, there[i]!)) * pumpedShare(view, i);
+      filled[i] = Math.min(shut * missing, tank[i]! / spec.litres);
       demand[i] = filled[i]!;
       if (filled[i]! > 0) isFilling = true;
     }
@@ -127,6 +126,5 @@ function startRefill(spec: HotWaterSpec, { n }: PhysicsContext): Running[] {
 /** The frost valve of a heater that has one. */
 export function startFrostValve(spec: HotWaterSpec, context: PhysicsContext): readonly Running[] {
   if (spec.frostValveC <= 0 || spec.litres <= 0) return [];
-  const filling = startRefill(spec, context).map((one) => ({ ...one, brief: true }));
-  return [startEmptying(spec, context), startDrain(spec, context), ...filling];
+  return [startEmptying(spec, context), startDrain(spec, context), ...startRefill(spec, context)];
 }
