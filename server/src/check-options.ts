@@ -1,12 +1,19 @@
 import { statSync } from "node:fs";
-import type { ServeOptions } from "./serve.ts";
+
+interface Settings {
+  readonly port?: number;
+  readonly url?: string;
+  readonly databaseUrl?: string;
+  readonly weatherUrl?: string;
+  readonly bounceFolder?: string;
+}
 
 /**
  * What a server is started with, looked at before anything is opened, so that a setting that cannot be used ends the
  * start with its name.
  * @throws where one cannot be used: a line that names the setting and what was expected
  */
-export function checkOptions({ port, url, databaseUrl, weatherUrl, bounceFolder }: ServeOptions): void {
+export function checkOptions({ port, url, databaseUrl, weatherUrl, bounceFolder }: Settings): void {
   const expect = (holds: boolean, setting: string, what: string) => {
     if (!holds) throw new Error(`${setting}: expected ${what}`);
   };
