@@ -45,3 +45,6 @@ export function may(role: Role, act: Act): boolean {
   const allowed: readonly Role[] = ACTS[act];
   return allowed.includes(role);
 }
+
+/** Whether an account may read what is told of a dispute, on paper or as a pack: whoever may settle. */
+export const mayReadDispute = (role: Role): boolean => may(role, "hire.settle");

@@ -1,7 +1,7 @@
 import type { Words } from "@setfair/words";
 import type { Content } from "pdfmake/interfaces";
 import { hirerOf } from "../../auth/hirer-links.ts";
-import { may } from "../../auth/roles.ts";
+import { mayReadDispute } from "../../auth/roles.ts";
 import { partOf, readHireData } from "../../desk/hire-data.ts";
 import { packOfHire } from "../../papers/day-pack.ts";
 import { daySheet } from "../../papers/day-sheet.ts";
@@ -43,7 +43,7 @@ export const paperHandlers = {
   /** What is told of a dispute is for whoever may settle, as the pack is. */
   async readPaper({ context, signed, params, reply }) {
     const { store, account } = signed;
-    if (params.paper === "dispute" && !may(account.role, "hire.settle")) throw new Refusal("notAllowed");
+    if (params.paper === "dispute" && !mayReadDispute(account.role)) throw new Refusal("notAllowed");
     const data = await readHireData(store, params.id, context.now());
     const words = wordsFor(data);
     const pdf = await makePaper(store, data, params.paper, words, picturesOf(context.files, signed.store));
