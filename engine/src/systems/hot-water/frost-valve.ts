@@ -15,7 +15,8 @@ const OFF_BY_K = 1;
 const PUMPS_WELL_FROM = 0.3;
 /** hour of the day by which a pump that was left on has emptied the tank, and hours in which people shut the valve and fill up the heater: practice */
 const FOUND_AT_H = 7;
-const SHUT_AT_H = [9, 18] as const;
+const SHUT_AT_H = 9;
+const SHUT_LATE_AT_H = 18;
 
 const within = (share: number) => Math.min(1, Math.max(0, share));
 
@@ -48,13 +49,15 @@ function pumpedShare(view: StepView, i: number): number {
   return full > 0 ? within(view.level("battery12")[i]! / (PUMPS_WELL_FROM * full)) : 0;
 }
 
-const isStepOf = ({ clockH, dtH }: StepView, hour: number) => Math.abs(clockH - hour - 1e-9) <= dtH / 2;
+/** Whether an hour of the day falls into the step around a clock time. Asked at every step: no list, no view. */
+const isStepOf = (clockH: number, halfH: number, hour: number) => Math.abs(clockH - hour - 1e-9) <= halfH;
 
 /** The heater's own water goes, and its heat with it. */
 function startEmptying(spec: HotWaterSpec, { n }: PhysicsContext): Running {
   const mode = createMode("frostValve", n, ["heaterWater", "hotWaterHeat"], []);
+  const shutC = shutFromC(spec);
   return createRunning(n, [mode], (view, demand) => {
-    if (view.driving || !isAnyBelow(view.cabinC, shutFromC(spec))) return false;
+    if (!isAnyBelow(view.cabinC, shutC) || view.driving) return false;
     const there = view.level("heaterWater");
     const heat = view.level("hotWaterHeat");
     let isOpen = false;
@@ -76,11 +79,11 @@ function startEmptying(spec: HotWaterSpec, { n }: PhysicsContext): Running {
  * cold, and with it the length of a step, does not matter. The pump needs the battery: it gets less out the nearer
  * that is to its end, and where it is empty the tank keeps its water. What it draws for it, some 10 Wh, is left out.
  */
-function startDrain(spec: HotWaterSpec, { n, setting }: PhysicsContext): Running {
+function startDrain(spec: HotWaterSpec, { n, dtH, setting }: PhysicsContext): Running {
   const mode = createMode("tank", n, ["freshWater"], []);
   const isPumpOn = setting.pumpOffAtNight !== true;
   return createRunning(n, [mode], (view, demand) => {
-    if (!isPumpOn || view.driving || !isStepOf(view, FOUND_AT_H)) return false;
+    if (!isPumpOn || !isStepOf(view.clockH, dtH / 2, FOUND_AT_H) || view.driving) return false;
     const there = view.level("heaterWater");
     const level = view.level("freshWater");
     let isOpen = false;
@@ -94,7 +97,7 @@ function startDrain(spec: HotWaterSpec, { n, setting }: PhysicsContext): Running
 }
 
 /** Once it is warm again somebody shuts the valve, and the heater fills from the tank, with water as it flows in. */
-function startRefill(spec: HotWaterSpec, { n }: PhysicsContext): Running[] {
+function startRefill(spec: HotWaterSpec, { n, dtH }: PhysicsContext): Running[] {
   const mode = createMode("refill", n, ["freshWater"], ["heaterWater"]);
   mode.needs[0]!.fill(spec.litres);
   mode.gives[0]!.fill(spec.litres);
@@ -104,7 +107,9 @@ function startRefill(spec: HotWaterSpec, { n }: PhysicsContext): Running[] {
   let isFilling = false;
   const filling = createRunning(n, [mode], (view, demand) => {
     isFilling = false;
-    if (view.driving || view.people === 0 || !SHUT_AT_H.some((hour) => isStepOf(view, hour))) return false;
+    const { clockH } = view;
+    if (!isStepOf(clockH, dtH / 2, SHUT_AT_H) && !isStepOf(clockH, dtH / 2, SHUT_LATE_AT_H)) return false;
+    if (view.driving || view.people === 0) return false;
     const there = view.level("heaterWater");
     const tank = view.level("freshWater");
     for (let i = 0; i < n; i++) {
