@@ -12,7 +12,11 @@ const FULL_L = 95;
 /** New Year in the hills in a draughty van with a battery that lasts, as it is set; one life, nothing random. */
 function winter(settings: TripInput["trip"]["settings"], specs: Specs = {}): TripInput {
   const van = panelVan();
-  const own: Specs = { battery: { chemistry: "lfp", ratedAh: 600 }, ...specs };
+  const own: Specs = {
+    battery: { chemistry: "lfp", ratedAh: 600 },
+    "hot-water": { frostValveC: 4 },
+    ...specs,
+  };
   const systems = van.systems.map((system) => ({ ...system, spec: { ...system.spec, ...own[system.id] } }));
   const { trip, ...input } = newYearMountains();
   const vehicle = { ...van, systems, body: { ...van.body, lossWK: 120 } };
@@ -47,7 +51,7 @@ describe("the frost valve", () => {
     expect(Math.min(...heats(input).slice(8))).toBe(0);
   });
 
-  it("lets out more or less of the tank within a kelvin of the temperature of its valve, not all or nothing", () => {
+  it("lets out more or less of the tank within two kelvins of the temperature of its valve, not all or nothing", () => {
     const tight = (specs: Specs = {}) => {
       const some = winter(off, specs);
       return { ...some, vehicle: { ...some.vehicle, body: { ...some.vehicle.body, lossWK: 45 } } };
@@ -58,12 +62,12 @@ describe("the frost valve", () => {
     // the morning after, with the valve at so many kelvin above the coldest of the night
     const left = (aboveK: number) =>
       waterOf(tight({ "hot-water": { frostValveC: coldestC + aboveK } })).band.p50[found]!;
-    const all = left(-2);
-    expect(left(-1.2)).toBeCloseTo(all, 6);
+    const all = left(-2.5);
+    expect(left(-2.2)).toBeCloseTo(all, 6);
     expect(left(0) / all).toBeGreaterThan(0.35);
     expect(left(0) / all).toBeLessThan(0.65);
-    expect(left(1.2)).toBeLessThan(0.05 * all);
-    for (let k = -1; k < 1; k += 0.1) expect(left(k) - left(k + 0.1)).toBeLessThan(0.1 * all);
+    expect(left(2.2)).toBeLessThan(0.05 * all);
+    for (let k = -2; k < 2; k += 0.2) expect(left(k) - left(k + 0.2)).toBeLessThan(0.1 * all);
   });
 
   it("leaves the tank alone where the pump is off at night and by day the van is warm", () => {

@@ -10,7 +10,7 @@ export const COLD_C = 10;
 const SHUTS_FROM_C = 7;
 const SHUTS_C = 8;
 /** K by which the place of the valve may be warmer or colder than the cabin: common practice, no source */
-const OFF_BY_K = 1;
+const OFF_BY_K = 2;
 /** share of the battery from which it keeps the pump going for as long as that takes: practice */
 const PUMPS_WELL_FROM = 0.3;
 /** hour of the day by which a pump that was left on has emptied the tank, and hours in which people shut the valve and fill up the heater: practice */
