@@ -161,19 +161,19 @@ describe("the laws of the trip forecast, over random vehicles and trips", () => 
     );
   });
 
-  // six hundred lives, since the middle of a few jumps where some of them run out
+  // two thousand lives: of a few the middle may be one that stands alone, between those that ran out and the others
   it("halving the step moves the middle level by at most 1 % of the capacity", () => {
     fc.assert(
       fc.property(input, (some) => {
-        const lives = { ...some, runs: 601 };
+        const lives = { ...some, runs: 2001 };
         const whole = forecastTrip({ ...lives, stepMinutes: 15 }).result;
         const half = forecastTrip({ ...lives, stepMinutes: 7.5 }).result;
         for (const store of whole.stores)
           expect(farthestApart(store, storeOf(half, store.store))).toBeLessThanOrEqual(0.01);
       }),
-      { numRuns: 30, endOnFailure: true },
+      { numRuns: 20, endOnFailure: true },
     );
-  }, 120_000);
+  }, 240_000);
 
   const larger: readonly [string, StoreId, string, string, number][] = [
     ["a larger battery", "battery12", "battery", "ratedAh", 1.3],
