@@ -1,5 +1,5 @@
 import type { VehicleDescription } from "@setfair/engine";
-import { type BodyShape, type PathStep, rect } from "./shape.ts";
+import { type BodyShape, type PathStep, piece, rect } from "./shape.ts";
 
 const VANS: readonly string[] = ["panelVanConversion", "campervan", "elevatingRoofCampervan"];
 
@@ -21,19 +21,6 @@ function endOutline(W: number, H: number, drawn: boolean): readonly PathStep[] {
     ["Z"],
   ];
 }
-
-const piece = (
-  name: string,
-  kind: BodyShape["kind"],
-  points: readonly PathStep[],
-  detail?: BodyShape["detail"],
-): BodyShape => ({
-  part: `body.${name}`,
-  name: `part.body.${name}`,
-  kind,
-  points,
-  ...(detail === undefined ? {} : { detail }),
-});
 
 interface Face {
   readonly head: number;

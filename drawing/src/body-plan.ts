@@ -1,19 +1,6 @@
 import type { VehicleDescription } from "@setfair/engine";
 import { CAB_LENGTH_M, frontOverhangM } from "./frame.ts";
-import { type BodyShape, circle, type PathStep, rect } from "./shape.ts";
-
-const piece = (
-  name: string,
-  kind: BodyShape["kind"],
-  points: readonly PathStep[],
-  detail?: BodyShape["detail"],
-): BodyShape => ({
-  part: `body.${name}`,
-  name: `part.body.${name}`,
-  kind,
-  points,
-  ...(detail === undefined ? {} : { detail }),
-});
+import { type BodyShape, circle, type PathStep, piece, rect } from "./shape.ts";
 
 /** The body from above, front to the left: rounded nose, square tail. */
 function planOutline(L: number, W: number): readonly PathStep[] {

@@ -1,6 +1,6 @@
 import type { VehicleDescription } from "@setfair/engine";
 import { frontOverhangM } from "./frame.ts";
-import { type BodyShape, circle, mirrored, type PathStep, rect } from "./shape.ts";
+import { type BodyShape, circle, mirrored, type PathStep, piece, rect } from "./shape.ts";
 
 const WHEEL_RADIUS_M = 0.34;
 const ARCH_RADIUS_M = 0.43;
@@ -219,45 +219,31 @@ export function sideShapes(vehicle: VehicleDescription, view: "nearside" | "offs
   };
   const { door, window, pillar } = cabDoor(side);
   const end = view === "nearside" ? "Nearside" : "Offside";
-  const wheel = (where: "Front" | "Rear", centre: number): BodyShape => ({
-    part: `body.wheel${where}${end}`,
-    name: `part.body.wheel${where}${end}`,
-    kind: "wheel",
-    points: circle(centre, WHEEL_RADIUS_M, WHEEL_RADIUS_M),
-    detail: [circle(centre, WHEEL_RADIUS_M, 0.19), circle(centre, WHEEL_RADIUS_M, 0.05)],
-  });
-  const piece = (
-    name: string,
-    kind: BodyShape["kind"],
-    points: readonly PathStep[],
-    detail?: BodyShape["detail"],
-  ): BodyShape => ({
-    part: `body.${name}${end}`,
-    name: `part.body.${name}${end}`,
-    kind,
-    points,
-    ...(detail === undefined ? {} : { detail }),
-  });
+  const wheel = (where: "Front" | "Rear", centre: number): BodyShape =>
+    piece(`wheel${where}${end}`, "wheel", circle(centre, WHEEL_RADIUS_M, WHEEL_RADIUS_M), [
+      circle(centre, WHEEL_RADIUS_M, 0.19),
+      circle(centre, WHEEL_RADIUS_M, 0.05),
+    ]);
   const entrance = doorBehindCab(side, pillar);
   const handle = rect(pillar - 0.24, 1.0, 0.15, 0.05, 0.02);
   const shapes: BodyShape[] = [
-    piece("panel", "panel", outline(side), sideLines(side, pillar)),
-    piece("screenEdge", "glass", windscreen(side)),
+    piece(`panel${end}`, "panel", outline(side), sideLines(side, pillar)),
+    piece(`screenEdge${end}`, "glass", windscreen(side)),
     piece(
-      "lamp",
+      `lamp${end}`,
       "lamp",
       side.style === "aClass"
         ? rect(0.03, 0.75, 0.16, 0.24, 0.05)
         : [["M", 0.06, 0.82], ["L", 0.2, 1.03], ["L", 0.42, 1.08], ["L", 0.36, 0.88], ["Z"]],
     ),
-    piece("rearLamp", "lamp", rect(lengthM - 0.13, 0.95, 0.09, 0.42, 0.03)),
-    piece("cabDoor", "panel", door, [handle]),
-    piece("cabWindow", "glass", window),
+    piece(`rearLamp${end}`, "lamp", rect(lengthM - 0.13, 0.95, 0.09, 0.42, 0.03)),
+    piece(`cabDoor${end}`, "panel", door, [handle]),
+    piece(`cabWindow${end}`, "glass", window),
   ];
   if (view === "nearside") {
     shapes.push(
       piece(
-        entrance.sliding ? "slidingDoor" : "entranceDoor",
+        `${entrance.sliding ? "slidingDoor" : "entranceDoor"}${end}`,
         "panel",
         entrance.steps,
         entrance.sliding
@@ -274,7 +260,7 @@ export function sideShapes(vehicle: VehicleDescription, view: "nearside" | "offs
   shapes.push(wheel("Front", side.front), wheel("Rear", side.rear));
   shapes.push(
     piece(
-      "mirror",
+      `mirror${end}`,
       "trim",
       side.style === "aClass" ? rect(0.12, 1.5, 0.18, 0.46, 0.06) : rect(1.02, 1.26, 0.17, 0.32, 0.06),
     ),

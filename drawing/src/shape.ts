@@ -17,6 +17,20 @@ export type PathStep =
   | readonly ["A", number, 0 | 1, number, number]
   | readonly ["Z"];
 
+/** A piece of the body named by its part, `body.<name>`. */
+export const piece = (
+  name: string,
+  kind: BodyShape["kind"],
+  points: readonly PathStep[],
+  detail?: BodyShape["detail"],
+): BodyShape => ({
+  part: `body.${name}`,
+  name: `part.body.${name}`,
+  kind,
+  points,
+  ...(detail === undefined ? {} : { detail }),
+});
+
 export function rect(
   left: number,
   top: number,

@@ -1,11 +1,9 @@
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
 import { axeViolations } from "./browser.ts";
-import { civilIn } from "./desk-acts.ts";
-import { ask, openDesk } from "./desk-screen.ts";
-import { type RunningServer, root } from "./server.ts";
+import { openDesk } from "./desk-screen.ts";
+import { makeHireWithTrip } from "./hire-with-trip.ts";
+import type { RunningServer } from "./server.ts";
 
 // The forecast explains itself: what a post can do, what moves the answer, where the weather comes from.
 
@@ -19,44 +17,14 @@ beforeAll(async () => {
   return opened.close;
 });
 
-interface Answer {
-  readonly hire: { readonly id: string };
-}
-
 /** Three cold nights: one off the post, then two on one of 6 A. */
-async function makeHire(): Promise<string> {
-  const day = (days: number) => civilIn(24 * days).slice(0, 10);
-  const from = `${day(80)}T14:00`;
-  const to = `${day(83)}T10:00`;
-  const { hire } = await ask<Answer>(desk, "POST", "/hires", {
+const makeHire = () =>
+  makeHireWithTrip(desk, {
     customer: { name: "Wilma Postlethwaite", email: "wilma@example.org", telephone: "01632 960321" },
-    party: {
-      travellers: ["a", "b"].map((id) => ({ id, kind: "adult" })),
-      dogs: 0,
-      experience: "first",
-    },
-    from,
-    to,
-    vehicleId: "pv2",
+    adults: 2,
+    inDays: 80,
+    postAmperes: 6,
   });
-  const { trip } = JSON.parse(readFileSync(join(root, "examples/trip.input.json"), "utf8"));
-  const [wild, , village] = trip.stops;
-  await ask(desk, "PUT", `/hires/${hire.id}/trip`, {
-    ...trip,
-    depart: from,
-    return: to,
-    stops: [
-      { ...wild, arrive: `${day(80)}T18:00`, leave: `${day(81)}T10:00` },
-      {
-        ...village,
-        arrive: `${day(81)}T15:00`,
-        leave: `${day(83)}T07:00`,
-        pitch: { ...village.pitch, postAmperes: 6 },
-      },
-    ],
-  });
-  return hire.id;
-}
 
 test("the trip says what its post can do, what moves the answer, and takes a forecast by hand", async () => {
   const id = await makeHire();

@@ -1,11 +1,10 @@
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
 import { axeViolations, watchErrors } from "./browser.ts";
-import { civilIn, typeNumber } from "./desk-acts.ts";
+import { typeNumber } from "./desk-acts.ts";
 import { ask, openDesk } from "./desk-screen.ts";
-import { type RunningServer, root } from "./server.ts";
+import { makeHireWithTrip } from "./hire-with-trip.ts";
+import type { RunningServer } from "./server.ts";
 
 // One thing open at two desks: the second save shows both, and nothing that anybody typed is lost.
 
@@ -23,34 +22,12 @@ beforeAll(async () => {
   return opened.close;
 });
 
-interface Hire {
-  readonly hire: { readonly id: string };
-  readonly trip: { readonly stops: readonly { readonly drive: { distanceKm: number; minutes: number } }[] };
-}
-
-async function makeHire(): Promise<string> {
-  const day = (days: number) => civilIn(24 * days).slice(0, 10);
-  const [from, to] = [`${day(90)}T14:00`, `${day(93)}T10:00`];
-  const { hire } = await ask<Hire>(desk, "POST", "/hires", {
+const makeHire = () =>
+  makeHireWithTrip(desk, {
     customer: { name: "Tobias Twicewell", email: "tobias@example.org", telephone: "01632 960377" },
-    party: { travellers: [{ id: "a", kind: "adult" }], dogs: 0, experience: "first" },
-    from,
-    to,
-    vehicleId: "pv2",
+    adults: 1,
+    inDays: 90,
   });
-  const { trip } = JSON.parse(readFileSync(join(root, "examples/trip.input.json"), "utf8"));
-  const [wild, , village] = trip.stops;
-  await ask(desk, "PUT", `/hires/${hire.id}/trip`, {
-    ...trip,
-    depart: from,
-    return: to,
-    stops: [
-      { ...wild, arrive: `${day(90)}T18:00`, leave: `${day(91)}T10:00` },
-      { ...village, arrive: `${day(91)}T15:00`, leave: `${day(93)}T07:00` },
-    ],
-  });
-  return hire.id;
-}
 
 const stopsOf = (page: Page) => page.locator("section[aria-labelledby=stops-title]");
 const both = (page: Page) =>

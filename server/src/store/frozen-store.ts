@@ -17,6 +17,16 @@ const read = (row: FrozenTable): FrozenRow => ({
 
 /** Results as they were shown when someone signed, accepted or paid; never changed. */
 export function frozenStore(door: Door): Store["frozen"] {
+  const ofHires: Store["frozen"]["ofHires"] = async (hireIds) => {
+    if (hireIds.length === 0) return [];
+    const rows = await door
+      .from("frozen")
+      .selectAll()
+      .where("hire_id", "in", [...hireIds])
+      .orderBy("id")
+      .execute();
+    return rows.map(read);
+  };
   return {
     async add({ hireId, room, document, by }) {
       const row = {
@@ -35,24 +45,7 @@ export function frozenStore(door: Door): Store["frozen"] {
       const row = await door.from("frozen").selectAll().where("id", "=", id).executeTakeFirst();
       return row === undefined ? null : read(row);
     },
-    async ofHires(hireIds) {
-      if (hireIds.length === 0) return [];
-      const rows = await door
-        .from("frozen")
-        .selectAll()
-        .where("hire_id", "in", [...hireIds])
-        .orderBy("id")
-        .execute();
-      return rows.map(read);
-    },
-    async ofHire(hireId) {
-      const rows = await door
-        .from("frozen")
-        .selectAll()
-        .where("hire_id", "=", hireId)
-        .orderBy("id")
-        .execute();
-      return rows.map(read);
-    },
+    ofHires,
+    ofHire: (hireId) => ofHires([hireId]),
   };
 }

@@ -16,6 +16,16 @@ const read = (row: OverrideTable): OverrideRow => ({
 
 /** Who let a finding pass, and why; kept for ever. */
 export function overridesStore(door: Door): Store["overrides"] {
+  const ofHires: Store["overrides"]["ofHires"] = async (hireIds) => {
+    if (hireIds.length === 0) return [];
+    const rows = await door
+      .from("finding_override")
+      .selectAll()
+      .where("hire_id", "in", [...hireIds])
+      .orderBy("id")
+      .execute();
+    return rows.map(read);
+  };
   return {
     async add({ hireId, findingCode, about, basis, reason, by }) {
       const row = {
@@ -31,24 +41,7 @@ export function overridesStore(door: Door): Store["overrides"] {
       await door.insert("finding_override", row).execute();
       return { id: row.id, hireId, findingCode, about, basis, reason, by, at: row.at };
     },
-    async ofHires(hireIds) {
-      if (hireIds.length === 0) return [];
-      const rows = await door
-        .from("finding_override")
-        .selectAll()
-        .where("hire_id", "in", [...hireIds])
-        .orderBy("id")
-        .execute();
-      return rows.map(read);
-    },
-    async ofHire(hireId) {
-      const rows = await door
-        .from("finding_override")
-        .selectAll()
-        .where("hire_id", "=", hireId)
-        .orderBy("id")
-        .execute();
-      return rows.map(read);
-    },
+    ofHires,
+    ofHire: (hireId) => ofHires([hireId]),
   };
 }

@@ -20,6 +20,17 @@ const read = (row: PaymentTable): PaymentRow => ({
 
 /** What was paid, held, released and paid back; never changed. */
 export function paymentsStore(door: Door): Store["payments"] {
+  const ofHires: Store["payments"]["ofHires"] = async (hireIds) => {
+    if (hireIds.length === 0) return [];
+    const rows = await door
+      .from("payment")
+      .selectAll()
+      .where("hire_id", "in", [...hireIds])
+      .orderBy("at")
+      .orderBy("id")
+      .execute();
+    return rows.map(read);
+  };
   return {
     async add({ id = uuidv7(), hireId, kind, currency, pence, document, by, of = null }) {
       if (!Number.isSafeInteger(pence) || pence < 0) {
@@ -61,26 +72,7 @@ export function paymentsStore(door: Door): Store["payments"] {
         .execute();
       return rows.map(read);
     },
-    async ofHires(hireIds) {
-      if (hireIds.length === 0) return [];
-      const rows = await door
-        .from("payment")
-        .selectAll()
-        .where("hire_id", "in", [...hireIds])
-        .orderBy("at")
-        .orderBy("id")
-        .execute();
-      return rows.map(read);
-    },
-    async ofHire(hireId) {
-      const rows = await door
-        .from("payment")
-        .selectAll()
-        .where("hire_id", "=", hireId)
-        .orderBy("at")
-        .orderBy("id")
-        .execute();
-      return rows.map(read);
-    },
+    ofHires,
+    ofHire: (hireId) => ofHires([hireId]),
   };
 }

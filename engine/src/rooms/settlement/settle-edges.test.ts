@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { workingOfRepair } from "./repair-cost.ts";
 import { settleHire } from "./settle-hire.ts";
-import { amounts, input, kit, mark, photo, settle } from "./test-settlement.ts";
+import { amounts, input, kit, lateClaim, mark, photo, settle } from "./test-settlement.ts";
 import { windowsOf } from "./windows.ts";
 
 describe("what is not charged", () => {
@@ -43,18 +43,7 @@ describe("what is charged all the same", () => {
   });
 
   it("a late claim, with the cost of parts and work and the share of their value that is left", () => {
-    const claim = {
-      id: "claim.1",
-      about: "Bent step",
-      cost: { partsPence: 40_000, labourPence: 10_000 },
-      ageYears: 4,
-      lifeYears: 8,
-      incident: "kerb",
-      photographs: [photo],
-      departure: [photo],
-      secondSigned: true,
-    };
-    const [line] = settle([], { claims: [claim] }).lines;
+    const [line] = settle([], { claims: [lateClaim] }).lines;
     expect(line?.working.map(({ value, unit }) => [value, unit])).toEqual([
       [40_000, "pence"],
       [10_000, "pence"],

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { testTerms } from "../quote/test-terms.ts";
 import { settleHire } from "./settle-hire.ts";
-import { input, mark, photo, settle } from "./test-settlement.ts";
+import { input, lateClaim, mark, photo, settle } from "./test-settlement.ts";
 import type { SettlementInput } from "./types.ts";
 
 describe("costs that nobody knows yet, and what comes to light later", () => {
@@ -56,25 +56,14 @@ describe("costs that nobody knows yet, and what comes to light later", () => {
   });
 
   it("charges a late claim only with evidence of both sides and a second signature, within its incident's excess", () => {
-    const claim = {
-      id: "claim.1",
-      about: "Bent step",
-      cost: { partsPence: 40_000, labourPence: 10_000 },
-      ageYears: 4,
-      lifeYears: 8,
-      incident: "kerb",
-      photographs: [photo],
-      departure: [photo],
-      secondSigned: true,
-    };
-    const due = (change: Partial<typeof claim>) => settle([], { claims: [{ ...claim, ...change }] });
+    const due = (change: Partial<typeof lateClaim>) => settle([], { claims: [{ ...lateClaim, ...change }] });
     expect(due({}).lines).toMatchObject([{ code: "claim", amount: { pence: 30_000 }, incident: "kerb" }]);
     for (const [change, because] of [
       [{ secondSigned: false }, "needsSecondSignature"],
       [{ photographs: [] }, "noEvidence"],
       [{ departure: [] }, "noDeparturePhotograph"],
     ] as const)
-      expect(due({ ...change } as Partial<typeof claim>).lines).toMatchObject([
+      expect(due({ ...change } as Partial<typeof lateClaim>).lines).toMatchObject([
         { because, amount: { pence: 0 } },
       ]);
     const dear = due({ cost: { partsPence: 900_000, labourPence: 0 } });

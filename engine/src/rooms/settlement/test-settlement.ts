@@ -54,6 +54,18 @@ export const kit = (short: number): InputDifference => ({
   counted: 1 - short,
   short,
 });
+/** What comes to light late, with all that it needs to be charged. */
+export const lateClaim = {
+  id: "claim.1",
+  about: "Bent step",
+  cost: { partsPence: 40_000, labourPence: 10_000 },
+  ageYears: 4,
+  lifeYears: 8,
+  incident: "kerb",
+  photographs: [photo],
+  departure: [photo],
+  secondSigned: true,
+};
 export const input = (
   differences: readonly InputDifference[],
   change: Partial<SettlementInput> = {},
