@@ -8,6 +8,7 @@ import { startPostgres } from "./postgres.mjs";
 
 ensureInstalled();
 const ci = process.env.CI === "true";
+const { workspaces } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
 const asked = process.argv.slice(2);
 const scratch = join(root, ".tmp");
 rmSync(scratch, { recursive: true, force: true });
@@ -68,18 +69,7 @@ async function browserTests() {
 }
 
 const types = () => {
-  const projects = [
-    "engine",
-    "records",
-    "drawing",
-    "words",
-    "server",
-    "web",
-    "cli",
-    "demo",
-    "bench",
-    "e2e",
-  ].map((name) => `${name}/tsconfig.json`);
+  const projects = workspaces.map((name) => `${name}/tsconfig.json`);
   return (
     [...projects, "tsconfig.tests.json"]
       .map((project) => run(binary("tsc"), ["-p", project]))
@@ -90,21 +80,7 @@ const types = () => {
 const steps = {
   lint: () => run(binary("biome"), ["check", "--error-on-warnings"]),
   types,
-  layers: () =>
-    run(binary("depcruise"), [
-      "--config",
-      ".dependency-cruiser.cjs",
-      "engine",
-      "records",
-      "drawing",
-      "words",
-      "server",
-      "web",
-      "cli",
-      "demo",
-      "bench",
-      "e2e",
-    ]),
+  layers: () => run(binary("depcruise"), ["--config", ".dependency-cruiser.cjs", ...workspaces]),
   unused: () => run(binary("knip"), []) || run(process.execPath, ["scripts/check-unused.mjs"]),
   layout: () =>
     run(process.execPath, ["scripts/check-layout.mjs"]) || run(process.execPath, ["scripts/check-docs.mjs"]),

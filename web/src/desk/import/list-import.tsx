@@ -1,12 +1,12 @@
 import { useMutation } from "@tanstack/react-query";
 import { useState } from "react";
-import { FileTrigger } from "react-aria-components";
 import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
 import { Button, Loading, Problem, SelectField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
 import { queries } from "../query-client.ts";
+import { EncodingQuestion, FileChoice } from "./file-choice.tsx";
 import { ImportAnswer } from "./import-answer.tsx";
 import { MOST_BYTES, readBase64 } from "./read-file.ts";
 
@@ -58,16 +58,7 @@ interface QuestionProps {
 /** What only a person can say: the letters, or the order of day and month. */
 function Question({ question, onSaid }: QuestionProps) {
   if (question.what === "encoding")
-    return (
-      <div className="stack-tight">
-        <p>{t("import.askEncoding")}</p>
-        <p className="import-sample">{question.sample}</p>
-        <div className="row">
-          <Button onPress={() => onSaid({ encoding: "windows-1252" })}>{t("import.encodingYes")}</Button>
-        </div>
-        <p className="quiet">{t("import.encodingNo")}</p>
-      </div>
-    );
+    return <EncodingQuestion sample={question.sample} onYes={() => onSaid({ encoding: "windows-1252" })} />;
   const title = t("import.askOrder", { sample: question.sample });
   return (
     <div className="stack-tight">
@@ -93,9 +84,7 @@ export function ListImport() {
     setHand(next);
     run.mutate({ hand: next, confirm: null });
   };
-  const choose = async (files: FileList | null) => {
-    const file = files?.[0];
-    if (file === undefined) return;
+  const choose = async (file: File) => {
     setTooLarge(file.size > MOST_BYTES);
     if (file.size <= MOST_BYTES) look({ name: file.name, file: await readBase64(file) });
   };
@@ -119,15 +108,7 @@ export function ListImport() {
         <p className="quiet">{t(kind === "hires" ? "import.hiresNote" : "import.vehiclesNote")}</p>
       )}
       <p className="quiet">{t("import.limits")}</p>
-      <div className="row">
-        <FileTrigger
-          acceptedFileTypes={[".csv", "text/csv", ".txt"]}
-          onSelect={(files) => void choose(files)}
-        >
-          <Button>{t("import.choose")}</Button>
-        </FileTrigger>
-        {hand !== null && <span className="quiet">{t("import.file", { name: hand.name })}</span>}
-      </div>
+      <FileChoice name={hand?.name ?? null} onFile={(file) => void choose(file)} />
       {tooLarge && <Problem title={t("import.tooLarge")} />}
       {run.isPending && <Loading what={t("import.looking")} />}
       <FailureNote failure={run.error} />

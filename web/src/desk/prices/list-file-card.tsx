@@ -1,11 +1,11 @@
 import { useMutation } from "@tanstack/react-query";
 import { useState } from "react";
-import { FileTrigger } from "react-aria-components";
 import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
 import { Button, ChoiceField, Loading } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
+import { EncodingQuestion, FileChoice } from "../import/file-choice.tsx";
 import { Rejected } from "../import/import-answer.tsx";
 import { readBase64 } from "../import/read-file.ts";
 import type { PieceProps } from "./piece-props.ts";
@@ -46,10 +46,7 @@ export function ListFileCard({ value, change, mayWrite }: PieceProps) {
     setTaken(null);
     reading.mutate(next);
   };
-  const choose = async (files: FileList | null) => {
-    const file = files?.[0];
-    if (file !== undefined) look({ list, name: file.name, file: await readBase64(file) });
-  };
+  const choose = async (file: File) => look({ list, name: file.name, file: await readBase64(file) });
   const takeOver = ({ kit, repairs }: Answer) => {
     const lines = {
       kit: Object.entries(kit).map(([id, each]) => kitLine(id, each)),
@@ -79,15 +76,7 @@ export function ListFileCard({ value, change, mayWrite }: PieceProps) {
           />
           <p>{t("import.columnsOf", COLUMNS[list])}</p>
           <p className="quiet">{t("firmPrices.file.cells")}</p>
-          <div className="row">
-            <FileTrigger
-              acceptedFileTypes={[".csv", "text/csv", ".txt"]}
-              onSelect={(files) => void choose(files)}
-            >
-              <Button>{t("import.choose")}</Button>
-            </FileTrigger>
-            {hand !== null && <span className="quiet">{t("import.file", { name: hand.name })}</span>}
-          </div>
+          <FileChoice name={hand?.name ?? null} onFile={(file) => void choose(file)} />
           {reading.isPending && <Loading what={t("import.looking")} />}
           <FailureNote failure={reading.error} />
           {hand !== null && reading.data !== undefined && (
@@ -114,17 +103,7 @@ interface ReadProps {
 
 function Read({ answer, taken, onEncoding, onTake }: ReadProps) {
   const { question, ignored, kit, repairs, rejected } = answer;
-  if (question !== null)
-    return (
-      <div className="stack-tight">
-        <p>{t("import.askEncoding")}</p>
-        <p className="import-sample">{question}</p>
-        <div className="row">
-          <Button onPress={onEncoding}>{t("import.encodingYes")}</Button>
-        </div>
-        <p className="quiet">{t("import.encodingNo")}</p>
-      </div>
-    );
+  if (question !== null) return <EncodingQuestion sample={question} onYes={onEncoding} />;
   const n = Object.keys(kit).length + repairs.length;
   return (
     <div className="stack" role="status">

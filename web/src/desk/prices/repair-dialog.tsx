@@ -1,10 +1,9 @@
 import { MARK_KINDS } from "@setfair/engine";
-import { type FormEvent, useState } from "react";
+import { useState } from "react";
 import type { Schemas } from "../../api/client.ts";
-import { ChoiceField, Dialog, NumberField, SelectField } from "../../parts/index.ts";
+import { ChoiceField, NumberField, SelectField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
-import { MONEY_FORMAT } from "../terms/terms-draft.ts";
-import { DialogEnd } from "./kit-dialog.tsx";
+import { LineDialog, SumField, useTried } from "./line-dialog.tsx";
 import { type RepairLine, type RepairPrice, repairId, repairLine } from "./price-draft.ts";
 import { percentOf, shareOf } from "./price-words.ts";
 import { repairOptions } from "./things.ts";
@@ -58,82 +57,72 @@ function priceOf({ of, kind, upToMm, price, part, years, least }: Fields): Repai
 /** The price of one repair: what, how damaged, up to which size. */
 export function RepairDialog({ now, repairs, line, of, onClose, onDone }: RepairDialogProps) {
   const [fields, setFields] = useState(() => fieldsOf(line, of));
-  const [isTried, setTried] = useState(false);
+  const { isTried, setTried, needed } = useTried();
   const set = (part: Partial<Fields>) => setFields({ ...fields, ...part });
-  const needed = (value: unknown) =>
-    isTried && (value === null || value === "") ? t("firmPrices.needed") : undefined;
   const price = priceOf(fields);
   const isTwice =
     price !== null && repairs.some(({ id }) => id === repairId(price) && id !== (line?.id ?? null));
-  const send = (event: FormEvent) => {
-    event.preventDefault();
+  const send = () => {
     setTried(true);
     if (price !== null && !isTwice) onDone(line?.id ?? null, repairLine(price));
   };
   return (
-    <Dialog
+    <LineDialog
       title={t(line === null ? "firmPrices.repairs.add" : "firmPrices.repairs.change")}
-      isOpen
       onClose={onClose}
+      onSend={send}
+      onTakeOut={line === null ? null : () => onDone(line.id, null)}
     >
-      <form className="stack" onSubmit={send} noValidate>
+      <SelectField
+        label={t("firmPrices.thing")}
+        value={fields.of === "" ? null : fields.of}
+        options={repairOptions(now, fields.of)}
+        onChange={(next) => set({ of: next })}
+        error={needed(fields.of)}
+      />
+      <div className="sheet-fields">
         <SelectField
-          label={t("firmPrices.thing")}
-          value={fields.of === "" ? null : fields.of}
-          options={repairOptions(now, fields.of)}
-          onChange={(next) => set({ of: next })}
-          error={needed(fields.of)}
+          label={t("firmPrices.repairs.kind")}
+          value={fields.kind}
+          options={MARK_KINDS.map((kind) => ({
+            value: kind,
+            label: t("firmPrices.kind", { kind }),
+          }))}
+          onChange={(kind) => set({ kind })}
+          error={needed(fields.kind)}
         />
-        <div className="sheet-fields">
-          <SelectField
-            label={t("firmPrices.repairs.kind")}
-            value={fields.kind}
-            options={MARK_KINDS.map((kind) => ({
-              value: kind,
-              label: t("firmPrices.kind", { kind }),
-            }))}
-            onChange={(kind) => set({ kind })}
-            error={needed(fields.kind)}
-          />
-          <NumberField
-            label={t("firmPrices.repairs.upTo")}
-            unit="mm"
-            note={t("firmPrices.repairs.upToNote")}
-            value={fields.upToMm}
-            min={1}
-            max={5000}
-            onChange={(upToMm) => set({ upToMm })}
-            error={isTried && isTwice ? t("firmPrices.repairs.twice") : undefined}
-          />
-        </div>
         <NumberField
-          label={t("firmPrices.repairs.price")}
-          unit="£"
-          note={t("firmPrices.withVat")}
-          value={fields.price}
-          min={0}
-          max={1_000_000}
-          format={MONEY_FORMAT}
-          onChange={(next) => set({ price: next })}
-          error={needed(fields.price)}
+          label={t("firmPrices.repairs.upTo")}
+          unit="mm"
+          note={t("firmPrices.repairs.upToNote")}
+          value={fields.upToMm}
+          min={1}
+          max={5000}
+          onChange={(upToMm) => set({ upToMm })}
+          error={isTried && isTwice ? t("firmPrices.repairs.twice") : undefined}
         />
-        <ChoiceField
-          label={t("firmPrices.repairs.work")}
-          value={fields.part}
-          options={WORKS.map((work) => ({ value: work, label: t("firmPrices.work", { work }) }))}
-          onChange={(part) => set({ part })}
+      </div>
+      <SumField
+        label={t("firmPrices.repairs.price")}
+        value={fields.price}
+        onChange={(next) => set({ price: next })}
+        error={needed(fields.price)}
+      />
+      <ChoiceField
+        label={t("firmPrices.repairs.work")}
+        value={fields.part}
+        options={WORKS.map((work) => ({ value: work, label: t("firmPrices.work", { work }) }))}
+        onChange={(part) => set({ part })}
+      />
+      {fields.part === "replace" && (
+        <WearFields
+          years={fields.years}
+          least={fields.least}
+          onYears={(years) => set({ years })}
+          onLeast={(least) => set({ least })}
+          errors={{ years: needed(fields.years), least: needed(fields.least) }}
         />
-        {fields.part === "replace" && (
-          <WearFields
-            years={fields.years}
-            least={fields.least}
-            onYears={(years) => set({ years })}
-            onLeast={(least) => set({ least })}
-            errors={{ years: needed(fields.years), least: needed(fields.least) }}
-          />
-        )}
-        <DialogEnd onTakeOut={line === null ? null : () => onDone(line.id, null)} />
-      </form>
-    </Dialog>
+      )}
+    </LineDialog>
   );
 }
