@@ -41,6 +41,24 @@ module.exports = {
       to: { path: "^engine/src/rooms/" },
     },
     {
+      name: "what-is-known-of-the-world-knows-no-vehicle",
+      severity: "error",
+      from: { path: "^engine/src/(sources|formulas|climate|rules)/", pathNot: TESTS },
+      to: { path: "^engine/src/(stores|systems|vehicle)/" },
+    },
+    {
+      name: "stores-know-of-systems-the-contract-only",
+      severity: "error",
+      from: { path: "^engine/src/stores/", pathNot: TESTS },
+      to: { path: "^engine/src/(vehicle/|systems/(?!contract))" },
+    },
+    {
+      name: "systems-know-no-vehicle",
+      severity: "error",
+      from: { path: "^engine/src/systems/", pathNot: TESTS },
+      to: { path: "^engine/src/vehicle/" },
+    },
+    {
       name: "base-knows-nothing-else",
       severity: "error",
       from: { path: "^engine/src/base/", pathNot: TESTS },
