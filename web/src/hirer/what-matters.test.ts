@@ -45,12 +45,22 @@ describe("what matters most", () => {
       lpgExchange: false,
     };
     const trip = (...points: readonly boolean[]) => ({
-      stops: points.map((cassettePoint) => ({ pitch: { ...pitch, cassettePoint } })) as never,
+      stops: points.map((cassettePoint) => ({ acts: [], pitch: { ...pitch, cassettePoint } })) as never,
     });
     const at = (some: ReturnType<typeof trip>) => whatMatters(forecast(stores), "2026-07-03T18:00", some);
     expect(at(trip(true, true))).toMatchObject({ stop: "Ullapool" });
     expect(at(trip(true, false))).toMatchObject({ stop: "Aviemore" });
     expect(at(trip(false, false))).toMatchObject({ stop: null });
+  });
+
+  it("does not name as the remedy what the plan does there already, since the trouble comes all the same", () => {
+    const stores = [store("battery12", 0.95, "2026-07-06T05:00")];
+    const stop = (...acts: readonly string[]) => ({ acts, pitch: { postAmperes: 10 } });
+    const at = (...stops: readonly unknown[]) =>
+      whatMatters(forecast(stores), "2026-07-03T18:00", { stops: stops as never });
+    expect(at(stop("plugIn"), stop())).toMatchObject({ stop: "Ullapool" });
+    expect(at(stop(), stop("plugIn"))).toMatchObject({ stop: "Aviemore" });
+    expect(at(stop("plugIn"), stop("plugIn"))).toMatchObject({ stop: null });
   });
 
   it("says of a trouble that most likely was before now that nobody has looked", () => {

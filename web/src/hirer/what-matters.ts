@@ -2,7 +2,8 @@ import type { StoreForecast, TripForecast } from "@setfair/engine/trip";
 import type { Guide } from "../offline/database.ts";
 
 type Trip = NonNullable<Guide["trip"]>;
-type Pitch = Trip["stops"][number]["pitch"];
+type Stop = Trip["stops"][number];
+type Pitch = Stop["pitch"];
 
 /** Whether something can be done for a store on a pitch; what is had on the way can be done anywhere. */
 function servesThere(store: StoreForecast["store"], pitch: Pitch): boolean {
@@ -21,6 +22,25 @@ function servesThere(store: StoreForecast["store"], pitch: Pitch): boolean {
     default:
       return true;
   }
+}
+
+/** What is done for a store on a pitch; no act of a plan for what is had on the way. */
+const ACT_FOR: Partial<Record<StoreForecast["store"], Stop["acts"][number]>> = {
+  battery12: "plugIn",
+  tractionBattery: "plugIn",
+  lpg: "exchangeLpg",
+  freshWater: "fillWater",
+  wasteWater: "emptyWaste",
+  cassette: "emptyCassette",
+};
+
+/**
+ * Whether a stop can still turn the trouble away. What the plan does there already is lived in the forecast: the trouble
+ * comes all the same, so to name it as the remedy would be untrue.
+ */
+function helpsThere(store: StoreForecast["store"], { pitch, acts }: Stop): boolean {
+  const act = ACT_FOR[store];
+  return servesThere(store, pitch) && (act === undefined || !acts.includes(act));
 }
 
 /** What the hirer should know first. */
@@ -82,12 +102,12 @@ export function whatMatters(
   if (worst === undefined) return { kind: "lasts", chanceIn100: inHundred(forecast.lastsChance) };
   const by = timeOf(worst);
   // the last place before the trouble where something can still be done
-  const serves = (k: number) => {
-    const pitch = trip?.stops[k]?.pitch;
-    return pitch === undefined || servesThere(worst.store, pitch);
+  const helps = (k: number) => {
+    const stop = trip?.stops[k];
+    return stop === undefined || helpsThere(worst.store, stop);
   };
   const stop = forecast.stops
-    .filter(({ arrive, leave }, k) => arrive <= by && leave >= now && serves(k))
+    .filter(({ arrive, leave }, k) => arrive <= by && leave >= now && helps(k))
     .at(-1);
   return {
     kind: "trouble",
