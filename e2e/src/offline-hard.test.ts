@@ -1,7 +1,7 @@
 import { createHash } from "node:crypto";
 import { DEMO_SIGN_INS } from "@setfair/demo";
 import { type DepotRecord, isErased, type RecordsExport, verifyRecords } from "@setfair/records";
-import type { BrowserContext, Page } from "playwright-core";
+import { type BrowserContext, type Page, request } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { openBrowser } from "./browser.ts";
 import { readDevice } from "./device-store.ts";
@@ -145,10 +145,20 @@ test("a walk-round with the line cut and mended at each step, signed, is there e
   await expectOnce(device);
 });
 
+/** The records of the hire as the desk is given them; the yard is not. */
+async function exported(options: { readonly ignoreHTTPSErrors: boolean }): Promise<RecordsExport> {
+  const { login, password } = DEMO_SIGN_INS.find(({ role }) => role === "desk") ?? DEMO_SIGN_INS[0];
+  const desk = await request.newContext(options);
+  await desk.post(`${server.url}/api/session`, { data: { login, password } });
+  const answer = await desk.get(`${server.url}/api/hires/${hireId}/records`);
+  const all = (await answer.json()) as RecordsExport;
+  await desk.dispose();
+  return all;
+}
+
 async function expectOnce(device: Awaited<ReturnType<typeof readDevice>>): Promise<void> {
   const options = { ignoreHTTPSErrors: true };
-  const answer = await yard.request.get(`${server.url}/api/hires/${hireId}/records`, options);
-  const all = (await answer.json()) as RecordsExport;
+  const all = await exported(options);
   expect(verifyRecords(all).ok).toBe(true);
   const own = all.records.filter((record): record is DepotRecord => !isErased(record));
   const walk = own.filter(({ chain }) => chain === `${hireId}.out`);

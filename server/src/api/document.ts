@@ -8,6 +8,7 @@ import {
 } from "fastify-type-provider-zod";
 import { ENGINE_VERSION } from "../desk/version.ts";
 import { type OperationId, operations } from "./operations.ts";
+import { withRights } from "./rights-document.ts";
 import { routeSchema } from "./route-schema.ts";
 
 /** The OpenAPI document of the API, made from the list of operations alone: no store, no handlers. */
@@ -38,7 +39,7 @@ export async function openApiDocument(): Promise<object> {
     { prefix: "/api" },
   );
   await app.ready();
-  const document = app.swagger();
+  const document = withRights(app.swagger());
   await app.close();
   return document;
 }

@@ -7,6 +7,7 @@ import type { Operation } from "./operation.ts";
 import { type OperationId, operations } from "./operations.ts";
 import { Refusal } from "./refusal.ts";
 import { routeSchema } from "./route-schema.ts";
+import { showByRight } from "./show-by-right.ts";
 
 declare module "fastify" {
   interface FastifyRequest {
@@ -33,6 +34,7 @@ export function registerOperations(api: FastifyInstance, context: AppContext, ha
     const operation: Operation = operations[id];
     // the union of all handlers cannot be called; each was checked against its own operation in Handlers
     const handle = handlers[id] as PlainHandler;
+    const show = showByRight(operation);
     api.route({
       method: operation.method,
       url: operation.url,
@@ -49,7 +51,7 @@ export function registerOperations(api: FastifyInstance, context: AppContext, ha
       handler: async (request, reply) => {
         const { params, query, body, signed } = request;
         const answer = await handle({ context, signed, params, query, body, request, reply });
-        return reply.sent ? reply : answer;
+        return reply.sent ? reply : show(answer, signed?.account.role ?? null);
       },
     });
   }

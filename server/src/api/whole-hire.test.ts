@@ -326,7 +326,7 @@ describe.each(testedStores())("a hire lived through on $kind", ({ kind }) => {
   });
 
   it("exports records that verify, without what other hires said", async () => {
-    const all = await must("yard", "GET", `/hires/${id}/records`);
+    const all = await must("desk", "GET", `/hires/${id}/records`);
     const head = (await page()).records.head;
     expect(verifyRecords(all)).toMatchObject({ ok: true, head });
   });

@@ -13,6 +13,8 @@ export const ACTS = {
   "hire.handOver": ["manager", "desk"],
   "hire.settle": ["manager", "desk"],
   "customer.see": ["manager", "desk"],
+  /** the telephone of a hirer whose keys go or went today */
+  "customer.call": ["manager", "desk", "yard"],
   "customer.write": ["manager", "desk"],
   "customer.erase": ["manager"],
   "licence.read": ["manager", "desk"],
@@ -31,6 +33,7 @@ export const ACTS = {
   "record.write": ["manager", "desk", "yard"],
   "photograph.write": ["manager", "desk", "yard"],
   "photograph.see": ["manager", "desk", "yard"],
+  "record.export": ["manager", "desk"],
   "link.create": ["manager", "desk"],
   "own.guide.see": ["hirer"],
   "own.hire.see": ["hirer"],
@@ -45,6 +48,3 @@ export function may(role: Role, act: Act): boolean {
   const allowed: readonly Role[] = ACTS[act];
   return allowed.includes(role);
 }
-
-/** Whether an account may read what is told of a dispute, on paper or as a pack: whoever may settle. */
-export const mayReadDispute = (role: Role): boolean => may(role, "hire.settle");

@@ -19,6 +19,7 @@ import { forecastOf } from "./forecast.ts";
 import { loadAnswer } from "./gates.ts";
 import { glassAnswer, glassOf, isBeforeKeys, keepGlass, plainFinding } from "./glass.ts";
 import { driversOf, type HireData, partOf, readHireData } from "./hire-data.ts";
+import { dateOf } from "./local-time.ts";
 import { moneyOfHire } from "./money-of-hire.ts";
 import { accountNames } from "./names.ts";
 import { missingSignatures } from "./paper-gates.ts";
@@ -44,9 +45,11 @@ export async function hirePage(store: Store, id: string, now: Date): Promise<Hir
     versions: versionsOf(data),
     wishes: partOf(data, "contact")?.wishes ?? null,
     ...enquiryAnswer(data),
+    ofTheDay: isOfTheDay(data),
     customer: customerAnswer(data),
     party,
     vehicle: vehicleAnswer(data),
+    driverNames: driversOf(data).map(({ id: driverId, name }) => ({ id: driverId, name })),
     drivers: [...driversOf(data)],
     trip: partOf(data, "trip"),
     load: loadState(data),
@@ -111,6 +114,10 @@ function enquiryAnswer(data: HireData): Pick<HirePage, "asked" | "waiting" | "en
     ending: ending === null ? null : { ...ending },
   };
 }
+
+/** The keys go today, or should have gone or went, and nothing is settled yet. */
+const isOfTheDay = ({ row: { stage }, from, today }: HireData): boolean =>
+  stage === "booked" ? dateOf(from) <= today : ["handedOver", "onHire", "returned"].includes(stage);
 
 function customerAnswer(data: HireData): HirePage["customer"] {
   const document = asDocument<Partial<CustomerDocument>>(data.customer?.document ?? {});

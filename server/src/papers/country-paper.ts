@@ -17,7 +17,7 @@ export function countryPaper(call: PaperCall): Content[] {
   }
   const { cards } = answer.result;
   return [
-    facts(hireFacts(call)),
+    facts(hireFacts({ ...call, withoutAddress: true })),
     ...cards.filter(({ known }) => known).flatMap((card) => country(card, words)),
     heading(words.t("papers.sources")),
     { ul: sourcesOfCards(cards, data.ruleBook).map((text) => ({ text, style: "quiet" })) },

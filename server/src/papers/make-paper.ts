@@ -13,10 +13,11 @@ export async function makePaper(
   paper: PaperName,
   words: Words,
   pictures?: Pictures,
+  withoutAddress = false,
 ): Promise<Buffer> {
   const { name } = await store.firm.get();
   const { telephone } = asDocument<{ telephone?: string }>(data.depot.document);
-  const content = await COMPOSE[paper]({ data, store, words, firm: name, pictures });
+  const content = await COMPOSE[paper]({ data, store, words, firm: name, pictures, withoutAddress });
   return renderPdf(
     {
       title: words.t(`papers.title.${paper}`),

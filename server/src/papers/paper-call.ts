@@ -12,6 +12,8 @@ export interface PaperCall {
   readonly firm: string;
   /** left out where a paper is made without the depot's photographs at hand; they are then named by their hash only */
   readonly pictures?: Pictures | undefined;
+  /** for whoever is not shown where the hirer lives and who pays */
+  readonly withoutAddress?: boolean;
 }
 
 /** The words of a paper, with times in the depot's zone and distances as it writes them. */
@@ -39,12 +41,12 @@ function payerLine(data: HireData, words: Words): readonly (readonly [string, st
 
 /** What every paper of a hire says of it at the top. */
 export function hireFacts(call: PaperCall): readonly (readonly [string, string])[] {
-  const { data, words } = call;
-  const customer = asDocument<{ address?: string }>(data.customer?.document ?? {});
+  const { data, words, withoutAddress = false } = call;
+  const { address } = asDocument<{ address?: string }>(data.customer?.document ?? {});
   return [
     [words.t("papers.hirer"), data.row.customerName],
-    ...(customer.address === undefined ? [] : [[words.t("papers.address"), customer.address] as const]),
-    ...payerLine(data, words),
+    ...(withoutAddress || address === undefined ? [] : [[words.t("papers.address"), address] as const]),
+    ...(withoutAddress ? [] : payerLine(data, words)),
     [words.t("papers.hire"), data.row.number],
     [words.t("papers.vehicle"), vehicleLine(call)],
     [words.t("papers.from"), words.dateText(data.from, "fullTime")],

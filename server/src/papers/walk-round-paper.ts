@@ -14,7 +14,8 @@ export const walkRoundPaper =
       throw new Refusal("missing", { problems: [{ path: "vehicle", expected: "a vehicle on this hire" }] });
     const { steps } = composeWalkRound(data.vehicle.document.description, when);
     return [
-      facts(hireFacts(call)),
+      // it lies about in a yard
+      facts(hireFacts({ ...call, withoutAddress: true })),
       quiet(words.t("papers.lateEntry")),
       ...steps.flatMap(({ view, checks }): Content[] => [
         heading(words.say(`view.${view}`)),

@@ -19,6 +19,9 @@ const read = (row: PhotographTable): PhotographRow => ({
       : { at: row.removed_at, under: row.removed_under as RemovedUnder /* written here only */ },
 });
 
+/** Entries of a settlement whose photographs show a paper and not the vehicle. */
+const PAPER_ENTRIES = ["estimate", "invoice", "loss", "notice"] as const;
+
 /** A row that only says what is to happen to a photograph that never came. */
 const isHere = ({ bytes, removed_at }: PhotographTable): boolean => bytes > 0 || removed_at !== null;
 
@@ -87,6 +90,16 @@ export function photographsStore(door: Door): Store["photographs"] {
         .orderBy("sha256")
         .execute();
       return rows.map(read);
+    },
+    async isPaper(sha256) {
+      const row = await door
+        .from("settlement_entry")
+        .select("id")
+        .where("kind", "in", PAPER_ENTRIES)
+        .where("document", "like", `%"${sha256}"%`)
+        .limit(1)
+        .executeTakeFirst();
+      return row !== undefined;
     },
     async removed({ withBytes } = { withBytes: false }) {
       let query = door.from("photograph").select("sha256").where("removed_at", "is not", null);

@@ -2820,7 +2820,7 @@ export interface components {
                 readonly by: string;
                 readonly role: string;
                 readonly at: string;
-                readonly reason: string;
+                readonly reason?: string;
             } | null;
         };
         readonly GateOnGlassInput: {
@@ -2833,6 +2833,12 @@ export interface components {
             readonly checkedAt: string | null;
             readonly findings: readonly components["schemas"]["GateFindingInput"][];
         };
+        readonly GlassReasonInput: {
+            /** @enum {string} */
+            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+            readonly code: string;
+            readonly about?: string;
+        };
         readonly GlassInput: {
             readonly state: components["schemas"]["GlassStateInput"];
             readonly before: {
@@ -2840,12 +2846,7 @@ export interface components {
                 readonly at: string;
             } | null;
             readonly gates: readonly components["schemas"]["GateOnGlassInput"][];
-            readonly because: readonly {
-                /** @enum {string} */
-                readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
-                readonly code: string;
-                readonly about?: string;
-            }[];
+            readonly because: readonly components["schemas"]["GlassReasonInput"][];
         };
         readonly OverrideRequestInput: {
             /** @enum {string} */
@@ -3282,10 +3283,12 @@ export interface components {
                 readonly registration: string;
             } | null;
             readonly glass: components["schemas"]["GlassStateInput"] | null;
+            readonly gatesLater: number;
             readonly worst: components["schemas"]["FindingInput"] | null;
             readonly late: ("out" | "back") | null;
             readonly toActOn: number;
-            readonly owedPence: number;
+            /** @description given only to: manager, desk */
+            readonly owedPence?: number;
         };
         readonly HireListInput: {
             readonly hires: readonly components["schemas"]["HireSummaryInput"][];
@@ -3326,6 +3329,34 @@ export interface components {
             readonly findings: readonly components["schemas"]["FindingInput"][];
             readonly signed: readonly string[];
         };
+        readonly HirerOfHireInput: {
+            readonly name: string;
+            /** @description given only to: manager, desk; on the day of the hire also to: yard */
+            readonly telephone?: string;
+            /** @description given only to: manager, desk */
+            readonly email?: string;
+            /** @description given only to: manager, desk */
+            readonly address?: string;
+        };
+        readonly EndingOfHireInput: {
+            readonly as: string;
+            readonly code: string | null;
+            readonly at: string;
+            /** @description given only to: manager, desk */
+            readonly charge?: {
+                readonly daysBefore: components["schemas"]["FigureInput"];
+                readonly keepPercent: components["schemas"]["FigureInput"];
+                readonly step: {
+                    readonly atLeastDaysBefore: number;
+                    readonly keepPercent: number;
+                } | null;
+                readonly keep: components["schemas"]["MoneyInput"];
+                readonly paid: components["schemas"]["MoneyInput"];
+                readonly refund: components["schemas"]["MoneyInput"];
+                readonly owed: components["schemas"]["MoneyInput"];
+            } | null;
+            readonly termsId: string | null;
+        };
         readonly HirePageInput: {
             readonly hire: components["schemas"]["HireSummaryInput"];
             readonly version: number;
@@ -3344,30 +3375,9 @@ export interface components {
                 readonly classes: readonly string[];
                 readonly flexDays: number;
             } | null;
-            readonly ending: {
-                readonly as: string;
-                readonly code: string | null;
-                readonly at: string;
-                readonly charge: {
-                    readonly daysBefore: components["schemas"]["FigureInput"];
-                    readonly keepPercent: components["schemas"]["FigureInput"];
-                    readonly step: {
-                        readonly atLeastDaysBefore: number;
-                        readonly keepPercent: number;
-                    } | null;
-                    readonly keep: components["schemas"]["MoneyInput"];
-                    readonly paid: components["schemas"]["MoneyInput"];
-                    readonly refund: components["schemas"]["MoneyInput"];
-                    readonly owed: components["schemas"]["MoneyInput"];
-                } | null;
-                readonly termsId: string | null;
-            } | null;
-            readonly customer: {
-                readonly name: string;
-                readonly telephone: string;
-                readonly email: string;
-                readonly address?: string;
-            };
+            readonly ending: components["schemas"]["EndingOfHireInput"] | null;
+            readonly ofTheDay: boolean;
+            readonly customer: components["schemas"]["HirerOfHireInput"];
             readonly party: components["schemas"]["PartyInput"];
             readonly vehicle: {
                 readonly id: string;
@@ -3375,13 +3385,21 @@ export interface components {
                 /** @description engine: VehicleDescription */
                 readonly description: unknown;
             } | null;
-            readonly drivers: readonly components["schemas"]["DriverInput"][];
+            readonly driverNames: readonly {
+                readonly id: string;
+                readonly name: string;
+            }[];
+            /** @description given only to: manager, desk */
+            readonly drivers?: readonly components["schemas"]["DriverInput"][];
             readonly trip: components["schemas"]["TripInput"] | null;
             readonly load: components["schemas"]["LoadStateInput"] | null;
             readonly forecastHash: string | null;
-            readonly quote: components["schemas"]["QuoteStateInput"] | null;
-            readonly payments: readonly components["schemas"]["PaymentInput"][];
-            readonly money: {
+            /** @description given only to: manager, desk */
+            readonly quote?: components["schemas"]["QuoteStateInput"] | null;
+            /** @description given only to: manager, desk */
+            readonly payments?: readonly components["schemas"]["PaymentInput"][];
+            /** @description given only to: manager, desk */
+            readonly money?: {
                 readonly price: components["schemas"]["MoneyInput"];
                 readonly paid: components["schemas"]["MoneyInput"];
                 readonly owed: components["schemas"]["MoneyInput"];
@@ -3419,12 +3437,14 @@ export interface components {
             }[];
             readonly waits: readonly components["schemas"]["WaitInput"][];
             readonly onTheRoad: readonly components["schemas"]["FindingInput"][];
-            readonly settlement: components["schemas"]["SettlementStateInput"] | null;
+            /** @description given only to: manager, desk */
+            readonly settlement?: components["schemas"]["SettlementStateInput"] | null;
             readonly differences: readonly components["schemas"]["DifferenceInput"][];
             readonly hirerLink: {
                 readonly expires: string;
             } | null;
-            readonly history: readonly {
+            /** @description given only to: manager, desk */
+            readonly history?: readonly {
                 readonly at: string;
                 readonly by: string;
                 readonly what: string;
@@ -3951,6 +3971,27 @@ export interface components {
             readonly change: components["schemas"]["HireChangeInput"];
             readonly seen: string;
         };
+        readonly ChangeDoneInput: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "vehicle" | "extension" | "late" | "early" | "party" | "driverAbsent" | "teamIll" | "noShow" | "breakdown" | "accident" | "notice";
+            readonly at: string;
+            readonly by: string;
+            /** @description given only to: manager, desk */
+            readonly change?: components["schemas"]["HireChangeInput"] | null;
+            readonly toDo: readonly {
+                readonly code: string;
+                readonly facts: {
+                    readonly [key: string]: components["schemas"]["FigureInput"] | string | number;
+                };
+                readonly by: string | null;
+            }[];
+            readonly papers: readonly ("letter" | "agreement")[];
+            readonly continuedBy: {
+                readonly hireId: string;
+                readonly reference: string;
+            } | null;
+        };
         readonly HireChangesInput: {
             readonly possible: readonly ("vehicle" | "extension" | "late" | "early" | "party" | "driverAbsent" | "teamIll" | "noShow" | "breakdown" | "accident" | "notice")[];
             readonly vehicles: readonly {
@@ -3960,26 +4001,7 @@ export interface components {
                 readonly free: boolean;
                 readonly fits: boolean;
             }[];
-            readonly done: readonly {
-                readonly id: string;
-                /** @enum {string} */
-                readonly kind: "vehicle" | "extension" | "late" | "early" | "party" | "driverAbsent" | "teamIll" | "noShow" | "breakdown" | "accident" | "notice";
-                readonly at: string;
-                readonly by: string;
-                readonly change: components["schemas"]["HireChangeInput"] | null;
-                readonly toDo: readonly {
-                    readonly code: string;
-                    readonly facts: {
-                        readonly [key: string]: components["schemas"]["FigureInput"] | string | number;
-                    };
-                    readonly by: string | null;
-                }[];
-                readonly papers: readonly ("letter" | "agreement")[];
-                readonly continuedBy: {
-                    readonly hireId: string;
-                    readonly reference: string;
-                } | null;
-            }[];
+            readonly done: readonly components["schemas"]["ChangeDoneInput"][];
         };
         readonly PutDriverParticularsInput: {
             readonly address?: string;
@@ -4728,7 +4750,8 @@ export interface components {
         };
         readonly HireNotesInput: {
             readonly notes: readonly components["schemas"]["NoteInput"][];
-            readonly payer: components["schemas"]["PayerInput"] | null;
+            /** @description given only to: manager, desk */
+            readonly payer?: components["schemas"]["PayerInput"] | null;
             readonly people: readonly {
                 readonly id: string;
                 readonly name: string;
@@ -4916,7 +4939,41 @@ export interface components {
                 readonly orHeightAboveM?: number;
                 readonly overhang?: boolean;
                 readonly plateLacksUk?: boolean;
+                /** @enum {string} */
+                readonly fuel?: "diesel" | "petrol" | "electric" | "hydrogen";
+                /** Format: date */
+                readonly registeredFrom?: string;
+                /** Format: date */
+                readonly registeredBefore?: string;
+                readonly technicalAboveKg?: number;
             };
+            readonly exempt?: {
+                /** @enum {string} */
+                readonly mass?: "mam" | "technical" | "unladen";
+                readonly aboveKg?: number;
+                readonly toKg?: number;
+                /** @enum {string} */
+                readonly category?: "M1" | "N1";
+                readonly heightToM?: number;
+                readonly orHeightAboveM?: number;
+                readonly overhang?: boolean;
+                readonly plateLacksUk?: boolean;
+                /** @enum {string} */
+                readonly fuel?: "diesel" | "petrol" | "electric" | "hydrogen";
+                /** Format: date */
+                readonly registeredFrom?: string;
+                /** Format: date */
+                readonly registeredBefore?: string;
+                readonly technicalAboveKg?: number;
+            };
+            readonly binds?: {
+                /** @constant */
+                readonly weather?: "wintryRoad";
+                /** @enum {string} */
+                readonly roads?: "signed" | "signedMountains";
+                readonly usually?: string;
+            };
+            readonly notChecked?: readonly ("axles" | "platedBefore" | "speedIndex")[];
             readonly leadDays?: number;
             readonly unsettled?: string;
             readonly off?: string;
@@ -5047,6 +5104,7 @@ export interface components {
                 };
             };
             readonly may: readonly string[];
+            readonly papers: readonly string[];
             /** Format: date */
             readonly today: string;
             readonly demo: boolean;
@@ -6161,7 +6219,7 @@ export interface components {
                 readonly by: string;
                 readonly role: string;
                 readonly at: string;
-                readonly reason: string;
+                readonly reason?: string;
             } | null;
         };
         readonly GateOnGlass: {
@@ -6174,6 +6232,12 @@ export interface components {
             readonly checkedAt: string | null;
             readonly findings: readonly components["schemas"]["GateFinding"][];
         };
+        readonly GlassReason: {
+            /** @enum {string} */
+            readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
+            readonly code: string;
+            readonly about?: string;
+        };
         readonly Glass: {
             readonly state: components["schemas"]["GlassState"];
             readonly before: {
@@ -6181,12 +6245,7 @@ export interface components {
                 readonly at: string;
             } | null;
             readonly gates: readonly components["schemas"]["GateOnGlass"][];
-            readonly because: readonly {
-                /** @enum {string} */
-                readonly gate: "seats" | "licence" | "insurance" | "masses" | "diary" | "dueDates" | "defects" | "countries" | "crossing" | "season" | "resources" | "money" | "signatures";
-                readonly code: string;
-                readonly about?: string;
-            }[];
+            readonly because: readonly components["schemas"]["GlassReason"][];
         };
         readonly OverrideRequest: {
             /** @enum {string} */
@@ -6623,10 +6682,12 @@ export interface components {
                 readonly registration: string;
             } | null;
             readonly glass: components["schemas"]["GlassState"] | null;
+            readonly gatesLater: number;
             readonly worst: components["schemas"]["Finding"] | null;
             readonly late: ("out" | "back") | null;
             readonly toActOn: number;
-            readonly owedPence: number;
+            /** @description given only to: manager, desk */
+            readonly owedPence?: number;
         };
         readonly HireList: {
             readonly hires: readonly components["schemas"]["HireSummary"][];
@@ -6667,6 +6728,34 @@ export interface components {
             readonly findings: readonly components["schemas"]["Finding"][];
             readonly signed: readonly string[];
         };
+        readonly HirerOfHire: {
+            readonly name: string;
+            /** @description given only to: manager, desk; on the day of the hire also to: yard */
+            readonly telephone?: string;
+            /** @description given only to: manager, desk */
+            readonly email?: string;
+            /** @description given only to: manager, desk */
+            readonly address?: string;
+        };
+        readonly EndingOfHire: {
+            readonly as: string;
+            readonly code: string | null;
+            readonly at: string;
+            /** @description given only to: manager, desk */
+            readonly charge?: {
+                readonly daysBefore: components["schemas"]["Figure"];
+                readonly keepPercent: components["schemas"]["Figure"];
+                readonly step: {
+                    readonly atLeastDaysBefore: number;
+                    readonly keepPercent: number;
+                } | null;
+                readonly keep: components["schemas"]["Money"];
+                readonly paid: components["schemas"]["Money"];
+                readonly refund: components["schemas"]["Money"];
+                readonly owed: components["schemas"]["Money"];
+            } | null;
+            readonly termsId: string | null;
+        };
         readonly HirePage: {
             readonly hire: components["schemas"]["HireSummary"];
             readonly version: number;
@@ -6685,30 +6774,9 @@ export interface components {
                 readonly classes: readonly string[];
                 readonly flexDays: number;
             } | null;
-            readonly ending: {
-                readonly as: string;
-                readonly code: string | null;
-                readonly at: string;
-                readonly charge: {
-                    readonly daysBefore: components["schemas"]["Figure"];
-                    readonly keepPercent: components["schemas"]["Figure"];
-                    readonly step: {
-                        readonly atLeastDaysBefore: number;
-                        readonly keepPercent: number;
-                    } | null;
-                    readonly keep: components["schemas"]["Money"];
-                    readonly paid: components["schemas"]["Money"];
-                    readonly refund: components["schemas"]["Money"];
-                    readonly owed: components["schemas"]["Money"];
-                } | null;
-                readonly termsId: string | null;
-            } | null;
-            readonly customer: {
-                readonly name: string;
-                readonly telephone: string;
-                readonly email: string;
-                readonly address?: string;
-            };
+            readonly ending: components["schemas"]["EndingOfHire"] | null;
+            readonly ofTheDay: boolean;
+            readonly customer: components["schemas"]["HirerOfHire"];
             readonly party: components["schemas"]["Party"];
             readonly vehicle: {
                 readonly id: string;
@@ -6716,13 +6784,21 @@ export interface components {
                 /** @description engine: VehicleDescription */
                 readonly description: unknown;
             } | null;
-            readonly drivers: readonly components["schemas"]["Driver"][];
+            readonly driverNames: readonly {
+                readonly id: string;
+                readonly name: string;
+            }[];
+            /** @description given only to: manager, desk */
+            readonly drivers?: readonly components["schemas"]["Driver"][];
             readonly trip: components["schemas"]["Trip"] | null;
             readonly load: components["schemas"]["LoadState"] | null;
             readonly forecastHash: string | null;
-            readonly quote: components["schemas"]["QuoteState"] | null;
-            readonly payments: readonly components["schemas"]["Payment"][];
-            readonly money: {
+            /** @description given only to: manager, desk */
+            readonly quote?: components["schemas"]["QuoteState"] | null;
+            /** @description given only to: manager, desk */
+            readonly payments?: readonly components["schemas"]["Payment"][];
+            /** @description given only to: manager, desk */
+            readonly money?: {
                 readonly price: components["schemas"]["Money"];
                 readonly paid: components["schemas"]["Money"];
                 readonly owed: components["schemas"]["Money"];
@@ -6760,12 +6836,14 @@ export interface components {
             }[];
             readonly waits: readonly components["schemas"]["Wait"][];
             readonly onTheRoad: readonly components["schemas"]["Finding"][];
-            readonly settlement: components["schemas"]["SettlementState"] | null;
+            /** @description given only to: manager, desk */
+            readonly settlement?: components["schemas"]["SettlementState"] | null;
             readonly differences: readonly components["schemas"]["Difference"][];
             readonly hirerLink: {
                 readonly expires: string;
             } | null;
-            readonly history: readonly {
+            /** @description given only to: manager, desk */
+            readonly history?: readonly {
                 readonly at: string;
                 readonly by: string;
                 readonly what: string;
@@ -7292,6 +7370,27 @@ export interface components {
             readonly change: components["schemas"]["HireChange"];
             readonly seen: string;
         };
+        readonly ChangeDone: {
+            readonly id: string;
+            /** @enum {string} */
+            readonly kind: "vehicle" | "extension" | "late" | "early" | "party" | "driverAbsent" | "teamIll" | "noShow" | "breakdown" | "accident" | "notice";
+            readonly at: string;
+            readonly by: string;
+            /** @description given only to: manager, desk */
+            readonly change?: components["schemas"]["HireChange"] | null;
+            readonly toDo: readonly {
+                readonly code: string;
+                readonly facts: {
+                    readonly [key: string]: components["schemas"]["Figure"] | string | number;
+                };
+                readonly by: string | null;
+            }[];
+            readonly papers: readonly ("letter" | "agreement")[];
+            readonly continuedBy: {
+                readonly hireId: string;
+                readonly reference: string;
+            } | null;
+        };
         readonly HireChanges: {
             readonly possible: readonly ("vehicle" | "extension" | "late" | "early" | "party" | "driverAbsent" | "teamIll" | "noShow" | "breakdown" | "accident" | "notice")[];
             readonly vehicles: readonly {
@@ -7301,26 +7400,7 @@ export interface components {
                 readonly free: boolean;
                 readonly fits: boolean;
             }[];
-            readonly done: readonly {
-                readonly id: string;
-                /** @enum {string} */
-                readonly kind: "vehicle" | "extension" | "late" | "early" | "party" | "driverAbsent" | "teamIll" | "noShow" | "breakdown" | "accident" | "notice";
-                readonly at: string;
-                readonly by: string;
-                readonly change: components["schemas"]["HireChange"] | null;
-                readonly toDo: readonly {
-                    readonly code: string;
-                    readonly facts: {
-                        readonly [key: string]: components["schemas"]["Figure"] | string | number;
-                    };
-                    readonly by: string | null;
-                }[];
-                readonly papers: readonly ("letter" | "agreement")[];
-                readonly continuedBy: {
-                    readonly hireId: string;
-                    readonly reference: string;
-                } | null;
-            }[];
+            readonly done: readonly components["schemas"]["ChangeDone"][];
         };
         readonly PutDriverParticulars: {
             readonly address?: string;
@@ -8069,7 +8149,8 @@ export interface components {
         };
         readonly HireNotes: {
             readonly notes: readonly components["schemas"]["Note"][];
-            readonly payer: components["schemas"]["Payer"] | null;
+            /** @description given only to: manager, desk */
+            readonly payer?: components["schemas"]["Payer"] | null;
             readonly people: readonly {
                 readonly id: string;
                 readonly name: string;
@@ -8257,7 +8338,41 @@ export interface components {
                 readonly orHeightAboveM?: number;
                 readonly overhang?: boolean;
                 readonly plateLacksUk?: boolean;
+                /** @enum {string} */
+                readonly fuel?: "diesel" | "petrol" | "electric" | "hydrogen";
+                /** Format: date */
+                readonly registeredFrom?: string;
+                /** Format: date */
+                readonly registeredBefore?: string;
+                readonly technicalAboveKg?: number;
             };
+            readonly exempt?: {
+                /** @enum {string} */
+                readonly mass?: "mam" | "technical" | "unladen";
+                readonly aboveKg?: number;
+                readonly toKg?: number;
+                /** @enum {string} */
+                readonly category?: "M1" | "N1";
+                readonly heightToM?: number;
+                readonly orHeightAboveM?: number;
+                readonly overhang?: boolean;
+                readonly plateLacksUk?: boolean;
+                /** @enum {string} */
+                readonly fuel?: "diesel" | "petrol" | "electric" | "hydrogen";
+                /** Format: date */
+                readonly registeredFrom?: string;
+                /** Format: date */
+                readonly registeredBefore?: string;
+                readonly technicalAboveKg?: number;
+            };
+            readonly binds?: {
+                /** @constant */
+                readonly weather?: "wintryRoad";
+                /** @enum {string} */
+                readonly roads?: "signed" | "signedMountains";
+                readonly usually?: string;
+            };
+            readonly notChecked?: readonly ("axles" | "platedBefore" | "speedIndex")[];
             readonly leadDays?: number;
             readonly unsettled?: string;
             readonly off?: string;
@@ -8388,6 +8503,7 @@ export interface components {
                 };
             };
             readonly may: readonly string[];
+            readonly papers: readonly string[];
             /** Format: date */
             readonly today: string;
             readonly demo: boolean;

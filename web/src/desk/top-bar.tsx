@@ -61,9 +61,11 @@ export function TopBar({ session }: { readonly session: Session }) {
         <BarLink to="/diary" under="/diary">
           {t("desk.nav.diary")}
         </BarLink>
-        <BarLink to="/enquiries" under={/^\/enquir(?:y|ies)$/}>
-          {t("rates.enquiries")}
-        </BarLink>
+        {session.may.includes("customer.see") && (
+          <BarLink to="/enquiries" under={/^\/enquir(?:y|ies)$/}>
+            {t("rates.enquiries")}
+          </BarLink>
+        )}
         <BarLink to="/hires" under="/hires/*?">
           {t("desk.nav.hires")}
         </BarLink>

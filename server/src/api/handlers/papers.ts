@@ -1,7 +1,8 @@
 import type { Words } from "@setfair/words";
 import type { Content } from "pdfmake/interfaces";
 import { hirerOf } from "../../auth/hirer-links.ts";
-import { mayReadDispute } from "../../auth/roles.ts";
+import { may } from "../../auth/roles.ts";
+import { PAPER_RIGHTS } from "../../auth/who-sees-what.ts";
 import { partOf, readHireData } from "../../desk/hire-data.ts";
 import { packOfHire } from "../../papers/day-pack.ts";
 import { daySheet } from "../../papers/day-sheet.ts";
@@ -11,7 +12,9 @@ import { makePaper } from "../../papers/make-paper.ts";
 import { wordsFor } from "../../papers/paper-call.ts";
 import { renderPdf } from "../../papers/render-pdf.ts";
 import type { Handlers } from "../call.ts";
+import { dayOperations } from "../operations/day.ts";
 import { Refusal } from "../refusal.ts";
+import { showByRight } from "../show-by-right.ts";
 import { readToday } from "./today.ts";
 
 const asPdf = (name: string) =>
@@ -19,6 +22,8 @@ const asPdf = (name: string) =>
 
 type DayCall = Pick<Parameters<Handlers["readDaySheet"]>[0], "context" | "signed" | "query" | "reply">;
 type Day = Awaited<ReturnType<typeof readToday>>;
+
+const showDay = showByRight(dayOperations.today);
 
 /** The day sheet as a PDF, with what follows it. */
 async function sendDay(
@@ -28,7 +33,7 @@ async function sendDay(
 ): Promise<undefined> {
   const depot = await signed.store.depot.get();
   const words = wordsFor({ depot });
-  const day = await readToday(context, signed, query.date);
+  const day = showDay(await readToday(context, signed, query.date), signed.account.role) as Day;
   const { name } = await signed.store.firm.get();
   const on = words.dateText(day.date, "full");
   const content = [...daySheet(day, words), ...(await more(day, name, words))];
@@ -40,13 +45,15 @@ async function sendDay(
 }
 
 export const paperHandlers = {
-  /** What is told of a dispute is for whoever may settle, as the pack is. */
+  /** Each paper asks for a right of its own, beside the one that opens hires. */
   async readPaper({ context, signed, params, reply }) {
     const { store, account } = signed;
-    if (params.paper === "dispute" && !mayReadDispute(account.role)) throw new Refusal("notAllowed");
+    if (!may(account.role, PAPER_RIGHTS[params.paper])) throw new Refusal("notAllowed");
     const data = await readHireData(store, params.id, context.now());
     const words = wordsFor(data);
-    const pdf = await makePaper(store, data, params.paper, words, picturesOf(context.files, signed.store));
+    const pictures = picturesOf(context.files, signed.store);
+    const withoutAddress = !may(account.role, "customer.see");
+    const pdf = await makePaper(store, data, params.paper, words, pictures, withoutAddress);
     reply.header("cache-control", "private, no-store").header(...asPdf(`${data.row.number}-${params.paper}`));
     await reply.type("application/pdf").send(pdf);
     return undefined;

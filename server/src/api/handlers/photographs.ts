@@ -1,6 +1,7 @@
 import { Readable } from "node:stream";
 import { createWords } from "@setfair/words";
 import type { FastifyReply, FastifyRequest } from "fastify";
+import { may } from "../../auth/roles.ts";
 import type { AppContext } from "../../context.ts";
 import { removedText } from "../../desk/removed-text.ts";
 import { readContentRange } from "../../files/content-range.ts";
@@ -117,7 +118,11 @@ export const photographHandlers = {
     });
   },
 
+  /** A photograph of a bill or a fine tells of sums and of who drove. */
   async readPhoto({ context, signed, params, query, reply }) {
+    const isKept =
+      !may(signed.account.role, "customer.see") && (await signed.store.photographs.isPaper(params.sha256));
+    if (isKept) throw new Refusal("notAllowed");
     return sendPhotograph(context, signed.store, params.sha256, query.size, reply);
   },
 

@@ -1,5 +1,6 @@
 import { ACTS, type Act, may } from "../../auth/roles.ts";
 import { signIn, signOut } from "../../auth/sign-in.ts";
+import { PAPER_RIGHTS } from "../../auth/who-sees-what.ts";
 import type { AppContext } from "../../context.ts";
 import { asDocument, type DepotDocument } from "../../desk/documents.ts";
 import { dateOf, localOf } from "../../desk/local-time.ts";
@@ -37,6 +38,7 @@ async function sessionAnswer(context: AppContext, store: Store, account: Account
       place,
     },
     may: (Object.keys(ACTS) as Act[]).filter((act) => may(account.role, act)),
+    papers: Object.entries(PAPER_RIGHTS).flatMap(([paper, act]) => (may(account.role, act) ? [paper] : [])),
     today: dateOf(localOf(context.now().toISOString(), depot.timeZone)),
     demo: context.demo,
   };

@@ -19,6 +19,18 @@ import type { yardJobSchema } from "../schemas/yard.ts";
 type YardJob = z.input<typeof yardJobSchema>;
 const AWAY: readonly string[] = ["handedOver", "onHire", "returned"];
 
+/** What a tablet compares with: how the vehicle was. What the hirer signed and said stays at the depot. */
+const OF_THE_VEHICLE: ReadonlySet<string> = new Set([
+  "walkStarted",
+  "walkFinished",
+  "reading",
+  "count",
+  "look",
+  "mark",
+  "photograph",
+  "correction",
+]);
+
 /** Each vehicle that a hire is to go with has a walk-round of its own: another chain on the device. */
 function walkChain({ row, changes }: HireData, walk: Direction): string {
   const before = changes.filter(({ kind }) => kind === "vehicle").length;
@@ -66,7 +78,10 @@ async function jobOf(store: Store, data: HireData, walk: Direction): Promise<Yar
     },
     walkRound: composeWalkRound(document.description, walk),
     knownMarks: await knownMarks(store, version.of, data.row.id),
-    outRecords: walk === "back" ? own.filter((record) => directionOf(record) === "out") : [],
+    outRecords:
+      walk === "back"
+        ? own.filter((record) => directionOf(record) === "out" && OF_THE_VEHICLE.has(record.kind))
+        : [],
     signaturesNeeded:
       walk === "out"
         ? [...missingSignatures(data)]

@@ -27,7 +27,7 @@ export const afterHireOperations = {
     url: "/hires/:id/settlement",
     tag: "after",
     summary: "Lines in whole pence, each with its evidence",
-    access: may("hire.see"),
+    access: may("money.see"),
     params: byId,
     answer: s.settlementStateSchema,
   }),

@@ -37,7 +37,7 @@ export const changesOperations = {
     url: "/hires/:id/changes/:change/papers/:paper",
     tag: "changes",
     summary: "A paper that answers a notice, as a PDF",
-    access: may("hire.see"),
+    access: may("customer.see"),
     params: s.changePaperParams,
     perMinute: 60,
   }),

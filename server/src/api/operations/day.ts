@@ -17,7 +17,7 @@ export const dayOperations = {
     url: "/availability",
     tag: "desk",
     summary: "Which vehicles can take it, and why not",
-    access: may("hire.see"),
+    access: may("money.see"),
     body: s.availabilityQuerySchema,
     answer: s.availabilitySchema,
   }),

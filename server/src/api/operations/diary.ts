@@ -18,7 +18,7 @@ export const diaryOperations = {
     url: "/hires/:id/vehicles",
     tag: "diary",
     summary: "Which vehicles can take this hire, and why not",
-    access: may("hire.see"),
+    access: may("money.see"),
     params: byId,
     answer: s.hireVehiclesSchema,
   }),

@@ -11,7 +11,7 @@ export const driversOperations = {
     url: "/hires/:id/driver-checks",
     tag: "drivers",
     summary: "For each driver: from when a check code may be asked for, whether one waits, and what was seen",
-    access: may("hire.see"),
+    access: may("licence.read"),
     params: byId,
     answer: s.driverChecksSchema,
   }),

@@ -46,7 +46,7 @@ export const papersOperations = {
     tag: "papers",
     summary:
       "The day sheet and, for each hire of the day, its agreement, countries and blank walk-round, to print the evening before",
-    access: may("hire.see"),
+    access: may("customer.see"),
     query: s.todayQuerySchema,
     perMinute: 6,
   }),

@@ -19,7 +19,7 @@ export const recordsOperations = {
     url: "/hires/:id/records",
     tag: "records",
     summary: "Records and receipts, as `setfair verify` reads them",
-    access: may("hire.see"),
+    access: may("record.export"),
     params: byId,
     answer: s.recordExportSchema,
   }),

@@ -152,6 +152,22 @@ export const confirmChangeSchema = named(
   z.strictObject({ change: hireChangeSchema, seen: hashSchema }),
 );
 
+const changeDoneSchema = named(
+  "ChangeDone",
+  z.object({
+    id: idSchema,
+    kind: z.enum(CHANGE_KINDS),
+    at: instantSchema,
+    by: z.string(),
+    /** as it was entered */
+    change: hireChangeSchema.nullable().optional(),
+    toDo: z.array(line.extend({ by: z.string().nullable() })),
+    papers: z.array(z.enum(CHANGE_PAPERS)),
+    /** the hire that goes on with another vehicle */
+    continuedBy: z.object({ hireId: idSchema, reference: z.string() }).nullable(),
+  }),
+);
+
 export const hireChangesSchema = named(
   "HireChanges",
   z.object({
@@ -167,20 +183,7 @@ export const hireChangesSchema = named(
         fits: z.boolean(),
       }),
     ),
-    done: z.array(
-      z.object({
-        id: idSchema,
-        kind: z.enum(CHANGE_KINDS),
-        at: instantSchema,
-        by: z.string(),
-        /** as it was entered */
-        change: hireChangeSchema.nullable(),
-        toDo: z.array(line.extend({ by: z.string().nullable() })),
-        papers: z.array(z.enum(CHANGE_PAPERS)),
-        /** the hire that goes on with another vehicle */
-        continuedBy: z.object({ hireId: idSchema, reference: z.string() }).nullable(),
-      }),
-    ),
+    done: z.array(changeDoneSchema),
   }),
 );
 export const changePaperParams = z.object({ id: idSchema, change: idSchema, paper: z.enum(CHANGE_PAPERS) });

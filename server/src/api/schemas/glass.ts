@@ -15,7 +15,13 @@ export const gateFindingSchema = named(
     /** never (law, safety), only on the insurer's recorded acceptance, or by a named person with a reason */
     overridable: z.enum(["never", "insurer", "person"]),
     override: z
-      .object({ by: z.string(), role: z.string(), at: instantSchema, reason: z.string() })
+      .object({
+        by: z.string(),
+        role: z.string(),
+        at: instantSchema,
+        /** left out where the finding itself is not for whoever asks */
+        reason: z.string().optional(),
+      })
       .nullable(),
   }),
 );
@@ -33,6 +39,11 @@ export const gateOnGlassSchema = named(
   }),
 );
 
+const glassReasonSchema = named(
+  "GlassReason",
+  z.object({ gate: gateSchema, code: z.string(), about: z.string().optional() }),
+);
+
 export const glassSchema = named(
   "Glass",
   z.object({
@@ -41,7 +52,7 @@ export const glassSchema = named(
     before: z.object({ state: glassStateSchema, at: instantSchema }).nullable(),
     gates: z.array(gateOnGlassSchema).length(13),
     /** what makes the state what it is */
-    because: z.array(z.object({ gate: gateSchema, code: z.string(), about: z.string().optional() })),
+    because: z.array(glassReasonSchema),
   }),
 );
 

@@ -87,13 +87,15 @@ export const hireSummarySchema = named(
     vehicle: z.object({ id: idSchema, name: z.string(), registration: z.string() }).nullable(),
     /** may the keys go? null after they went */
     glass: glassStateSchema.nullable(),
+    /** gates that fall due later, the signatures at the keys left out: while there are any, "ready" is said of the rest only */
+    gatesLater: z.int(),
     /** the worst due finding, for one line on a list; after the keys the worst of what is to act on */
     worst: findingSchema.nullable(),
     /** the keys should have gone, or the vehicle should be back */
     late: z.enum(["out", "back"]).nullable(),
     /** after the keys: how much is to act on */
     toActOn: z.int(),
-    owedPence: z.int(),
+    owedPence: z.int().optional(),
   }),
 );
 
@@ -178,6 +180,28 @@ export const briefingStateSchema = named(
   }),
 );
 
+/** Empty texts once the person is erased. */
+const hirerOfHireSchema = named(
+  "HirerOfHire",
+  z.object({
+    name: z.string(),
+    telephone: z.string().optional(),
+    email: z.string().optional(),
+    address: z.string().optional(),
+  }),
+);
+/** How a hire ended, with the cancellation scale as it was applied. */
+const endingOfHireSchema = named(
+  "EndingOfHire",
+  z.object({
+    as: z.string(),
+    code: z.string().nullable(),
+    at: instantSchema,
+    charge: endingPreviewSchema.shape.charge.optional(),
+    termsId: z.string().nullable(),
+  }),
+);
+
 export const hirePageSchema = named(
   "HirePage",
   z.object({
@@ -196,23 +220,10 @@ export const hirePageSchema = named(
     asked: askedSchema.nullable(),
     /** waits for a vehicle */
     waiting: z.object({ since: instantSchema, classes: z.array(z.string()), flexDays: z.int() }).nullable(),
-    /** how it ended, with the cancellation scale as it was applied */
-    ending: z
-      .object({
-        as: z.string(),
-        code: z.string().nullable(),
-        at: instantSchema,
-        charge: endingPreviewSchema.shape.charge,
-        termsId: z.string().nullable(),
-      })
-      .nullable(),
-    /** empty texts once the person is erased */
-    customer: z.object({
-      name: z.string(),
-      telephone: z.string(),
-      email: z.string(),
-      address: z.string().optional(),
-    }),
+    ending: endingOfHireSchema.nullable(),
+    /** the keys go today or went, and nothing is settled yet */
+    ofTheDay: z.boolean(),
+    customer: hirerOfHireSchema,
     party: partySchema,
     vehicle: z
       .object({
@@ -221,20 +232,23 @@ export const hirePageSchema = named(
         description: z.unknown().describe("engine: VehicleDescription"),
       })
       .nullable(),
-    drivers: z.array(driverSchema),
+    driverNames: z.array(z.object({ id: idSchema, name: z.string() })),
+    drivers: z.array(driverSchema).optional(),
     trip: z.nullable(tripSchema),
     load: loadStateSchema.nullable(),
     /** hash of the forecast that is cached for this vehicle and trip; GET forecast brings it */
     forecastHash: hashSchema.nullable(),
-    quote: quoteStateSchema.nullable(),
-    payments: z.array(paymentSchema),
-    money: z.object({
-      price: moneySchema,
-      paid: moneySchema,
-      owed: moneySchema,
-      depositDue: moneySchema,
-      depositHeld: moneySchema,
-    }),
+    quote: quoteStateSchema.nullable().optional(),
+    payments: z.array(paymentSchema).optional(),
+    money: z
+      .object({
+        price: moneySchema,
+        paid: moneySchema,
+        owed: moneySchema,
+        depositDue: moneySchema,
+        depositHeld: moneySchema,
+      })
+      .optional(),
     glass: glassSchema.nullable(),
     conditions: z.array(findingSchema),
     records: z.object({
@@ -265,16 +279,18 @@ export const hirePageSchema = named(
     waits: z.array(waitSchema),
     /** after the keys: what is to act on */
     onTheRoad: z.array(findingSchema),
-    settlement: settlementStateSchema.nullable(),
+    settlement: settlementStateSchema.nullable().optional(),
     differences: z.array(differenceSchema),
     hirerLink: z.object({ expires: instantSchema }).nullable(),
-    history: z.array(
-      z.object({
-        at: instantSchema,
-        by: z.string(),
-        what: z.string(),
-        facts: z.record(z.string(), z.unknown()),
-      }),
-    ),
+    history: z
+      .array(
+        z.object({
+          at: instantSchema,
+          by: z.string(),
+          what: z.string(),
+          facts: z.record(z.string(), z.unknown()),
+        }),
+      )
+      .optional(),
   }),
 );

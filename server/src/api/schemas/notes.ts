@@ -47,7 +47,7 @@ export const hireNotesSchema = named(
   "HireNotes",
   z.object({
     notes: z.array(noteSchema),
-    payer: payerSchema.nullable(),
+    payer: payerSchema.nullable().optional(),
     people: z.array(z.object({ id: idSchema, name: z.string() })),
   }),
 );

@@ -29,6 +29,8 @@ export const sessionSchema = named(
     }),
     /** actions this person may do, from the role table */
     may: z.array(z.string()),
+    /** papers of a hire that this person may open */
+    papers: z.array(z.string()),
     /** today in the depot's zone */
     today: dateSchema,
     /** true while the invented firm is loaded */

@@ -78,6 +78,8 @@ export interface RecordStores {
     /** Null where it never came. */
     get(sha256: string): Promise<PhotographRow | null>;
     ofHire(hireId: string): Promise<readonly PhotographRow[]>;
+    /** Whether it shows a paper of a settlement: a bill, a fine, what shows a loss. */
+    isPaper(sha256: string): Promise<boolean>;
     /** Hashes of all that were removed; with `withBytes` of those only whose file may still be there. */
     removed(filter?: { readonly withBytes: boolean }): Promise<readonly string[]>;
     /** The file is gone. */

@@ -39,7 +39,7 @@ export function KnownHirers({ value, change }: KnownHirersProps) {
   const use = useMutation({
     mutationFn: ({ id }: Hire) => take(client.GET("/api/hires/{id}", { params: { path: { id } } })),
     onSuccess: ({ customer, hire }) => {
-      const { name, telephone, email, address = "" } = customer;
+      const { name, telephone = "", email = "", address = "" } = customer;
       const experience =
         HAS_DRIVEN.includes(hire.stage) && value.experience === "first" ? "some" : value.experience;
       change({ name, telephone, email, address, experience });

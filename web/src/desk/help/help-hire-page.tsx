@@ -54,7 +54,7 @@ function Ringing({ page, help }: { readonly page: HirePageData; readonly help: S
           <p className="quiet">{t(`stage.${hire.stage}`)}</p>
         </div>
         <div className="page-acts">
-          {customer.telephone !== "" && (
+          {customer.telephone !== undefined && customer.telephone !== "" && (
             <LinkButton href={`tel:${customer.telephone.replaceAll(" ", "")}`}>
               {t("hire.call", { number: customer.telephone })}
             </LinkButton>

@@ -1,8 +1,9 @@
 import { lazy, Suspense } from "react";
 import { Link } from "wouter";
-import { classes, GlassPill, LinkButton, Loading, PlainPill } from "../../parts/index.ts";
+import { classes, Empty, GlassPill, LinkButton, Loading, PlainPill } from "../../parts/index.ts";
 import { dateText, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
+import { useSignedIn } from "../session.ts";
 import { usePageTitle } from "../use-page-title.ts";
 import { placeOfHire } from "../where.ts";
 import { HireAside } from "./hire-aside.tsx";
@@ -23,6 +24,12 @@ const PARTS = {
   change: lazy(() => import("./change/change-part.tsx")),
 } as const;
 type PartId = keyof typeof PARTS;
+/** What a part shows or asks for needs this right; the others are for everybody. */
+const RIGHT_OF: Readonly<Partial<Record<PartId, string>>> = {
+  people: "licence.read",
+  money: "money.see",
+  change: "hire.write",
+};
 const PART_IDS = Object.keys(PARTS) as PartId[];
 const isPart = (part: string): part is PartId => part in PARTS;
 
@@ -47,6 +54,8 @@ export default function HirePage({ id, part }: { readonly id: string; readonly p
 function Hire({ page, part }: { readonly page: HirePageData; readonly part: PartId }) {
   const { hire } = page;
   usePageTitle(hire.customer);
+  const { may } = useSignedIn();
+  const isOpen = (id: PartId) => may.includes(RIGHT_OF[id] ?? "hire.see");
   const Part = PARTS[part];
   return (
     <>
@@ -54,7 +63,7 @@ function Hire({ page, part }: { readonly page: HirePageData; readonly part: Part
       <div className={classes("hire-columns", part === "now" && "hire-columns-now")}>
         <HireAside page={page} />
         <nav className="tabs" aria-label={t("hire.parts")}>
-          {PART_IDS.map((id) => (
+          {PART_IDS.filter(isOpen).map((id) => (
             <Link
               key={id}
               href={`${placeOfHire(hire.id)}/${id}`}
@@ -66,18 +75,25 @@ function Hire({ page, part }: { readonly page: HirePageData; readonly part: Part
           ))}
         </nav>
         <div className="stack hire-part">
-          <Suspense fallback={<Loading />}>
-            <Part page={page} />
-          </Suspense>
+          <Suspense fallback={<Loading />}>{isOpen(part) ? <Part page={page} /> : <NotYours />}</Suspense>
         </div>
       </div>
     </>
   );
 }
 
+function NotYours() {
+  return (
+    <section className="card">
+      <Empty>{t("whoSees.notYours")}</Empty>
+    </section>
+  );
+}
+
 function Head({ page }: { readonly page: HirePageData }) {
   const { hire, customer } = page;
-  const next = NEXT[hire.stage];
+  const { may } = useSignedIn();
+  const next = may.includes("hire.write") ? NEXT[hire.stage] : undefined;
   return (
     <div className="page-head hire-head">
       <div className="hire-title">
@@ -88,7 +104,7 @@ function Head({ page }: { readonly page: HirePageData }) {
         {hire.glass === null ? (
           <PlainPill>{t(`stage.${hire.stage}`)}</PlainPill>
         ) : (
-          <GlassPill state={hire.glass} />
+          <GlassPill state={hire.glass} isSoFar={hire.gatesLater > 0} />
         )}
         <p className="quiet">
           {t("hire.head", {
@@ -102,10 +118,16 @@ function Head({ page }: { readonly page: HirePageData }) {
         </p>
       </div>
       <div className="page-acts">
-        <LinkButton href={`tel:${customer.telephone.replaceAll(" ", "")}`}>
-          {t("hire.call", { number: customer.telephone })}
-        </LinkButton>
-        <LinkButton href={`/messages/hire/${encodeURIComponent(hire.id)}`}>{t("messages.write")}</LinkButton>
+        {customer.telephone !== undefined && (
+          <LinkButton href={`tel:${customer.telephone.replaceAll(" ", "")}`}>
+            {t("hire.call", { number: customer.telephone })}
+          </LinkButton>
+        )}
+        {may.includes("customer.see") && (
+          <LinkButton href={`/messages/hire/${encodeURIComponent(hire.id)}`}>
+            {t("messages.write")}
+          </LinkButton>
+        )}
         {next !== undefined && (
           <LinkButton href={`${placeOfHire(hire.id)}/${next}`} look="main">
             {t(`hire.next.${hire.stage}`)}

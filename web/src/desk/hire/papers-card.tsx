@@ -20,10 +20,12 @@ interface PapersCardProps {
   readonly withPack?: boolean;
 }
 
-/** Papers of the hire as PDFs, each made at the moment it is opened; those of a dispute for whoever may settle. */
+/** Papers of the hire as PDFs, each made at the moment it is opened; those that this person may open. */
 export function PapersCard({ hireId, papers, withPack = false }: PapersCardProps) {
-  const maySettle = useSignedIn().may.includes("hire.settle");
-  const offered = papers.filter((paper) => paper !== "dispute" || maySettle);
+  const { may, papers: open } = useSignedIn();
+  const maySettle = may.includes("hire.settle");
+  const offered = papers.filter((paper) => open.includes(paper));
+  if (offered.length === 0) return null;
   return (
     <section className="card stack-tight" aria-label={t("papers.card")}>
       <h2>{t("papers.card")}</h2>

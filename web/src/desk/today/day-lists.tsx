@@ -25,7 +25,9 @@ function Vehicle({ hire }: { readonly hire: Hire }) {
 }
 
 export const owedText = (hire: Hire): string =>
-  hire.owedPence > 0 ? t("desk.owed", { money: moneyText({ currency: "GBP", pence: hire.owedPence }) }) : "";
+  hire.owedPence !== undefined && hire.owedPence > 0
+    ? t("desk.owed", { money: moneyText({ currency: "GBP", pence: hire.owedPence }) })
+    : "";
 
 /** What stands on the line of a hire: the glass before the keys, the stage after them. */
 export function HirePill({ hire }: { readonly hire: Hire }) {
@@ -33,6 +35,7 @@ export function HirePill({ hire }: { readonly hire: Hire }) {
     return (
       <GlassPill
         state={hire.glass}
+        isSoFar={hire.gatesLater > 0}
         because={hire.worst === null ? undefined : t(`gate.${hire.worst.gate}`)}
       />
     );

@@ -26,7 +26,10 @@ const AFTER = ["returned", "settled", "closed"];
 /** From the return to the close. */
 export default function BackPart({ page }: PartProps) {
   const { stage } = page.hire;
-  if (stage === "onHire" || stage === "handedOver") return <TakeBack page={page} />;
+  const { may } = useSignedIn();
+  const isDesk = may.includes("money.see");
+  const isAway = stage === "onHire" || stage === "handedOver";
+  if (isAway && may.includes("hire.handOver")) return <TakeBack page={page} />;
   if (!AFTER.includes(stage)) {
     return (
       <section className="card">
@@ -39,11 +42,15 @@ export default function BackPart({ page }: PartProps) {
       <WalkCard title={t("back.walk")} walk={page.records.back} />
       <AdditionsCard hireId={page.hire.id} />
       <Differences page={page} />
-      <CorrectCard page={page} />
+      {isDesk && <CorrectCard page={page} />}
       <HireStockCard hireId={page.hire.id} stage={page.hire.stage} />
-      <SettlementCard page={page} />
-      <DepositCard page={page} />
-      <MoreCards page={page} />
+      {isDesk && (
+        <>
+          <SettlementCard page={page} />
+          <DepositCard page={page} />
+          <MoreCards page={page} />
+        </>
+      )}
       <TurnaroundCard hireId={page.hire.id} />
       <UseCard hireId={page.hire.id} trip={page.trip ?? null} />
       {page.hire.vehicle !== null && (

@@ -158,7 +158,7 @@ function DriverField({ page, draft, set, problem }: FieldsProps) {
     <SelectField
       label={t("changes.field.driver")}
       value={draft.driverId}
-      options={page.drivers.map(({ id, name }) => ({ value: id, label: name }))}
+      options={page.driverNames.map(({ id, name }) => ({ value: id, label: name }))}
       onChange={(driverId) => set({ driverId })}
       error={problem("driverId")}
     />

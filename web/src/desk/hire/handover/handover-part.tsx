@@ -22,16 +22,17 @@ const PAPERS: readonly PaperPurpose[] = ["agreement", "liability"];
 
 /** The handover: what is signed, the walk-round, and the keys. */
 export default function HandoverPart({ page }: PartProps) {
+  const isDesk = useSignedIn().may.includes("hire.handOver");
   return (
     <>
-      <Papers page={page} />
+      {isDesk && <Papers page={page} />}
       <DefectsCard page={page} />
       <HireStockCard hireId={page.hire.id} stage={page.hire.stage} />
       <WalkCard title={t("handover.walkOut")} walk={page.records.out} />
       <QuestionsCard page={page} />
-      <Keys page={page} />
+      {isDesk && <Keys page={page} />}
       <AdditionsCard hireId={page.hire.id} />
-      <HirerLinkCard page={page} />
+      {isDesk && <HirerLinkCard page={page} />}
       <PapersCard hireId={page.hire.id} papers={["agreement", "condition", "countries", "walkOut"]} />
     </>
   );
@@ -112,7 +113,7 @@ function Keys({ page }: PartProps) {
     <section className="card stack" aria-labelledby="keys-title">
       <div className="row spread">
         <h2 id="keys-title">
-          {t("hire.mayTheKeysGo")} <GlassPill state={page.glass.state} />
+          {t("hire.mayTheKeysGo")} <GlassPill state={page.glass.state} isSoFar={page.hire.gatesLater > 0} />
         </h2>
         <Button look="main" onPress={() => hand.mutate()} isPending={hand.isPending}>
           {t("handover.keys")}

@@ -20,13 +20,13 @@ export function paperText(purpose: PaperPurpose, page: HirePageData): string {
     to: dateText(hire.to, "dayTime"),
   };
   if (purpose === "liability") return t("paper.liability.text", facts);
-  const drivers = page.drivers.map(({ name }) => name).join(", ");
+  const drivers = page.driverNames.map(({ name }) => name).join(", ");
   const conditions = page.conditions.map((finding, k) => `${k + 1}. ${findingWords(finding)}`).join("\n");
   return t("paper.agreement.text", {
     ...facts,
     drivers: drivers === "" ? page.customer.name : drivers,
-    price: moneyText(money.price),
-    deposit: moneyText(money.depositDue),
+    price: money === undefined ? "–" : moneyText(money.price),
+    deposit: money === undefined ? "–" : moneyText(money.depositDue),
     excess: quote == null ? "–" : moneyText(quote.excess),
     allowance: quote == null ? "–" : figureText(quote.allowanceKm),
     conditions: conditions === "" ? t("paper.noConditions") : conditions,

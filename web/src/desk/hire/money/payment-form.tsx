@@ -29,10 +29,11 @@ interface PaymentDraft {
 }
 
 /** What to record next: what is owed, else the deposit that is not held yet. */
-function suggest(page: PartProps["page"], today: string, id: string): PaymentDraft {
-  const { owed, depositDue, depositHeld } = page.money;
-  const hold = depositDue.pence - depositHeld.pence;
+function suggest({ money }: PartProps["page"], today: string, id: string): PaymentDraft {
   const base = { id, on: today, note: "" };
+  if (money === undefined) return { ...base, kind: "payment", method: "card", pounds: null };
+  const { owed, depositDue, depositHeld } = money;
+  const hold = depositDue.pence - depositHeld.pence;
   if (owed.pence > 0) return { ...base, kind: "payment", method: "card", pounds: owed.pence / 100 };
   return { ...base, kind: "depositHeld", method: "cardHold", pounds: hold > 0 ? hold / 100 : null };
 }

@@ -120,7 +120,7 @@ export function QuoteCard({ page }: PartProps) {
           <Terms quote={result} />
         </>
       )}
-      {quote !== null && quote.findings.length > 0 && <FindingsList findings={quote.findings} />}
+      {quote != null && quote.findings.length > 0 && <FindingsList findings={quote.findings} />}
       {vehicle === null && <p className="quiet">{t("quote.needsVehicle")}</p>}
       {isOpen && vehicle !== null && !isAccepted && (
         <>

@@ -52,7 +52,7 @@ function EndedCard({ page }: PartProps) {
         {t("rates.endedAs", { as: ending.as })}, {dateText(ending.at, "full")}
         {ending.code !== null && `: ${t("rates.why", { code: ending.code })}`}
       </p>
-      {charge !== null && (
+      {charge != null && (
         <EndSums charge={charge} termsId={ending.termsId} total={page.quote?.total ?? null} />
       )}
     </section>

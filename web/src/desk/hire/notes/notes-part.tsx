@@ -12,7 +12,7 @@ import { notesChanged, useNotes } from "./use-notes.ts";
 import "../abroad/abroad.css";
 import "./notes.css";
 
-type HireNotes = Schemas["HireNotes"];
+type Payer = Exclude<Schemas["HireNotes"]["payer"], undefined>;
 
 /** Notes and promises, each with the moment at which it must reappear; and who pays. */
 export default function NotesPart({ page }: PartProps) {
@@ -36,14 +36,14 @@ export default function NotesPart({ page }: PartProps) {
         )}
         <NewNoteForm id={id} people={notes.data.people} />
       </section>
-      <PayerCard id={id} payer={notes.data.payer} />
+      {notes.data.payer !== undefined && <PayerCard id={id} payer={notes.data.payer} />}
     </>
   );
 }
 
 interface PayerProps {
   readonly id: string;
-  readonly payer: HireNotes["payer"];
+  readonly payer: Payer;
 }
 
 const NOBODY = { name: "", email: "", address: "" };
@@ -53,7 +53,7 @@ function PayerCard({ id, payer }: PayerProps) {
   const draft = useDraft(`payer.${id}`, { ...NOBODY, ...payer });
   const { value, set } = draft;
   const save = useMutation({
-    mutationFn: (next: HireNotes["payer"]) =>
+    mutationFn: (next: Payer) =>
       take(client.PUT("/api/hires/{id}/payer", { params: { path: { id } }, body: { payer: next } })),
     onSuccess: (notes) => {
       draft.done();

@@ -27,7 +27,7 @@ function OverrideWords({ override }: { readonly override: NonNullable<GateFindin
       {t("hire.overridden", {
         by: override.by,
         at: dateText(override.at, "dayTime"),
-        reason: override.reason,
+        reason: override.reason ?? t("whoSees.atDesk"),
       })}
     </span>
   );

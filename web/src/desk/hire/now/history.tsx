@@ -2,7 +2,7 @@ import type { Schemas } from "../../../api/client.ts";
 import { dateText, has, say, t } from "../../../parts/words.ts";
 import { useSignedIn } from "../../session.ts";
 
-type Entry = Schemas["HirePage"]["history"][number];
+type Entry = NonNullable<Schemas["HirePage"]["history"]>[number];
 
 /** Facts that a text can show: what is not a word or a number is left out. */
 const plainFacts = (facts: Entry["facts"]): Record<string, string | number> =>

@@ -112,7 +112,7 @@ export default function NowPart({ page }: PartProps) {
           </ul>
         </details>
       )}
-      <History history={page.history} />
+      {page.history !== undefined && <History history={page.history} />}
     </>
   );
 }

@@ -27,7 +27,7 @@ export function DriverChecks({ page }: PartProps) {
       <h2 id="checks-title">{t("people.checks")}</h2>
       <p className="quiet">{t("people.checksLead")}</p>
       {checks.data.drivers.map((check) => {
-        const driver = page.drivers.find((each) => each.id === check.driverId);
+        const driver = page.drivers?.find((each) => each.id === check.driverId);
         return driver === undefined ? null : (
           <OneDriver key={check.driverId} hireId={id} check={check} driver={driver} />
         );

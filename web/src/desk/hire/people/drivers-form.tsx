@@ -33,7 +33,7 @@ export function DriversForm({ page }: PartProps) {
   const { id } = page.hire;
   const { today } = useSignedIn();
   const draft = useGuardedDraft<readonly Driver[]>(`drivers.${id}`, {
-    value: page.drivers,
+    value: page.drivers ?? [],
     version: page.versions.drivers,
   });
   const { value, set, basedOn } = draft;

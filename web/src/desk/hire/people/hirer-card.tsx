@@ -20,7 +20,7 @@ const FIELDS = [
 ] as const;
 const OVER: readonly string[] = ["closed", "lost", "cancelled", "noShow"];
 
-const fieldsOf = ({ customer: { name, telephone, email, address = "" } }: HirePageData) => ({
+const fieldsOf = ({ customer: { name, telephone = "", email = "", address = "" } }: HirePageData) => ({
   name,
   telephone,
   email,
