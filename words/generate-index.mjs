@@ -34,6 +34,7 @@ const GUIDE = [
   "settlement-lines",
   "stops",
   "trip",
+  "winter",
 ];
 
 /** The text of the generated module for the files that are there now. */

@@ -1,10 +1,11 @@
-/** How a date is written: `day` Fri 3 July · `long` Friday 3 July 2026 · `time` 12:15 · `dayTime` Fri 3 July 12:15 · `short` 3 Jul 2026 · `full` Fri 3 July 2026 · `fullTime` with its time */
-export type DateStyle = "day" | "long" | "time" | "dayTime" | "short" | "full" | "fullTime";
+/** How a date is written: `day` Fri 3 July · `long` Friday 3 July 2026 · `time` 12:15 · `dayTime` Fri 3 July 12:15 · `short` 3 Jul 2026 · `full` Fri 3 July 2026 · `fullTime` with its time · `monthDay` 3 Jul, of any year */
+export type DateStyle = "day" | "long" | "time" | "dayTime" | "short" | "full" | "fullTime" | "monthDay";
 
 const PARTS: Readonly<Record<Exclude<DateStyle, "dayTime" | "fullTime">, Intl.DateTimeFormatOptions>> = {
   day: { weekday: "short", day: "numeric", month: "long" },
   long: { weekday: "long", day: "numeric", month: "long" },
   full: { weekday: "short", day: "numeric", month: "long", year: "numeric" },
+  monthDay: { day: "numeric", month: "short" },
   short: { day: "numeric", month: "short", year: "numeric" },
   time: { hour: "2-digit", minute: "2-digit", hourCycle: "h23" },
 };

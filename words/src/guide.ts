@@ -7,6 +7,7 @@ export { type DateStyle, isDateText } from "./date-text.ts";
 export { type DistanceUnit, keptOf, timesTyped } from "./distances.ts";
 export { GUIDE_FIRST } from "./en/guide-first.ts";
 export type { Written } from "./figure-text.ts";
+export { spanText } from "./span-text.ts";
 export { type Argument, type Arguments, makeWords, type Piece, type Words } from "./words.ts";
 
 /** Every message of the guide: what the first card needs and the rest, which is fetched now. Rejects with no signal. */

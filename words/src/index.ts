@@ -5,4 +5,5 @@ export type { DistanceUnit } from "./distances.ts";
 export { createWords, ENGLISH_CATALOGUE, isMessageId } from "./english.ts";
 export type { Written } from "./figure-text.ts";
 export { MESSAGE_DRAFTS } from "./message-drafts.ts";
+export { spanText } from "./span-text.ts";
 export { type Argument, type Arguments, makeWords, type Piece, type Words } from "./words.ts";

@@ -6,6 +6,18 @@ import { RULES } from "./shipped-rules.ts";
 const WORDS = ["kit", "zone", "toll", "night", "crossing"];
 const LISTS = ["lpgFiller"];
 
+/** Whether it is a yearly span of two days that there are, such as 11-01/04-15. */
+function isSpan(value: string): boolean {
+  const days = /^(\d{2}-\d{2})\/(\d{2}-\d{2})$/.exec(value)?.slice(1) ?? [];
+  // 2024 has a 29 February
+  return days.length === 2 && days.every((day) => isDay(`2024-${day}`));
+}
+
+function isDay(day: string): boolean {
+  const at = Date.parse(`${day}T00:00:00Z`);
+  return !Number.isNaN(at) && new Date(at).toISOString().startsWith(day);
+}
+
 /** The values that a rule's topic knows; null where any value of the right kind will do. */
 export function valuesOf(rule: Rule): readonly string[] | null {
   const [topic = ""] = rule.id.split(".");
@@ -32,8 +44,8 @@ export function findCorrectionProblems(shipped: Rule, own: Rule): readonly Input
   if (known !== null && !known.includes(String(own.value))) say("value", `one of ${known.join(" | ")}`);
   if (shipped.unit === "date" && !/^\d{4}-\d{2}-\d{2}$/.test(String(own.value)))
     say("value", "a day YYYY-MM-DD");
-  if (shipped.unit === "MM-DD/MM-DD" && !/^\d{2}-\d{2}\/\d{2}-\d{2}$/.test(String(own.value)))
-    say("value", "a yearly span MM-DD/MM-DD");
+  if (shipped.unit === "MM-DD/MM-DD" && own.value !== "none" && !isSpan(String(own.value)))
+    say("value", "a yearly span MM-DD/MM-DD with days that there are, or none where nothing is asked");
   if (own.unit !== shipped.unit) say("unit", `the unit of the rule that ships: ${shipped.unit}`);
   if (own.validTo !== undefined && own.validTo < own.validFrom) say("validTo", "a day not before validFrom");
   return found;

@@ -18,6 +18,8 @@ export type RuleChange =
 /** The rules as they ship, unchanged by anybody. */
 export const SHIPPED_BOOK: RuleBook = { id: "shipped", rules: RULES };
 
+const LAST_DAY = "9999-12-31";
+
 /**
  * The shipped rules with a depot's own changes laid over them in the order in which they were made. An own version
  * holds from its first day to its last; before and after that the one below holds, so that no day is left without.
@@ -44,20 +46,34 @@ function versionsOf(ruleId: string, changes: readonly RuleChange[]): readonly Ru
     } else if (change.kind === "withdraw" && change.ruleId === ruleId) own.delete(change.validFrom);
     else if (change.kind === "confirm" && change.ruleId === ruleId) again = change;
   }
-  mine.push(...own.values());
-  const laid = mine.reduce(
-    layOver,
-    RULES.filter((rule) => rule.id === ruleId),
-  );
+  const shipped = RULES.filter((rule) => rule.id === ruleId);
+  mine.push(...[...own.values()].map((rule) => withCaseOf(shipped, rule)));
+  const laid = mine.reduce(layOver, shipped);
   const read = again;
   return read === null ? laid : laid.map((rule) => readAgain(rule, read));
+}
+
+/** A version kept before rules could say when they bind, or on what they turn, takes that from the one that ships. */
+function withCaseOf(shipped: readonly Rule[], own: Rule): Rule {
+  const under =
+    shipped.find((rule) => rule.validFrom <= own.validFrom && own.validFrom <= (rule.validTo ?? LAST_DAY)) ??
+    shipped[0];
+  if (under === undefined) return own;
+  const { when, exempt, binds, notChecked } = under;
+  return {
+    ...(when === undefined ? {} : { when }),
+    ...(exempt === undefined ? {} : { exempt }),
+    ...(binds === undefined ? {} : { binds }),
+    ...(notChecked === undefined ? {} : { notChecked }),
+    ...own,
+  };
 }
 
 /** One version over others: what they say of its days gives way. */
 function layOver(under: readonly Rule[], over: Rule): readonly Rule[] {
   const last = over.validTo;
   const pieces = under.flatMap((rule): readonly Rule[] => {
-    const end = rule.validTo ?? "9999-12-31";
+    const end = rule.validTo ?? LAST_DAY;
     if (end < over.validFrom || (last !== undefined && rule.validFrom > last)) return [rule];
     const before = rule.validFrom < over.validFrom ? [{ ...rule, validTo: addDays(over.validFrom, -1) }] : [];
     const after = last !== undefined && end > last ? [{ ...rule, validFrom: addDays(last, 1) }] : [];

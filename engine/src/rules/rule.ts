@@ -19,8 +19,29 @@ export const ruleCaseSchema = z.strictObject({
   overhang: z.optional(z.boolean()),
   /** the plate does not show UK with the flag */
   plateLacksUk: z.optional(z.boolean()),
+  fuel: z.optional(z.enum(["diesel", "petrol", "electric", "hydrogen"])),
+  /** first registered on this day or later, or on a day before it */
+  registeredFrom: z.optional(isoDate),
+  registeredBefore: z.optional(isoDate),
+  /** the chassis permits more than this, besides the mass that the case looks at */
+  technicalAboveKg: z.optional(kg),
 });
 export type RuleCase = z.infer<typeof ruleCaseSchema>;
+
+/** What a rule turns on and no description says, so that nobody checked it. */
+export const FACTS_NOT_DESCRIBED = ["axles", "platedBefore", "speedIndex"] as const;
+export type FactNotDescribed = (typeof FACTS_NOT_DESCRIBED)[number];
+
+/** What must be so on the road besides the day: while it is not, a day within the rule's span breaks nothing. */
+export const ruleBindsSchema = z.strictObject({
+  /** only while ice, snow, slush or frost lies on the road */
+  weather: z.optional(z.literal("wintryRoad")),
+  /** only where signs ask for it: on single roads, or in communes of the mountains */
+  roads: z.optional(z.enum(["signed", "signedMountains"])),
+  /** yearly span in which such weather is usual there: looked at only where nobody knows the weather */
+  usually: z.optional(z.string().check(z.regex(/^\d{2}-\d{2}\/\d{2}-\d{2}$/))),
+});
+export type RuleBinds = z.infer<typeof ruleBindsSchema>;
 
 /** One dated rule as data. `off` says why a known rule is not applied. */
 export const ruleSchema = z.strictObject({
@@ -39,6 +60,11 @@ export const ruleSchema = z.strictObject({
   confidence: z.enum(["read", "secondary", "memory"]),
   country: z.string().check(z.regex(/^[A-Z]{2}$/)),
   when: z.optional(ruleCaseSchema),
+  /** vehicles that it leaves out although its case is theirs */
+  exempt: z.optional(ruleCaseSchema),
+  binds: z.optional(ruleBindsSchema),
+  /** facts that it turns on and that no description has: named as not checked */
+  notChecked: z.optional(z.array(z.enum(FACTS_NOT_DESCRIBED))),
   /** days that it takes to get the paper, sticker or tag */
   leadDays: z.optional(z.int().check(z.minimum(0), z.maximum(365))),
   /** sources conflict or the case was not found: why; the stricter figure stands until it is settled */

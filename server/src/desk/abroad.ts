@@ -90,6 +90,7 @@ export function sourcesOfCards(cards: readonly CountryCard[], book: RuleBook): s
     [
       ...card.speeds.map(({ line }) => line),
       ...card.kit,
+      ...card.winter,
       ...card.tolls,
       card.zone,
       card.night,

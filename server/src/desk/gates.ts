@@ -111,6 +111,7 @@ function diary(data: HireData): Looked {
 /** Season from the coldest night that the forecast has, with what the forecast itself says of it. */
 function season(data: HireData, forecast: RoomAnswer<TripForecast> | null): Looked {
   if (data.vehicle === null || forecast === null) return null;
+  const trip = partOf(data, "trip");
   const coldest = forecast.result.stops.flatMap(({ coldestNightC }) =>
     coldestNightC === null ? [] : [coldestNightC.p10],
   );
@@ -120,6 +121,7 @@ function season(data: HireData, forecast: RoomAnswer<TripForecast> | null): Look
     to: data.to,
     countries: [...countriesOf(data)],
     stays: [...(routeOf(data) ?? [])],
+    ...(trip === null ? {} : { trip }),
     snowChains: abroadOf(data).kitAboard.includes("snowChains"),
     ...(coldest.length === 0 ? {} : { coldestNightC: Math.max(-50, Math.min(40, ...coldest)) }),
   });

@@ -1,5 +1,5 @@
 import type { CardLine, CountryCard } from "@setfair/engine";
-import type { Words } from "@setfair/words";
+import { spanText, type Words } from "@setfair/words";
 import type { Content } from "pdfmake/interfaces";
 import { Refusal } from "../api/refusal.ts";
 import { countriesAnswer, sourcesOfCards } from "../desk/abroad.ts";
@@ -29,6 +29,13 @@ const doubt = (line: CardLine, words: Words): string => {
   const said = [
     ...(line.unsettled ? [words.t("abroad.unsettled")] : []),
     ...(line.fromMemory ? [words.t("abroad.fromMemory")] : []),
+    ...(line.notChecked.length === 0
+      ? []
+      : [
+          words.t("abroad.notChecked", {
+            facts: line.notChecked.map((fact) => words.t("abroad.fact", { fact })).join(", "),
+          }),
+        ]),
     ...(line.changesOn === null ? [] : [words.t("abroad.changesOn", { on: words.dateText(line.changesOn) })]),
   ];
   return said.length === 0 ? "" : ` (${said.join("; ")})`;
@@ -45,6 +52,20 @@ function country(card: CountryCard, words: Words): Content[] {
         [
           words.t("country.thing", { thing: line.thing }),
           words.t("country.kit.value", { value: line.value }) + besides(line, words),
+        ] as const,
+    ),
+    ...card.winter.map(
+      (line) =>
+        [
+          words.t("abroad.winter"),
+          words.t("country.winter.days", {
+            what: words.t("country.winter", {
+              thing: line.thing,
+              weather: line.wintryOnly ? "yes" : "no",
+              roads: line.roads ?? "all",
+            }),
+            span: spanText(words, line.value),
+          }) + besides(line, words),
         ] as const,
     ),
     ...named("abroad.zones", "country.zone", card.zone === null ? [] : [card.zone], words),

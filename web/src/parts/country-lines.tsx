@@ -1,6 +1,7 @@
-import type { CardLine, CountryCard, Figure } from "@setfair/engine";
+import type { CardLine, CountryCard, Figure, WinterLine } from "@setfair/engine";
+import { spanText } from "@setfair/words/guide";
 import type { ReactNode } from "react";
-import { t } from "./words.ts";
+import { t, words } from "./words.ts";
 
 interface CountryLinesProps {
   readonly card: CountryCard;
@@ -14,6 +15,12 @@ export function CountryLines({ card, figure }: CountryLinesProps) {
     <dl className="country-lines">
       <Limits card={card} figure={figure} />
       <Kit card={card} />
+      {/* a guide kept from before has no such lines */}
+      {(card.winter ?? []).map((line) => (
+        <Line key={line.ruleId} name={t("abroad.winter")} line={line}>
+          {winterText(line)}
+        </Line>
+      ))}
       {card.zone !== null && (
         <Line name={t("abroad.zones")} line={card.zone}>
           {t("country.zone", { value: card.zone.value })}
@@ -39,6 +46,13 @@ export function CountryLines({ card, figure }: CountryLinesProps) {
   );
 }
 
+/** What is asked for, where and on which days. */
+const winterText = ({ thing, wintryOnly, roads, value }: WinterLine): string =>
+  t("country.winter.days", {
+    what: t("country.winter", { thing, weather: wintryOnly ? "yes" : "no", roads: roads ?? "all" }),
+    span: spanText(words(), value),
+  });
+
 /** What is in doubt of a line, when it changes, and what the rule says besides; less of it in a guide kept from before. */
 function Doubt({ line }: { readonly line: CardLine | undefined }) {
   if (line === undefined) return null;
@@ -47,6 +61,13 @@ function Doubt({ line }: { readonly line: CardLine | undefined }) {
     ...(line.unsettled ? [t("abroad.unsettled")] : []),
     ...(line.fromMemory ? [t("abroad.fromMemory")] : []),
     ...(changesOn === null ? [] : [t("abroad.changesOn", { on: changesOn })]),
+    ...((line.notChecked ?? []).length === 0
+      ? []
+      : [
+          t("abroad.notChecked", {
+            facts: line.notChecked.map((fact) => t("abroad.fact", { fact })).join(", "),
+          }),
+        ]),
   ];
   return (
     <>

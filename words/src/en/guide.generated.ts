@@ -13,6 +13,7 @@ import posts from "./posts.json" with { type: "json" };
 import settlementLines from "./settlement-lines.json" with { type: "json" };
 import stops from "./stops.json" with { type: "json" };
 import trip from "./trip.json" with { type: "json" };
+import winter from "./winter.json" with { type: "json" };
 import systemsAirConditioning from "./systems/airConditioning.json" with { type: "json" };
 import systemsAlarms from "./systems/alarms.json" with { type: "json" };
 import systemsAwning from "./systems/awning.json" with { type: "json" };
@@ -49,4 +50,4 @@ import systemsTyres from "./systems/tyres.json" with { type: "json" };
 import systemsWasteWater from "./systems/wasteWater.json" with { type: "json" };
 import systemsWindows from "./systems/windows.json" with { type: "json" };
 
-export const GUIDE = { ...bodyParts, ...core, ...countries, ...diagnosis, ...drawing, ...findings, ...hirer, ...hirerAfter, ...hirerCountries, ...parts, ...posts, ...settlementLines, ...stops, ...trip, ...systemsAirConditioning, ...systemsAlarms, ...systemsAwning, ...systemsBeds, ...systemsBikeRack, ...systemsBriefing, ...systemsCab, ...systemsCassetteToilet, ...systemsCharging, ...systemsControlPanel, ...systemsCooking, ...systemsDef, ...systemsDoor, ...systemsElevatingRoof, ...systemsFreshWater, ...systemsFridge, ...systemsFuel, ...systemsGarage, ...systemsHeating, ...systemsHookUp, ...systemsHotWater, ...systemsInverter, ...systemsKeys, ...systemsLeisureBattery, ...systemsLevelling, ...systemsLights, ...systemsLpg, ...systemsSeatsBelts, ...systemsSolar, ...systemsStep, ...systemsTelevision, ...systemsTractionBattery, ...systemsTyres, ...systemsWasteWater, ...systemsWindows };
+export const GUIDE = { ...bodyParts, ...core, ...countries, ...diagnosis, ...drawing, ...findings, ...hirer, ...hirerAfter, ...hirerCountries, ...parts, ...posts, ...settlementLines, ...stops, ...trip, ...winter, ...systemsAirConditioning, ...systemsAlarms, ...systemsAwning, ...systemsBeds, ...systemsBikeRack, ...systemsBriefing, ...systemsCab, ...systemsCassetteToilet, ...systemsCharging, ...systemsControlPanel, ...systemsCooking, ...systemsDef, ...systemsDoor, ...systemsElevatingRoof, ...systemsFreshWater, ...systemsFridge, ...systemsFuel, ...systemsGarage, ...systemsHeating, ...systemsHookUp, ...systemsHotWater, ...systemsInverter, ...systemsKeys, ...systemsLeisureBattery, ...systemsLevelling, ...systemsLights, ...systemsLpg, ...systemsSeatsBelts, ...systemsSolar, ...systemsStep, ...systemsTelevision, ...systemsTractionBattery, ...systemsTyres, ...systemsWasteWater, ...systemsWindows };

@@ -7,7 +7,16 @@ import { rulesInForce } from "../../rules/rule-book.ts";
 import type { GateReading } from "./types.ts";
 
 /** What the data of a country abroad should hold; of the depot's own country the first is not asked. */
-export const COUNTRY_TOPICS = ["kit", "speed", "zone", "toll", "night", "lpgFiller", "alcohol"] as const;
+export const COUNTRY_TOPICS = [
+  "kit",
+  "speed",
+  "zone",
+  "toll",
+  "night",
+  "lpgFiller",
+  "alcohol",
+  "season",
+] as const;
 export type CountryTopic = (typeof COUNTRY_TOPICS)[number];
 
 export const MISSING_KINDS = [
@@ -56,7 +65,7 @@ function ofGate(gate: Gate, gates: readonly GateReading[]): MissingRule[] {
   if (reading === undefined || reading.checkedAt === null)
     return [{ kind: "gateNotChecked", gate, about: gate }];
   return reading.findings
-    .filter(({ severity }) => severity === "unchecked")
+    .filter(({ severity, code }) => severity === "unchecked" || code.endsWith(".factNotChecked"))
     .map(({ code, about }) => ({
       kind: "findingNotChecked",
       gate,
@@ -71,7 +80,11 @@ function ofCountry(country: string, on: IsoDate): MissingRule[] {
     ...COUNTRY_TOPICS.filter(
       (topic) => !rulesInForce().rules.some((rule) => isOf(rule, topic, country) && rule.off === undefined),
     ).map(
-      (topic): MissingRule => ({ kind: "topicNotInData", gate: "countries", about: `${country}.${topic}` }),
+      (topic): MissingRule => ({
+        kind: "topicNotInData",
+        gate: GATE_OF[topic] ?? "countries",
+        about: `${country}.${topic}`,
+      }),
     ),
     ...[
       ...new Set(

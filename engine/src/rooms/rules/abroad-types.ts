@@ -1,8 +1,10 @@
 import * as z from "zod/mini";
 import type { Figure } from "../../base/figure.ts";
 import type { RoomAnswer } from "../../base/finding.ts";
+import type { FactNotDescribed } from "../../rules/rule.ts";
 import { vehicleDescriptionSchema } from "../../vehicle/description.ts";
 import { isoDateSchema } from "../situation.ts";
+import type { WinterThing } from "./winter-duties.ts";
 
 const country = z.string().check(z.regex(/^[A-Z]{2}$/, "expected a two-letter country code (ISO 3166-1)"));
 
@@ -50,6 +52,17 @@ export interface CardLine {
   readonly note: string | null;
   /** day of the stay from which the rule is another, begins or is gone; null where it holds throughout */
   readonly changesOn: string | null;
+  /** what it turns on and no description says, so that nobody checked it */
+  readonly notChecked: readonly NotChecked[];
+}
+export type NotChecked = FactNotDescribed | "unladenMass";
+
+/** A winter rule that is for this vehicle on days of the stay; its value is the yearly span. */
+export interface WinterLine extends CardLine {
+  readonly thing: WinterThing;
+  /** only while ice, snow, slush or frost lies on the road */
+  readonly wintryOnly: boolean;
+  readonly roads: "signed" | "signedMountains" | null;
 }
 export interface CountryCard {
   readonly country: string;
@@ -60,6 +73,8 @@ export interface CountryCard {
   /** km/h, in Great Britain mph; as signed where a road is missing */
   readonly speeds: readonly { readonly road: Road; readonly limit: Figure; readonly line: CardLine }[];
   readonly kit: readonly (CardLine & { readonly thing: string; readonly aboard: boolean })[];
+  /** winter tyres and chains, where days of the stay may ask for them */
+  readonly winter: readonly WinterLine[];
   readonly zone: CardLine | null;
   readonly tolls: readonly CardLine[];
   readonly night: CardLine | null;

@@ -4,8 +4,8 @@ import { addDays, monthsAfter } from "../../base/years.ts";
 import type { Rule } from "../../rules/rule.ts";
 import { ruleAt, ruleFigure } from "../../rules/rule-at.ts";
 import { makeFinding } from "../make-finding.ts";
-import type { AbroadTask, CheckCountries, CountriesInput, CountryCard } from "./abroad-types.ts";
-import { caseFacts, countryCard, countryRules } from "./country-card.ts";
+import type { AbroadTask, CardLine, CheckCountries, CountriesInput, CountryCard } from "./abroad-types.ts";
+import { countryCard, countryRules, journeyFacts } from "./country-card.ts";
 
 /** Values of a zone or toll rule that ask for something before the border. */
 const TO_GET = ["certificate", "sticker", "register", "buyBefore"];
@@ -28,6 +28,7 @@ export const checkCountries: CheckCountries = (input) => {
       ...tasks.flatMap(open),
       ...adaptors(input, abroad),
       ...abroad.flatMap(unsettled),
+      ...abroad.flatMap(notChecked),
     ],
   };
 };
@@ -108,7 +109,7 @@ function kit(cards: readonly CountryCard[]): Finding[] {
 }
 
 function toGet(input: CountriesInput, card: CountryCard): AbroadTask[] {
-  const facts = caseFacts(input);
+  const facts = journeyFacts(input);
   const rules: readonly Rule[] = ["zone", "toll"].flatMap((topic) =>
     countryRules(topic, card.country, card, facts),
   );
@@ -159,11 +160,33 @@ function adaptors(input: CountriesInput, abroad: readonly CountryCard[]): Findin
     );
 }
 
+/** Each line of a card that rests on a rule. */
+function linesOf({ kit: lines, zone, night, tolls, speeds, lpgFiller, winter }: CountryCard): CardLine[] {
+  const maybe = [zone, night, lpgFiller].filter((each) => each !== null);
+  return [...lines, ...tolls, ...speeds.map((each) => each.line), ...winter, ...maybe];
+}
+
+/** One note for each thing that a country's rules turn on and no description says. */
+function notChecked(card: CountryCard): Finding[] {
+  const lines = linesOf(card);
+  // the gate of the season asks for what a tyre turns on
+  const facts = [...new Set(lines.flatMap((each) => each.notChecked))].filter(
+    (fact) => fact !== "speedIndex",
+  );
+  return facts.map((fact) =>
+    makeFinding("countries", "countries.factNotChecked", "note", "law", {
+      about: `${card.country} ${fact}`,
+      facts: { country: card.country, fact },
+      sources: lines.filter((each) => each.notChecked.includes(fact)).map(({ ruleId }) => ruleId),
+      mends: ["countries.seeDocument"],
+    }),
+  );
+}
+
 /** One note a country on what its sources leave open. */
 function unsettled(card: CountryCard): Finding[] {
-  const { country, kit: lines, zone, night, tolls, speeds, lpgFiller } = card;
-  const all = [...lines, ...tolls, ...speeds.map((each) => each.line), zone, night, lpgFiller];
-  const ids = all.flatMap((each) => (each?.unsettled === true ? [each.ruleId] : []));
+  const { country } = card;
+  const ids = linesOf(card).flatMap((each) => (each.unsettled ? [each.ruleId] : []));
   return ids.length === 0
     ? []
     : [

@@ -4,7 +4,6 @@ import { composeRuleBook, withRules } from "../../rules/rule-book.ts";
 import { overcab, panelVan } from "../../vehicle/test-vehicles.ts";
 import type { Driver, Party } from "../situation.ts";
 import { checkInsurance } from "./check-insurance.ts";
-import { checkSeason, spanMeets } from "./check-season.ts";
 import { checkSeats } from "./check-seats.ts";
 import type { InsuranceInput, InsurancePolicy } from "./types.ts";
 
@@ -211,6 +210,12 @@ describe("the seats gate", () => {
     expect(restrained("2026-06-20", "2026-07-01")).toEqual(["c"]);
   });
 
+  it("asks a belt for everybody: law from the day on which the law began, safety for a vehicle registered before", () => {
+    const basis = (firstRegistered: string) =>
+      ask(party(adults(3), { sleepers: 2 }), panelVan({ firstRegistered })).findings[0]?.basis;
+    expect([basis("2007-10-19"), basis("2007-10-20")]).toEqual(["safety", "law"]);
+  });
+
   it("takes no dog in a vehicle that takes no pets: policy, not law", () => {
     expect(ask(party(adults(2), { dogs: 1 })).findings).toMatchObject([
       { code: "seats.noPets", basis: "policy" },
@@ -221,103 +226,5 @@ describe("the seats gate", () => {
     expect(ask(party(adults(2)), panelVan({ systems: [] })).findings).toMatchObject([
       { code: "seats.notDescribed", severity: "unchecked" },
     ]);
-  });
-});
-
-describe("the season gate", () => {
-  const ask = (countries: string[], from: string, to: string, more = {}) =>
-    checkSeason({ vehicle: panelVan(), countries, from: `${from}T13:00`, to: `${to}T10:00`, ...more });
-  const worn = (season: string) =>
-    panelVan({
-      systems: panelVan().systems.map((each) =>
-        each.kind === "tyres" ? { ...each, spec: { ...each.spec, season } } : each,
-      ),
-    });
-
-  it("has nothing to say in May", () => {
-    expect(ask(["GB"], "2026-05-09", "2026-05-16").findings).toEqual([]);
-  });
-
-  it("refuses summer tyres for Austria in February and wants all-season ones looked at", () => {
-    const codes = (season: string) =>
-      ask(["AT"], "2026-02-09", "2026-02-16", { vehicle: worn(season), coldestNightC: 5 }).findings.map(
-        ({ code }) => code,
-      );
-    expect(codes("summer")).toEqual(["season.winterTyres"]);
-    expect(codes("allSeason")).toEqual(["season.seeSnowflake"]);
-    expect(codes("winter")).toEqual([]);
-  });
-
-  it("looks at the days in each country: out of Austria before November, into it in April", () => {
-    const stay = (country: string, enter: string, leave: string) => ({ country, enter, leave });
-    const codes = (stays: ReturnType<typeof stay>[], from: string, to: string) =>
-      ask(["GB", "AT"], from, to, { vehicle: worn("summer"), coldestNightC: 5, stays }).findings.map(
-        ({ code }) => code,
-      );
-    const autumn = (leave: string) => codes([stay("AT", "2026-10-20", leave)], "2026-10-15", "2026-11-20");
-    expect(autumn("2026-10-31")).toEqual([]);
-    expect(autumn("2026-11-01")).toEqual(["season.winterTyres"]);
-    const spring = (enter: string) => codes([stay("AT", enter, "2027-05-01")], "2027-04-01", "2027-05-05");
-    expect(spring("2027-04-15")).toEqual(["season.winterTyres"]);
-    expect(spring("2027-04-16")).toEqual([]);
-    expect(codes([], "2026-10-15", "2026-11-20")).toEqual(["season.winterTyres"]);
-  });
-
-  it("takes chains aboard for Italy and the French mountains", () => {
-    expect(
-      ask(["IT"], "2026-02-09", "2026-02-16", { vehicle: worn("summer"), snowChains: true, coldestNightC: 5 })
-        .findings,
-    ).toEqual([]);
-  });
-
-  it("gives the drain instruction as a condition where frost is expected", () => {
-    expect(ask(["GB"], "2026-05-09", "2026-05-16", { coldestNightC: -2 }).findings).toMatchObject([
-      { code: "season.frost", severity: "condition" },
-    ]);
-    expect(ask(["GB"], "2026-12-09", "2026-12-16").findings).toMatchObject([
-      { code: "season.frostPossible", severity: "note" },
-    ]);
-  });
-
-  it("a span that the depot read anew holds from its own day on", () => {
-    const rule = RULES.find(({ id }) => id === "season.at.winterTyres")!;
-    const book = (validFrom: string) =>
-      composeRuleBook("own", [
-        { kind: "correct", rule: { ...rule, value: "12-01/03-31", validFrom, source: "read by the depot" } },
-      ]);
-    const codes = (validFrom: string) =>
-      withRules(book(validFrom), () =>
-        ask(["AT"], "2026-11-05", "2026-11-20", { vehicle: worn("summer"), coldestNightC: 5 }).findings.map(
-          ({ code }) => code,
-        ),
-      );
-    expect(codes("2026-11-05")).toEqual([]);
-    expect(codes("2026-11-06")).toEqual(["season.winterTyres"]);
-  });
-
-  it("a span counts on those days alone on which its own version holds", () => {
-    const rule = RULES.find(({ id }) => id === "season.at.winterTyres")!;
-    const own = (value: string, validFrom: string) => ({
-      kind: "correct" as const,
-      rule: { ...rule, value, validFrom, source: "read by the depot" },
-    });
-    const codes = (...versions: ReturnType<typeof own>[]) =>
-      withRules(composeRuleBook("own", versions), () =>
-        ask(["AT"], "2026-11-05", "2026-11-20", { vehicle: worn("summer"), coldestNightC: 5 }).findings.map(
-          ({ code }) => code,
-        ),
-      );
-    const december = "12-01/03-31";
-    expect(codes(own(december, "2026-01-01"), own("11-01/11-10", "2026-11-12"))).toEqual([]);
-    expect(codes(own("11-15/11-20", "2026-01-01"), own(december, "2026-11-13"))).toEqual([]);
-    expect(codes(own("11-10/11-20", "2026-01-01"), own(december, "2026-11-13"))).toEqual([
-      "season.winterTyres",
-    ]);
-  });
-
-  it("a span across the new year holds both ends and nothing in summer", () => {
-    expect(spanMeets("11-01/04-15", "2026-04-15", "2026-04-20")).toBe(true);
-    expect(spanMeets("11-01/04-15", "2026-04-16", "2026-10-31")).toBe(false);
-    expect(spanMeets("11-01/04-15", "2026-10-20", "2026-11-01")).toBe(true);
   });
 });

@@ -1,7 +1,10 @@
 import { figure } from "../../base/figure.ts";
 import type { Finding } from "../../base/finding.ts";
+import { isRuleFor } from "../../rules/rule-applies.ts";
+import { ruleAt } from "../../rules/rule-at.ts";
 import { specsOf } from "../../vehicle/specs-of.ts";
 import { makeFinding } from "../make-finding.ts";
+import { caseFacts } from "./case-facts.ts";
 import { childFindings } from "./child-seats.ts";
 import type { CheckSeats, SeatsInput } from "./types.ts";
 
@@ -41,7 +44,14 @@ export const checkSeats: CheckSeats = (input) => {
   };
 };
 
-function places({ party }: SeatsInput, belts: number, berths: number): Finding[] {
+/** Law where the vehicle was registered under it; an older one is held to it for safety, which nobody may pass either. */
+function beltBasis({ vehicle, today, days }: SeatsInput): Finding["basis"] {
+  const rule = ruleAt("seats.gb.beltPerTraveller", days?.first ?? today);
+  return rule !== undefined && isRuleFor(rule, caseFacts(vehicle)) ? "law" : "safety";
+}
+
+function places(input: SeatsInput, belts: number, berths: number): Finding[] {
+  const { party } = input;
   const travellers = party.travellers.length;
   const sleepers = party.sleepers ?? travellers;
   const found: Finding[] = [];
@@ -49,7 +59,7 @@ function places({ party }: SeatsInput, belts: number, berths: number): Finding[]
     const facts = { travellers, belts, missing: travellers - belts };
     const mends = ["seats.otherVehicle", "seats.secondVehicle"];
     found.push(
-      makeFinding("seats", "seats.tooFewBelts", "refuse", "law", {
+      makeFinding("seats", "seats.tooFewBelts", "refuse", beltBasis(input), {
         facts,
         sources: ["seats.gb.beltPerTraveller"],
         mends,

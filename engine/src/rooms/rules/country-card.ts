@@ -2,25 +2,32 @@ import { figure } from "../../base/figure.ts";
 import type { IsoDate } from "../../base/time.ts";
 import { COUNTRIES_KNOWN } from "../../rules/country-rules.ts";
 import type { Rule } from "../../rules/rule.ts";
-import { type CaseFacts, ruleApplies } from "../../rules/rule-applies.ts";
+import { type CaseFacts, isRuleFor } from "../../rules/rule-applies.ts";
 import { daysOfChange, rulesDuring } from "../../rules/rule-at.ts";
 import { rulesInForce } from "../../rules/rule-book.ts";
 import { specsOf } from "../../vehicle/specs-of.ts";
 import type { CardLine, CountriesInput, CountryCard } from "./abroad-types.ts";
 import { ROADS } from "./abroad-types.ts";
+import { caseFacts } from "./case-facts.ts";
+import { isUsual, winterDuties } from "./winter-duties.ts";
 
 interface Stay {
   readonly enter: IsoDate;
   readonly leave: IsoDate;
 }
 
-const line = (rule: Rule, { enter, leave }: Stay): CardLine => ({
+/** A line of the card; what the rule turns on and this description does not say is named. */
+const line = (rule: Rule, { enter, leave }: Stay, unladenKg: number | null = 0): CardLine => ({
   ruleId: rule.id,
   value: String(rule.value),
   unsettled: rule.unsettled !== undefined,
   fromMemory: rule.confidence === "memory",
   note: rule.note ?? null,
   changesOn: daysOfChange(rule.id, enter, leave)[1] ?? null,
+  notChecked: [
+    ...(rule.notChecked ?? []),
+    ...(rule.when?.mass === "unladen" && unladenKg === null ? (["unladenMass"] as const) : []),
+  ],
 });
 
 const toFigure = (rule: Rule) =>
@@ -33,19 +40,9 @@ const toFigure = (rule: Rule) =>
     rule.id,
   );
 
-/** What a rule's case looks at, from the description and what is carried. */
-export function caseFacts(input: CountriesInput): CaseFacts {
-  const { masses, dimensions, category } = input.vehicle;
-  return {
-    mamKg: masses.mamKg,
-    technicalMaxKg: masses.technicalMaxKg,
-    unladenKg: masses.unladenKg ?? null,
-    category,
-    heightM: dimensions.heightM,
-    overhang: input.overhang,
-    plateLacksUk: input.plateShowsUk !== true,
-  };
-}
+/** What a rule's case looks at, for a journey abroad. */
+export const journeyFacts = ({ vehicle, overhang, plateShowsUk }: CountriesInput): CaseFacts =>
+  caseFacts(vehicle, { overhang, plateLacksUk: plateShowsUk !== true });
 
 /** Values of which the earlier asks for more. */
 const STRICTEST_FIRST = [
@@ -81,24 +78,29 @@ export function countryRules(topic: string, country: string, stay: Stay, facts: 
   );
   return [...ids].flatMap((id) => {
     const during = rulesDuring(id, stay.enter, stay.leave);
-    return strictest(during.filter(({ when }) => ruleApplies(when, facts))) ?? [];
+    return strictest(during.filter((rule) => isRuleFor(rule, facts))) ?? [];
   });
 }
 
 /** The card of one country of the route for this vehicle: limits by the right mass, kit, zone, tolls, nights, fillers, alcohol. */
 export function countryCard(input: CountriesInput, stay: CountriesInput["route"][number]): CountryCard {
-  const facts = caseFacts(input);
+  const facts = journeyFacts(input);
   const { country, enter, leave } = stay;
   const rules = (topic: string) => countryRules(topic, country, stay, facts);
-  const one = (topic: string) => rules(topic)[0] ?? null;
+  // a rule for a case goes before the one for all
+  const one = (topic: string) => {
+    const all = rules(topic);
+    return all.find(({ when }) => when !== undefined) ?? all[0] ?? null;
+  };
   const [zone, night, filler] = [one("zone"), one("night"), one("lpgFiller")];
   return {
     country,
     enter,
     leave,
     known: COUNTRIES_KNOWN.includes(country),
-    speeds: speeds(rules("speed"), stay),
+    speeds: speeds(rules("speed"), stay, facts.unladenKg),
     kit: rules("kit").map((rule) => kitLine(rule, input, stay)),
+    winter: winter(input, stay),
     zone: zone === null ? null : line(zone, stay),
     tolls: rules("toll").map((rule) => line(rule, stay)),
     night: night === null ? null : line(night, stay),
@@ -110,12 +112,25 @@ export function countryCard(input: CountriesInput, stay: CountriesInput["route"]
   };
 }
 
+/** What binds only on wintry roads is left out where such roads are not usual on days of the stay. */
+function winter({ vehicle }: CountriesInput, stay: CountriesInput["route"][number]): CountryCard["winter"] {
+  const { country, enter, leave } = stay;
+  return winterDuties({ vehicle, from: enter, to: leave, countries: [country], stays: [stay] })
+    .filter((duty) => duty.rule.binds?.weather === undefined || isUsual(duty))
+    .map(({ rule, thing }) => ({
+      ...line(rule, stay),
+      thing,
+      wintryOnly: rule.binds?.weather !== undefined,
+      roads: rule.binds?.roads ?? null,
+    }));
+}
+
 /** A rule for a case (above a mass, a category) goes before the one for all. */
-function speeds(rules: readonly Rule[], stay: Stay): CountryCard["speeds"] {
+function speeds(rules: readonly Rule[], stay: Stay, unladenKg: number | null): CountryCard["speeds"] {
   return ROADS.flatMap((road) => {
     const all = rules.filter(({ id }) => id.endsWith(`.${road}`));
     const rule = all.find(({ when }) => when !== undefined) ?? all[0];
-    return rule === undefined ? [] : [{ road, limit: toFigure(rule), line: line(rule, stay) }];
+    return rule === undefined ? [] : [{ road, limit: toFigure(rule), line: line(rule, stay, unladenKg) }];
   });
 }
 

@@ -172,7 +172,10 @@ describe("the days on which shipped rules begin", () => {
   });
 
   it("Austria: the toll goes by what the chassis permits from 1 December 2023, by the plate before", () => {
-    const down = panelVan({ masses: { ...masses, mamKg: 3500, technicalMaxKg: 3650 } });
+    const down = panelVan({
+      masses: { ...masses, mamKg: 3500, technicalMaxKg: 3650 },
+      firstRegistered: "2023-12-01",
+    });
     expect(tolls("AT", "2023-11-30", down)).toEqual(["toll.at.vignette"]);
     expect(tolls("AT", "2023-12-01", down)).toEqual(["toll.at.box"]);
   });

@@ -2,7 +2,7 @@ import * as z from "zod/mini";
 import type { Figure } from "../../base/figure.ts";
 import type { Finding, RoomAnswer } from "../../base/finding.ts";
 import { vehicleDescriptionSchema } from "../../vehicle/description.ts";
-import { driverSchema, isoDateSchema, isoLocalSchema, partySchema } from "../situation.ts";
+import { driverSchema, isoDateSchema, isoLocalSchema, partySchema, tripSchema } from "../situation.ts";
 
 const country = z.string().check(z.regex(/^[A-Z]{2}$/, "expected a two-letter country code (ISO 3166-1)"));
 const drivers = z.array(driverSchema).check(z.maxLength(8));
@@ -119,6 +119,8 @@ export const seasonInputSchema = z.strictObject({
   ),
   /** coldest night expected on the trip, °C; not known where left out */
   coldestNightC: z.optional(z.number().check(z.minimum(-50), z.maximum(40))),
+  /** places and nights of the hire with their forecast, for the chance of frost; not known where left out */
+  trip: z.optional(tripSchema),
   /** what the vehicle wears and carries for this hire, as somebody saw it */
   winterTyres: z.optional(z.boolean()),
   snowChains: z.optional(z.boolean()),

@@ -57,6 +57,9 @@ export const ruleHandlers = {
       unit: shipped.unit,
       country: shipped.country,
       ...(shipped.when === undefined ? {} : { when: shipped.when }),
+      ...(shipped.exempt === undefined ? {} : { exempt: shipped.exempt }),
+      ...(shipped.binds === undefined ? {} : { binds: shipped.binds }),
+      ...(shipped.notChecked === undefined ? {} : { notChecked: shipped.notChecked }),
       ...body,
     };
     const problems = findCorrectionProblems(shipped, rule);

@@ -8,13 +8,13 @@ import { FailureNote } from "../failure-note.tsx";
 import { useSignedIn } from "../session.ts";
 import { CorrectForm } from "./correct-form.tsx";
 import {
+  caseTexts,
   holdsText,
   type Rule,
   type RuleLine,
   readText,
   ruleName,
   valueText,
-  whenText,
 } from "./rule-words.ts";
 import { rulesChanged } from "./rules-changed.ts";
 
@@ -76,7 +76,6 @@ interface VersionProps {
 }
 
 function Version({ rule, by, children }: VersionProps) {
-  const when = whenText(rule);
   return (
     <li>
       <strong>{valueText(rule.id, rule.value, rule.unit)}</strong> {holdsText(rule)}
@@ -84,7 +83,9 @@ function Version({ rule, by, children }: VersionProps) {
         {rule.source} · {readText(rule)}
         {by !== undefined && ` · ${by}`}
       </div>
-      {when !== null && <div>{when}</div>}
+      {caseTexts(rule).map((text) => (
+        <div key={text}>{text}</div>
+      ))}
       {rule.leadDays !== undefined && <div>{t("rules.leadDays", { n: rule.leadDays })}</div>}
       {rule.note !== undefined && <div>{rule.note}</div>}
       {rule.unsettled !== undefined && (

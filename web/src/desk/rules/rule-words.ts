@@ -1,5 +1,6 @@
+import { spanText } from "@setfair/words/guide";
 import type { Schemas } from "../../api/client.ts";
-import { dateText, figureText, has, say, t } from "../../parts/words.ts";
+import { dateText, figureText, has, say, t, words } from "../../parts/words.ts";
 
 export type RuleLine = Schemas["RuleLine"];
 export type Rule = Schemas["Rule"];
@@ -35,6 +36,7 @@ export function valueText(id: string, value: Rule["value"], unit: string): strin
   const topic = id.split(".")[0];
   if (typeof value === "boolean") return t(value ? "rules.yes" : "rules.no");
   if (typeof value === "number") return countText(value, unit);
+  if (unit === "MM-DD/MM-DD") return spanText(words(), value);
   if (unit === "date") return dateText(value, "short");
   if (topic === "kit") return t("country.kit.value", { value });
   if (topic === "zone") return t("country.zone", { value });
@@ -56,11 +58,29 @@ export const holdsText = ({ validFrom, validTo }: Pick<Rule, "validFrom" | "vali
     ? t("rules.from", { from: dateText(validFrom, "short") })
     : t("rules.fromTo", { from: dateText(validFrom, "short"), to: dateText(validTo, "short") });
 
-/** For which vehicles a rule holds; null for all. */
-export function whenText({ when }: Pick<Rule, "when">): string | null {
-  if (when === undefined) return null;
-  if (when.mass === undefined) return t("rules.when.other");
+/** For which vehicles a rule holds and what must be so besides the day, a line each; none where it holds for all. */
+export function caseTexts({
+  when,
+  binds,
+  notChecked,
+}: Pick<Rule, "when" | "binds" | "notChecked">): string[] {
+  const facts = (notChecked ?? []).map((fact) => t("abroad.fact", { fact })).join(", ");
+  return [
+    ...(when === undefined ? [] : whenTexts(when)),
+    ...(binds?.weather === undefined ? [] : [t(`rules.binds.${binds.weather}`)]),
+    ...(binds?.roads === undefined ? [] : [t(`rules.binds.${binds.roads}`)]),
+    ...(facts === "" ? [] : [t("rules.notChecked", { facts })]),
+  ];
+}
+
+function whenTexts(when: NonNullable<Rule["when"]>): string[] {
   const kg = (value: number | undefined) =>
     value === undefined ? "none" : figureText({ value, unit: "kg" });
-  return t("rules.when", { mass: when.mass, above: kg(when.aboveKg), to: kg(when.toKg) });
+  const { mass, registeredFrom, registeredBefore, aboveKg, toKg, ...others } = when;
+  return [
+    ...(mass === undefined ? [] : [t("rules.when", { mass, above: kg(aboveKg), to: kg(toKg) })]),
+    ...(registeredFrom === undefined ? [] : [t("rules.when.registeredFrom", { on: registeredFrom })]),
+    ...(registeredBefore === undefined ? [] : [t("rules.when.registeredBefore", { on: registeredBefore })]),
+    ...(mass === undefined && Object.keys(others).length > 0 ? [t("rules.when.other")] : []),
+  ];
 }
