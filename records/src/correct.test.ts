@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { withCorrections } from "./correct.ts";
 import { makeReceipt, type Receipt } from "./receipt.ts";
-import { type DepotRecord, makeRecord } from "./record.ts";
+import { type DepotRecord, eraseRecord, makeRecord } from "./record.ts";
 import { verifyRecords } from "./verify.ts";
 
 const base = {
@@ -52,6 +52,16 @@ describe("a correction", () => {
       id: other.id,
       why: "listedRecordOther",
     });
+  });
+
+  it("is no record of the vehicle itself, and says nothing once it is erased", () => {
+    const first = correct(42_100, reading);
+    expect(withCorrections([reading, first]).map(({ record }) => record.id)).toEqual([reading.id]);
+    const erased = eraseRecord(first, "2027-01-01T00:00:00.000Z");
+    expect(withCorrections([reading, erased])).toMatchObject([
+      { content: { value: 42_000 }, corrections: [] },
+    ]);
+    expect(withCorrections([eraseRecord(reading, "2027-01-01T00:00:00.000Z"), first])).toEqual([]);
   });
 
   it("without a reason or a name cannot be made", () => {
