@@ -30,6 +30,7 @@ export function summaryOf(data: HireData, glass: GlassReading | null): HireSumma
     vehicle:
       vehicle === null ? null : { id: vehicle.id, name: vehicle.name, registration: vehicle.registration },
     glass: counts && glass !== null && glass.state !== "onTheRoad" ? glass.state : null,
+    gatesLater: counts && glass !== null ? gatesLater(glass) : 0,
     worst:
       counts && glass !== null
         ? worstOf(glass)
@@ -43,6 +44,10 @@ export function summaryOf(data: HireData, glass: GlassReading | null): HireSumma
     owedPence: Math.max(0, moneyOfHire(data).owed.pence),
   };
 }
+
+/** Gates that fall due later; what is signed with the keys in the hand is not counted. */
+const gatesLater = ({ gates }: GlassReading): number =>
+  gates.filter(({ gate, isDue }) => !isDue && gate !== "signatures").length;
 
 /** Something failed on the road, the hirer was told to ring, and nobody at the desk has answered yet. */
 const HELP_ASKED: FindingAnswer = {

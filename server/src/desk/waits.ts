@@ -45,7 +45,7 @@ export function waitsOf(data: HireData, glass: GlassReading): readonly Wait[] {
       return [
         ...(openHelp(data.records).length > 0 ? [wait("helpAsked", "desk")] : []),
         ...authoriseAgain(data),
-        data.nowLocal > data.to ? wait("late", "hirer") : wait("onTheRoad", "hirer"),
+        data.nowLocal > data.to ? wait("late", "desk") : wait("onTheRoad", "hirer"),
       ];
     case "returned":
       return afterReturn(data);

@@ -1,8 +1,9 @@
 import type { Guide } from "../offline/database.ts";
 import { dateText, say, t } from "../parts/words.ts";
+import { telephoneOf } from "./call-link.tsx";
 import { civilNow } from "./local-time.ts";
 import type { HirerGuide } from "./use-guide.ts";
-import { type WhatMatters, whatMatters } from "./what-matters.ts";
+import { overAs, type WhatMatters, whatMatters } from "./what-matters.ts";
 
 type Trouble = Extract<WhatMatters, { kind: "trouble" }>;
 const DO_AT = [
@@ -28,7 +29,9 @@ export interface MattersProps {
 /** One sentence and what to do, before anything else. */
 export function Matters({ hirer, guide, onPanel = false }: MattersProps) {
   const { forecast, running, failed, readings, waiting } = hirer;
-  const now = civilNow(guide.trip?.timeZone ?? "UTC");
+  const now = civilNow(guide.trip?.timeZone ?? Intl.DateTimeFormat().resolvedOptions().timeZone);
+  const over = overAs(guide, now);
+  if (over !== null) return <Over guide={guide} as={over} waiting={waiting} />;
   const most = forecast === null ? null : whatMatters(forecast, now, guide.trip);
   return (
     <section
@@ -75,6 +78,36 @@ export function Matters({ hirer, guide, onPanel = false }: MattersProps) {
       {failed !== null && <p role="alert">{t("hirer.panel.failed")}</p>}
       {readings.length > 0 && !running && failed === null && (
         <p className="quiet">{t("hirer.matters.after", { at: dateText(readings.at(-1)!.at, "dayTime") })}</p>
+      )}
+      {waiting > 0 && <p className="quiet">{t("hirer.waiting", { waiting })}</p>}
+    </section>
+  );
+}
+
+/** The trip is over: nothing about its stores any more. */
+function Over({
+  guide,
+  as,
+  waiting,
+}: {
+  readonly guide: Guide;
+  readonly as: "back" | "late";
+  readonly waiting: number;
+}) {
+  if (as === "back" && guide.statementAt != null) return null;
+  return (
+    <section className={as === "late" ? "card matters matters-trouble" : "card matters"}>
+      <h2>{t(`hirer.over.${as}`, { to: dateText(guide.to, "dayTime") })}</h2>
+      <p>{t(`hirer.over.${as}Text`)}</p>
+      {as === "late" && (
+        <a className="button button-main button-wide" href={telephoneOf(guide)}>
+          {t("hirer.over.ring", { number: guide.depot.telephone })}
+        </a>
+      )}
+      {as === "late" && (
+        <a className="button button-wide" href="#wrong">
+          {t("hirer.moment.wrong")}
+        </a>
       )}
       {waiting > 0 && <p className="quiet">{t("hirer.waiting", { waiting })}</p>}
     </section>

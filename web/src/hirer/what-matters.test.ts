@@ -2,7 +2,7 @@ import type { StoreForecast, TripForecast } from "@setfair/engine/trip";
 import { describe, expect, it } from "vitest";
 import { feetAndInches } from "./height.ts";
 import { civilNow } from "./local-time.ts";
-import { inHundred, whatMatters } from "./what-matters.ts";
+import { inHundred, overAs, whatMatters } from "./what-matters.ts";
 
 const store = (id: StoreForecast["store"], chance: number, p50At: string | null) =>
   ({
@@ -93,6 +93,14 @@ describe("what matters most", () => {
       kind: "lasts",
       chanceIn100: 95,
     });
+  });
+
+  it("knows when the trip is over, since a forecast of hours that are gone is worse than silence", () => {
+    const to = "2026-07-10T10:00";
+    expect(overAs({ stage: "onHire", to }, "2026-07-10T10:00")).toBe(null);
+    expect(overAs({ stage: "onHire", to }, "2026-07-10T10:01")).toBe("late");
+    expect(overAs({ stage: "returned", to }, "2026-07-09T09:00")).toBe("back");
+    expect(overAs({ stage: "booked", to }, "2026-07-11T09:00")).toBe(null);
   });
 
   it("names no place that is already behind the hirer", () => {

@@ -61,6 +61,18 @@ export type WhatMatters =
 /** Below this a trouble is not worth the first line: about one trip in seven. */
 const WORTH_SAYING = 0.15;
 
+/** Stages in which the vehicle is no longer with the hirer. */
+const BACK: readonly Guide["stage"][] = ["returned", "settled", "closed"];
+
+/**
+ * Whether the trip is over: the vehicle is `back`, or `late`, past its time and still with the hirer. `now` is civil time at
+ * the depot. A forecast of hours that are gone has nothing to say then.
+ */
+export function overAs({ stage, to }: Pick<Guide, "stage" | "to">, now: string): "back" | "late" | null {
+  if (BACK.includes(stage)) return "back";
+  return (stage === "onHire" || stage === "handedOver") && now > to ? "late" : null;
+}
+
 /** A chance in steps of five in a hundred; never "0" or "100" for what can still go the other way. */
 export function inHundred(chance: number): number {
   if (chance <= 0) return 0;

@@ -1,10 +1,12 @@
-import { GLASS_ORDER, type GlassState } from "./glass-pill.tsx";
+import { GLASS_ORDER, type GlassState, glassText } from "./glass-pill.tsx";
 import { t } from "./words.ts";
 
 export interface GlassDialProps {
   readonly state: GlassState;
   /** where it stood before the last change: the brass set-hand */
   readonly before: GlassState | null;
+  /** gates fall due later than now: the hand is drawn open, since it may still move */
+  readonly isSoFar?: boolean;
 }
 
 const angleOf = (state: GlassState): number => -120 + 60 * GLASS_ORDER.indexOf(state);
@@ -29,9 +31,9 @@ function Ticks() {
  * The glass as a round barometer: the blue hand now, the brass hand where it stood last. The weather words
  * live here only; the plain words stand below it, by the page.
  */
-export function GlassDial({ state, before }: GlassDialProps) {
+export function GlassDial({ state, before, isSoFar = false }: GlassDialProps) {
   const label = t("parts.dial", {
-    state: t(`glass.${state}`),
+    state: glassText(state, isSoFar),
     before: before === null ? "none" : t(`glass.${before}`),
   });
   return (
@@ -47,7 +49,7 @@ export function GlassDial({ state, before }: GlassDialProps) {
             x={x}
             y={y + 5}
             textAnchor="middle"
-            className={word === state ? "dial-word dial-word-now" : "dial-word"}
+            className={word === state && !isSoFar ? "dial-word dial-word-now" : "dial-word"}
           >
             {t(`dial.${word}`)}
           </text>
@@ -61,6 +63,7 @@ export function GlassDial({ state, before }: GlassDialProps) {
       )}
       <g className="dial-hand" style={{ transform: `rotate(${angleOf(state)}deg)` }}>
         <path d="M130 154V76" stroke="var(--ink)" strokeWidth="6.500" strokeLinecap="round" />
+        {isSoFar && <path d="M130 153V77" stroke="var(--paper)" strokeWidth="3" strokeLinecap="round" />}
       </g>
       <circle cx="130" cy="130" r="9" fill="var(--brass)" />
     </svg>

@@ -48,19 +48,29 @@ const SHAPES: Readonly<Record<GlassState, ReactNode>> = {
   ),
 };
 
+/**
+ * The plain words of a state. While gates are still to come (`isSoFar`), what reads ready is so of the rest only, and the
+ * words say that; what stops a hire now stops it whatever comes later.
+ */
+export const glassText = (state: GlassState, isSoFar = false): string =>
+  isSoFar && state !== "cannotGo" && state !== "notYet" ? t(`soFar.${state}`) : t(`glass.${state}`);
+
 /** The glass in one line: shape, plain words, and what makes it so where that is given. */
 export function GlassPill({
   state,
+  isSoFar = false,
   because,
 }: {
   readonly state: GlassState;
+  /** gates fall due later than now */
+  readonly isSoFar?: boolean;
   readonly because?: string | undefined;
 }) {
   return (
-    <span className={classes("glass-pill", `glass-${state}`)}>
-      <GlassShape state={state} />
+    <span className={classes("glass-pill", `glass-${state}`, isSoFar && "glass-so-far")}>
+      <GlassShape state={isSoFar && state === "ready" ? "readyWithNotes" : state} />
       <span>
-        {t(`glass.${state}`)}
+        {glassText(state, isSoFar)}
         {because !== undefined && ` · ${because}`}
       </span>
     </span>

@@ -12,7 +12,7 @@ export {
   findingWords,
 } from "./findings-list.tsx";
 export { GlassDial } from "./glass-dial.tsx";
-export { GlassPill, PlainPill } from "./glass-pill.tsx";
+export { GlassPill, glassText, PlainPill } from "./glass-pill.tsx";
 export { LinkButton } from "./link-button.tsx";
 export { NumberField } from "./number-field.tsx";
 export { Empty, Loading, Problem } from "./page-state.tsx";

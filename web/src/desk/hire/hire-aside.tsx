@@ -1,6 +1,6 @@
 import { Link } from "wouter";
 import type { Schemas } from "../../api/client.ts";
-import { GlassDial, GlassPill } from "../../parts/index.ts";
+import { GlassDial, GlassPill, glassText } from "../../parts/index.ts";
 import { dateText, t } from "../../parts/words.ts";
 import { type Gate, PAPER_GATES, placeOfGate, placeOfHire, VEHICLE_GATES } from "../where.ts";
 import type { HirePageData } from "./use-hire.ts";
@@ -84,13 +84,23 @@ function GateList({
   );
 }
 
+/** How many gates nobody asks yet, and from when on the next is asked. */
+function StillToCome({ gates }: { readonly gates: readonly GateOnGlass[] }) {
+  const later = gates.filter(({ isDue }) => !isDue);
+  const [first] = later.map(({ dueAt }) => dueAt).sort();
+  if (first === undefined) return null;
+  return <p>{t("soFar.later", { n: later.length, of: gates.length, at: dateText(first, "day") })}</p>;
+}
+
 function Dial({ page }: { readonly page: HirePageData }) {
   if (page.glass === null) return null;
   const { state, before } = page.glass;
+  const isSoFar = page.hire.gatesLater > 0;
   return (
     <section className="card dial-card" aria-label={t("hire.mayTheKeysGo")}>
-      <GlassDial state={state} before={before?.state ?? null} />
-      <p className="dial-says">{t(`glass.${state}`)}</p>
+      <GlassDial state={state} before={before?.state ?? null} isSoFar={isSoFar} />
+      <p className="dial-says">{glassText(state, isSoFar)}</p>
+      <StillToCome gates={page.glass.gates} />
       <p className="quiet">
         {before === null
           ? t("hire.noBefore")
@@ -121,7 +131,7 @@ export function HireAside({ page }: { readonly page: HirePageData }) {
                 strokeWidth="2.200"
               />
             </svg>
-            {t("hire.keys")} <GlassPill state={page.glass.state} />
+            {t("hire.keys")} <GlassPill state={page.glass.state} isSoFar={page.hire.gatesLater > 0} />
           </Link>
         </div>
       )}
@@ -130,16 +140,20 @@ export function HireAside({ page }: { readonly page: HirePageData }) {
   );
 }
 
+/** What is to act on; a vehicle that should be back is, before all else. */
+function afterKeysText({ stage, late, to, toActOn }: HirePageData["hire"]): string {
+  if (stage !== "onHire" && stage !== "handedOver") return t(`stage.${stage}`);
+  return late === "back"
+    ? t("hire.lateBack", { to: dateText(to, "dayTime"), n: toActOn })
+    : t("desk.onTheRoad", { n: toActOn });
+}
+
 /** After the keys the glass is not asked any more: what is to act on, then settling. */
 function AfterKeys({ page }: { readonly page: HirePageData }) {
   const { hire, records } = page;
   return (
     <section className="card stack-tight">
-      <h2>
-        {hire.stage === "onHire" || hire.stage === "handedOver"
-          ? t("desk.onTheRoad", { n: hire.toActOn })
-          : t(`stage.${hire.stage}`)}
-      </h2>
+      <h2>{afterKeysText(hire)}</h2>
       <p className="quiet">
         {t("hire.walkOut", {
           marks: records.out.marks,
