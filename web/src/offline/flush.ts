@@ -1,5 +1,6 @@
 import type { DepotRecord } from "@setfair/records";
 import type { DeviceDatabase, KeptPhotograph, KeptRecord } from "./database.ts";
+import { viaText } from "./keep-record.ts";
 
 /**
  * taken: the server has it, now or from before · refused: it never will, with the reason · signIn: nobody is
@@ -45,28 +46,45 @@ export async function flushOutbox(db: DeviceDatabase, sender: Sender): Promise<F
   return worst;
 }
 
+/**
+ * How a chain leaves: as the signed-in person, or by a hirer's link. A link lapses, and a hirer is given another; what
+ * was said by an older one then goes by the newest that this phone has for the same hire.
+ */
+async function doorOf(db: DeviceDatabase, { via, record }: KeptRecord): Promise<string> {
+  if (via === "staff") return via;
+  const links = (await db.guides.toArray()).filter(({ guide }) => guide.hireId === record.refs.hireId);
+  const newest = links.sort((a, b) => (a.fetchedAt < b.fetchedAt ? 1 : -1))[0];
+  return newest === undefined ? via : viaText({ token: newest.token });
+}
+
 async function flushChain(
   db: DeviceDatabase,
   sender: Sender,
   chain: readonly KeptRecord[],
 ): Promise<FlushAnswer> {
+  const via = await doorOf(db, chain.at(-1)!);
   for (let start = 0; start < chain.length; start += BATCH) {
     const batch = chain.slice(start, start + BATCH);
     for (const record of batch) {
-      const answer = await sendPhotographs(db, sender, record);
+      const answer = await sendPhotographs(db, sender, record, via);
       if (answer !== "empty") return answer;
     }
-    const answer = await sendBatch(db, sender, batch);
+    const answer = await sendBatch(db, sender, batch, via);
     if (answer !== "empty") return answer;
   }
   return "empty";
 }
 
-async function sendPhotographs(db: DeviceDatabase, sender: Sender, record: KeptRecord): Promise<FlushAnswer> {
+async function sendPhotographs(
+  db: DeviceDatabase,
+  sender: Sender,
+  record: KeptRecord,
+  via: string,
+): Promise<FlushAnswer> {
   for (const sha256 of record.photographs) {
     const photograph = await db.photographs.get(sha256);
     if (photograph?.state !== "waiting") continue;
-    const answer = await sender.putPhotograph(photograph, record.via);
+    const answer = await sender.putPhotograph(photograph, via);
     if (answer.outcome === "later" || answer.outcome === "signIn") return answer.outcome;
     await db.photographs.update(
       sha256,
@@ -81,10 +99,11 @@ async function sendBatch(
   db: DeviceDatabase,
   sender: Sender,
   batch: readonly KeptRecord[],
+  via: string,
 ): Promise<FlushAnswer> {
   const answer = await sender.addRecords(
     batch.map(({ record }) => record),
-    batch[0]!.via,
+    via,
   );
   if (answer.outcome === "later" || answer.outcome === "signIn") return answer.outcome;
   if (answer.outcome === "taken") {
@@ -99,7 +118,7 @@ async function sendBatch(
     return "empty";
   }
   for (const record of batch) {
-    const one = await sendBatch(db, sender, [record]);
+    const one = await sendBatch(db, sender, [record], via);
     if (one !== "empty") return one;
   }
   return "empty";

@@ -2,7 +2,7 @@ import "fake-indexeddb/auto";
 import { checkRecord, type DepotRecord, sha256Hex } from "@setfair/records";
 import fc from "fast-check";
 import { afterEach, describe, expect, it } from "vitest";
-import { DeviceDatabase, type KeptPhotograph } from "./database.ts";
+import { DeviceDatabase, type Guide, type KeptPhotograph } from "./database.ts";
 import { deviceId } from "./device.ts";
 import { flushOutbox, type SendAnswer, type Sender, tryRefusedAgain } from "./flush.ts";
 import { keepPhotograph } from "./keep-photograph.ts";
@@ -217,6 +217,38 @@ describe("sending the outbox", () => {
     expect(await flushOutbox(db, sender)).toBe("signIn");
     expect(sent).toContain(`link:${"t".repeat(32)}`);
     expect(await countOutbox(db)).toEqual({ waiting: 1, refused: 0 });
+  });
+
+  it("sends what was said by a link that has lapsed by the newest link that this phone has for the hire", async () => {
+    const db = openDevice();
+    const say = (chain: string, hireId: string, token: string) =>
+      keepPhotograph(db, {
+        ...photograph(chain, picture(made++, 1)),
+        refs: { hireId },
+        via: { token },
+      });
+    const guide = (hireId: string) => ({ hireId }) as Guide;
+    await say("h1.missed", "h1", "old");
+    await db.guides.bulkPut([
+      { token: "newest", guide: guide("h1"), fetchedAt: "2026-07-03T08:00:00.000Z" },
+      { token: "old", guide: guide("h1"), fetchedAt: "2026-07-01T08:00:00.000Z" },
+      { token: "other", guide: guide("h2"), fetchedAt: "2026-07-09T08:00:00.000Z" },
+    ]);
+    await say("h3.missed", "h3", "alone");
+    const doors: string[] = [];
+    const sender: Sender = {
+      putPhotograph: async (_one, via) => {
+        doors.push(via);
+        return via === "link:old" ? { outcome: "signIn" } : { outcome: "taken" };
+      },
+      addRecords: async (_batch, via) => {
+        doors.push(via);
+        return via === "link:old" ? { outcome: "signIn" } : { outcome: "taken" };
+      },
+    };
+    expect(await flushOutbox(db, sender)).toBe("empty");
+    expect(doors).toEqual(["link:newest", "link:newest", "link:alone", "link:alone"]);
+    expect(await countOutbox(db)).toEqual({ waiting: 0, refused: 0 });
   });
 
   it("tells a bad record from no signal, a sleeping server and a missing sign-in", async () => {
