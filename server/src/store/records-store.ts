@@ -134,7 +134,9 @@ async function listRecords(door: Door, filter: Parameters<Store["records"]["list
   if (filter.chain !== undefined) query = query.where("chain", "=", filter.chain);
   if (filter.kind !== undefined) query = query.where("kind", "=", filter.kind);
   if (filter.afterSeq !== undefined) query = query.where("receipt_seq", ">", filter.afterSeq);
-  const rows = await query.limit(Math.min(filter.limit ?? 5000, 5000)).execute();
+  // all of them, unless fewer are asked for: a list cut short in silence would lose the newest
+  if (filter.limit !== undefined) query = query.limit(filter.limit);
+  const rows = await query.execute();
   const receipts = await receiptsOf(
     door,
     rows.map(({ id }) => id),

@@ -52,6 +52,36 @@ describe.each(testedStores())("records in a store on $kind", ({ kind }) => {
     expect(await there.records.list({ hireId: hire.id })).toEqual([]);
   });
 
+  test("each round of a device is a chain of its own, and a record is found by what it is of", async () => {
+    const [one, other] = [await newHire(here), await newHire(here)];
+    const out = makeReading(one.id, null, { refs: { hireId: one.id, vehicleId: "pv2" } });
+    const back = makeReading(other.id, null);
+    expect(await here.records.append([out, back])).toMatchObject([{ ok: true }, { ok: true }]);
+    const ids = async (filter: Parameters<Store["records"]["list"]>[0]) =>
+      (await here.records.list(filter)).map(({ record, receipt }) => {
+        expect(receipt.recordId).toBe(record.id);
+        return record.id;
+      });
+    expect(await ids({ hireIds: [one.id, other.id] })).toEqual([out.id, back.id]);
+    expect(await ids({ hireIds: [other.id] })).toEqual([back.id]);
+    expect(await ids({ vehicleId: "pv2" })).toEqual([out.id]);
+    expect(await ids({ hireIds: [one.id, other.id], chain: back.chain })).toEqual([back.id]);
+    expect(await ids({ hireIds: [one.id, other.id], kind: "mark" })).toEqual([]);
+    const [first] = await here.records.list({ hireIds: [one.id, other.id], limit: 1 });
+    expect(await ids({ hireIds: [one.id, other.id], afterSeq: first!.receipt.seq })).toEqual([back.id]);
+  });
+
+  // on one database: the limit that it guards against would be the same query on both
+  test.runIf(kind === "sqlite")("however many there are, the newest is in the list", async () => {
+    const hire = await newHire(here);
+    const chain = [makeReading(hire.id, null)];
+    while (chain.length < 5100) chain.push(makeReading(hire.id, chain.at(-1)!));
+    await here.records.append(chain);
+    const kept = await here.records.list({ hireId: hire.id });
+    expect(kept).toHaveLength(5100);
+    expect(kept.at(-1)?.record.id).toBe(chain.at(-1)!.id);
+  });
+
   test("many devices at once make one chain", async () => {
     const hire = await newHire(there);
     await Promise.all(
