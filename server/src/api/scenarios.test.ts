@@ -203,13 +203,23 @@ describe("what is decided of an enquiry, why, and what is offered instead", () =
       vehicleClass: "lowProfile",
     };
     await depot.store.vehicles.put({ of: "wl4", validFrom: "2027-01-01", document: toJson(summer) });
-    const refused = codesOf(await gateOf(id, "season"), "refuse", "unchecked");
-    expect(refused).toEqual(["AT", "DE", "FR"].map((country) => `season.winterTyres ${country}`));
+    // the law there is by the road, not by the date: it goes as conditions, and our own policy may refuse it
+    const winter = await gateOf(id, "season");
+    expect(codesOf(winter, "refuse", "unchecked")).toEqual(["season.summerTyresPolicy AT"]);
+    expect(codesOf(winter, "condition")).toEqual([
+      "season.notOnWintryRoads AT",
+      "season.notOnWintryRoadsNotKnown DE",
+      "season.signedRoads FR",
+      "season.frost",
+    ]);
+    const policy = winter.findings.find(
+      ({ finding }: { finding: { code: string } }) => finding.code === "season.summerTyresPolicy",
+    );
+    expect(policy.finding.basis).toBe("policy");
     // chains seen aboard are enough where the rule says so, and only there
     await say(id, { kitAboard: ["snowChains"] });
-    expect(codesOf(await gateOf(id, "season"), "refuse", "unchecked")).toEqual(
-      ["AT", "DE"].map((country) => `season.winterTyres ${country}`),
-    );
+    expect(codesOf(await gateOf(id, "season"), "condition")).not.toContain("season.signedRoads FR");
+    expect(codesOf(await gateOf(id, "season"), "condition")).toContain("season.notOnWintryRoads AT");
   });
 
   it("a retired pair through the tunnel to Spain and Portugal in March: another driver, then the gauge, adaptors and a hold taken anew", async () => {
