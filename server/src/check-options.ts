@@ -2,6 +2,7 @@ import { statSync } from "node:fs";
 
 interface Settings {
   readonly port?: number;
+  readonly dataDir?: string;
   readonly url?: string;
   readonly databaseUrl?: string;
   readonly weatherUrl?: string;
@@ -13,11 +14,16 @@ interface Settings {
  * start with its name.
  * @throws where one cannot be used: a line that names the setting and what was expected
  */
-export function checkOptions({ port, url, databaseUrl, weatherUrl, bounceFolder }: Settings): void {
+export function checkOptions({ port, dataDir, url, databaseUrl, weatherUrl, bounceFolder }: Settings): void {
   const expect = (holds: boolean, setting: string, what: string) => {
     if (!holds) throw new Error(`${setting}: expected ${what}`);
   };
   expect(port === undefined || (port >= 0 && port <= 65_535), "--port", "a number from 0 to 65535");
+  expect(
+    dataDir === undefined || (dataDir.trim() !== "" && !dataDir.includes("\0")),
+    "--data or SETFAIR_DATA",
+    "the name of a folder",
+  );
   expect(
     url === undefined || isAddress(url, "http:", "https:"),
     "--url or SETFAIR_URL",

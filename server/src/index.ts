@@ -30,6 +30,7 @@ export {
   serve,
   serveOptionsFromEnvironment,
 } from "./serve.ts";
+export { problemOfData, problemOfServer } from "./start-problem.ts";
 export { openDatabase } from "./store/open-database.ts";
 export type { Database, Erasure, Scope, Store } from "./store/types.ts";
 export { findWebFolder } from "./web-pages.ts";

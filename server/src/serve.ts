@@ -4,6 +4,7 @@ import { networkInterfaces } from "node:os";
 import type { FastifyInstance } from "fastify";
 import { buildApp } from "./app.ts";
 import { makeSetUpLink } from "./auth/set-up.ts";
+import { checkDataFolder } from "./check-data-folder.ts";
 import { checkOptions } from "./check-options.ts";
 import type { AppContext } from "./context.ts";
 import { openFiles } from "./files/open-files.ts";
@@ -14,6 +15,13 @@ import { photographRemover } from "./jobs/remove-photographs.ts";
 import { messageSender } from "./mail/send-message.ts";
 import { openMailServer } from "./mail/smtp-mail-server.ts";
 import { startMail } from "./mail/start-mail.ts";
+import {
+  problemOfCertificate,
+  problemOfData,
+  problemOfListening,
+  problemOfPem,
+  problemOfServer,
+} from "./start-problem.ts";
 import { SEND_MESSAGE } from "./store/messages-store.ts";
 import { openDatabase } from "./store/open-database.ts";
 import { REMOVE_PHOTOGRAPHS } from "./store/remove-photographs.ts";
@@ -142,18 +150,28 @@ export async function serve(options: ServeOptions = {}): Promise<Served> {
 type Opened = ServeOptions & { readonly dataDir: string; readonly now: () => Date };
 
 async function serveFolder(options: Opened, https: Certificate | undefined): Promise<Served> {
-  const { dataDir, now } = options;
-  const database = await openDatabase({
-    dataFolder: dataDir,
-    now,
-    ...(options.databaseUrl === undefined ? {} : { url: options.databaseUrl }),
-    ...(options.sealKey === undefined ? {} : { key: options.sealKey }),
-  });
+  const database = await openData(options);
   try {
     return await serveStore(database, options, https);
   } catch (error) {
     await database.close();
     throw error;
+  }
+}
+
+/** @throws a line that names the setting, where folder or database cannot be used */
+async function openData({ dataDir, now, databaseUrl, sealKey }: Opened): Promise<Database> {
+  try {
+    await checkDataFolder(dataDir, databaseUrl === undefined);
+    return await openDatabase({
+      dataFolder: dataDir,
+      now,
+      ...(databaseUrl === undefined ? {} : { url: databaseUrl }),
+      ...(sealKey === undefined ? {} : { key: sealKey }),
+    });
+  } catch (error) {
+    const problem = problemOfData(error, dataDir);
+    throw problem === error && databaseUrl !== undefined ? problemOfServer(error) : problem;
   }
 }
 
@@ -200,8 +218,12 @@ async function serveStore(
     webFolder: options.webFolder === undefined ? findWebFolder() : options.webFolder,
     log: options.log ?? false,
     ...(https === undefined ? {} : { https }),
+  }).catch((error: unknown) => {
+    throw https === undefined ? error : problemOfCertificate(error);
   });
-  await app.listen({ port, host });
+  await app.listen({ port, host }).catch((error: unknown) => {
+    throw problemOfListening(error, host, port);
+  });
   const { port: taken } = app.server.address() as AddressInfo;
   const url = `${https === undefined ? "http" : "https"}://${reachableName(host)}:${taken}`;
   if (context.publicUrl === "") context.publicUrl = url;
@@ -275,7 +297,17 @@ type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 function readCertificate({ cert, key }: ServeOptions): Certificate | undefined {
   if (cert === undefined && key === undefined) return undefined;
   if (cert === undefined || key === undefined) throw new Error("cert and key: expected both or neither");
-  return { cert: readFileSync(cert, "utf8"), key: readFileSync(key, "utf8") };
+  return { cert: readPem(cert, "--cert"), key: readPem(key, "--key") };
+}
+
+function readPem(path: string, option: "--cert" | "--key"): string {
+  try {
+    const text = readFileSync(path, "utf8");
+    if (!text.includes("-----BEGIN ")) throw Object.assign(new Error("not in PEM"), { path });
+    return text;
+  } catch (error) {
+    throw problemOfPem(error, option);
+  }
 }
 
 /** Whether the firm in the store is the invented one. */

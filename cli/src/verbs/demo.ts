@@ -1,6 +1,7 @@
 import { rm } from "node:fs/promises";
 import { join } from "node:path";
 import type { Database } from "@setfair/server";
+import { openData } from "../open-data.ts";
 import type { Verb } from "../verb.ts";
 import { WORDS } from "../words.ts";
 import { dataFolder, signInLines } from "./serve.ts";
@@ -24,12 +25,11 @@ export const demoVerb: Verb = {
   maxPositionals: 0,
   run: async ({ io, flags }) => {
     const data = dataFolder(flags.data, io);
-    const [{ openDatabase, openFiles }, { loadDemo }] = await Promise.all([
+    const [{ openFiles }, { loadDemo }] = await Promise.all([
       import("@setfair/server"),
       import("@setfair/demo"),
     ]);
-    const { SETFAIR_DATABASE_URL: url, SETFAIR_KEY: key } = io.env;
-    const open = () => openDatabase({ dataFolder: data, ...(url ? { url } : {}), ...(key ? { key } : {}) });
+    const open = () => openData(data, io);
     let database = await open();
     const refuse = (id: "cli.demo.notEmpty" | "cli.demo.notDemo" | "cli.demo.noReset"): 1 => {
       io.err(`${WORDS.t(id, { data })}\n`);

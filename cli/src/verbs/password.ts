@@ -1,6 +1,7 @@
 import { randomBytes } from "node:crypto";
 import { existsSync } from "node:fs";
 import { join } from "node:path";
+import { openData } from "../open-data.ts";
 import { InputError, UsageError } from "../usage-error.ts";
 import type { Verb } from "../verb.ts";
 import { WORDS } from "../words.ts";
@@ -18,15 +19,11 @@ export const passwordVerb: Verb = {
     const login = positionals[0];
     if (login === undefined) throw new UsageError(WORDS.t("cli.password.missing"));
     const folder = dataFolder(flags.data, io);
-    const { SETFAIR_DATABASE_URL: url, SETFAIR_KEY: key } = io.env;
+    const { SETFAIR_DATABASE_URL: url } = io.env;
     if (!url && !existsSync(join(folder, "setfair.sqlite")))
       throw new InputError(WORDS.t("cli.backup.noData", { path: folder }));
-    const { hashPassword, openDatabase } = await import("@setfair/server");
-    const database = await openDatabase({
-      dataFolder: folder,
-      ...(url ? { url } : {}),
-      ...(key ? { key } : {}),
-    });
+    const { hashPassword } = await import("@setfair/server");
+    const database = await openData(folder, io);
     try {
       const account = await database.system.accountByLogin(login);
       if (account === null) {

@@ -40,13 +40,9 @@ async function start(call: Call): Promise<Served> {
   }
 }
 
-function reason(error: unknown): string {
-  if (!(error instanceof Error)) return String(error);
-  if ("code" in error && error.code === "EADDRINUSE" && "port" in error) {
-    return WORDS.t("cli.serve.portTaken", { port: String(error.port) });
-  }
-  return error.message;
-}
+/** One line, whatever was thrown. */
+const reason = (error: unknown): string =>
+  (error instanceof Error && error.message !== "" ? error.message : String(error)).split("\n", 1).join("");
 
 function flagOptions(call: Call): ServeOptions {
   const { host, data, cert, key, url } = call.flags;

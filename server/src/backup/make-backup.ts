@@ -1,9 +1,10 @@
-import { mkdir, rename, rm, stat, writeFile } from "node:fs/promises";
+import { rename, rm, stat, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { pathOfOriginal } from "../files/names.ts";
 import { openFiles } from "../files/open-files.ts";
 import type { BucketAccess } from "../files/read-bucket-access.ts";
 import type { PhotographFiles } from "../files/types.ts";
+import { makeFolder } from "../make-folder.ts";
 import { copySqlite } from "../store/copy-sqlite.ts";
 import { SQLITE_FILE } from "../store/open-database.ts";
 import type { Scope } from "../store/types.ts";
@@ -40,7 +41,7 @@ export async function makeBackup(options: {
   if (!(await isFree(into))) return { ok: false, why: "notEmpty", path: into };
   const part = `${into.replace(/[\\/]+$/, "")}.part`;
   await rm(part, { recursive: true, force: true });
-  await mkdir(part, { recursive: true, mode: 0o700 });
+  await makeFolder(part);
   try {
     const files = [await copyDatabase(database, part)];
     const damaged: string[] = [];

@@ -1,10 +1,11 @@
-import { mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
+import { readFile, rename, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { verifyRecords } from "@setfair/records";
 import { pathOfOriginal, scopeOfPath } from "../files/names.ts";
 import { openFiles } from "../files/open-files.ts";
 import { putWhole } from "../files/put-whole.ts";
 import type { BucketAccess } from "../files/read-bucket-access.ts";
+import { makeFolder } from "../make-folder.ts";
 import { openDatabase, SQLITE_FILE } from "../store/open-database.ts";
 import type { Erasure } from "../store/types.ts";
 import { copyHashed, hashOf, isFree, isThere } from "./files.ts";
@@ -72,7 +73,7 @@ export async function restoreBackup(options: RestoreOptions): Promise<RestoreAns
   if (changed.length > 0) return no("changed", changed);
   const part = `${dataFolder.replace(/[\\/]+$/, "")}.part`;
   await rm(part, { recursive: true, force: true });
-  await mkdir(part, { recursive: true, mode: 0o700 });
+  await makeFolder(part);
   try {
     await copyHashed(join(from, SQLITE_FILE), join(part, SQLITE_FILE));
     if (key !== undefined) await writeFile(join(part, "setfair.key"), `${key.trim()}\n`, { mode: 0o600 });

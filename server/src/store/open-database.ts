@@ -1,7 +1,7 @@
 import { AsyncLocalStorage } from "node:async_hooks";
-import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import { Kysely } from "kysely";
+import { makeFolder } from "../make-folder.ts";
 import { openSqlite, postgresDialect, postgresPool, sqliteDialect } from "./dialects.ts";
 import { Door, type DoorContext } from "./door.ts";
 import { appendErasure, completeErasures } from "./erasure-list.ts";
@@ -25,7 +25,7 @@ export const ERASURES_FILE = "erasures.jsonl";
  */
 export async function openDatabase(options: OpenOptions): Promise<Database> {
   const { dataFolder, url, now = () => new Date() } = options;
-  await mkdir(dataFolder, { recursive: true, mode: 0o700 });
+  await makeFolder(dataFolder);
   const context: DoorContext = {
     now: () => now().toISOString(),
     inTransaction: new AsyncLocalStorage<true>(),
