@@ -56,7 +56,7 @@ test("an overload cannot go, and nobody may let it pass", async () => {
 
 test("the least change that comes off makes it legal, and one tap does it", async () => {
   await openPart(desk, "Load");
-  await part().getByRole("heading", { name: "What would do" }).waitFor();
+  await part().getByRole("heading", { name: "What would help" }).waitFor();
   await part()
     .getByText(/Leave Tiles for a friend/)
     .waitFor();

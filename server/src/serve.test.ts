@@ -2,9 +2,11 @@ import { mkdtemp, readdir, rm } from "node:fs/promises";
 import { Agent, request } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { sameEveryDay } from "@setfair/engine";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { serve, serveOptionsFromEnvironment } from "./serve.ts";
 
+const WEEK = { ...sameEveryDay({ opens: "09:00", closes: "17:00" }).week, sunday: null };
 const DEPOT = {
   name: "Invented Depot",
   telephone: "01632 960001",
@@ -12,8 +14,8 @@ const DEPOT = {
   country: "GB",
   latitudeDeg: 54,
   longitudeDeg: -3,
-  opens: "09:00",
-  closes: "17:00",
+  // closed on Sundays
+  hours: { ...sameEveryDay({ opens: "09:00", closes: "17:00" }), week: WEEK },
 };
 const SET_UP = {
   firm: { name: "Invented Hire" },
@@ -44,6 +46,14 @@ describe("serve", () => {
       const wrong = await post(link, { ...SET_UP, depot: { ...DEPOT, timeZone: "Nowhere/Town" } });
       expect(wrong.status).toBe(400);
       expect(await wrong.json()).toMatchObject({ error: { problems: [{ path: "depot.timeZone" }] } });
+      const early = { ...WEEK, monday: { opens: "09:00", closes: "08:00" } };
+      const backward = await post(link, {
+        ...SET_UP,
+        depot: { ...DEPOT, hours: { ...DEPOT.hours, week: early } },
+      });
+      expect(await backward.json()).toMatchObject({
+        error: { problems: [{ path: "depot.hours.week.monday.closes" }] },
+      });
       expect((await post(`${served.url}/api/setup/${"x".repeat(43)}`, SET_UP)).status).toBe(404);
       expect((await post(link, SET_UP)).status).toBe(200);
       expect((await post(link, { ...SET_UP, manager: { ...SET_UP.manager, login: "other" } })).status).toBe(
@@ -58,6 +68,9 @@ describe("serve", () => {
         firm: { name: "Invented Hire" },
         demo: false,
       });
+      const cookie = signedIn.headers.get("set-cookie")?.split(";")[0] ?? "";
+      const depot = await (await fetch(`${served.url}/api/depot`, { headers: { cookie } })).json();
+      expect(depot.hours.week).toEqual(WEEK);
     } finally {
       await served.close();
     }

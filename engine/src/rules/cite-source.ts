@@ -16,5 +16,7 @@ export function citeSource(id: string): string {
   const known = { read: "read", secondary: "an account of it, read", memory: "from memory, noted" }[
     rule.confidence
   ];
-  return `${rule.source} (${known} ${rule.readOn})`;
+  // some name their doubt in the source too: said once is enough
+  const source = rule.confidence === "memory" ? rule.source.replace(/ \(from memory\)$/, "") : rule.source;
+  return `${source} (${known} ${rule.readOn})`;
 }

@@ -5123,8 +5123,7 @@ export interface components {
                 readonly country: string;
                 readonly latitudeDeg: number;
                 readonly longitudeDeg: number;
-                readonly opens: string;
-                readonly closes: string;
+                readonly hours: components["schemas"]["OpeningHoursInput"];
                 /** @enum {string} */
                 readonly distances?: "km" | "mi";
             };
@@ -8522,8 +8521,7 @@ export interface components {
                 readonly country: string;
                 readonly latitudeDeg: number;
                 readonly longitudeDeg: number;
-                readonly opens: string;
-                readonly closes: string;
+                readonly hours: components["schemas"]["OpeningHours"];
                 /** @enum {string} */
                 readonly distances?: "km" | "mi";
             };

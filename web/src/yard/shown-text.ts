@@ -30,7 +30,7 @@ function conditionLines(job: YardJob, { walk, round }: WalkActs): readonly strin
   const marks = walk.marks.map((mark) =>
     t("yard.text.mark", {
       kind: t(`yard.markKind.${mark.markKind}`),
-      size: sizeWords(mark.sizeMm),
+      size: sizeWords(mark.sizeMm) || "none",
       view: viewWords(mark.view),
     }),
   );

@@ -1,4 +1,4 @@
-import { type Terms, WEEKDAYS } from "@setfair/engine";
+import type { Terms } from "@setfair/engine";
 import { crewOf } from "../../desk/crew.ts";
 import { asDocument, type DepotDocument, toJson } from "../../desk/documents.ts";
 import { dateOf, localOf } from "../../desk/local-time.ts";
@@ -8,6 +8,7 @@ import type { DepotRow } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
 import { FIRST_STEPS } from "../schemas/depot.ts";
+import { checkWeek } from "./check-week.ts";
 
 function settingsOf({ name, timeZone, version, document }: DepotRow) {
   const depot = asDocument<DepotDocument>(document);
@@ -64,11 +65,7 @@ export const depotHandlers = {
     const { store, account } = signed;
     const { name, version, ...settings } = body;
     const { week, closed } = settings.hours;
-    for (const day of WEEKDAYS) {
-      const hours = week[day];
-      if (hours !== null && hours.closes <= hours.opens)
-        throw badField(`hours.week.${day}.closes`, "expected a time after `opens`, at the latest 24:00");
-    }
+    checkWeek(settings.hours, "hours");
     refuseBackward(closed, "hours.closed");
     refuseBackward(settings.schoolHolidays, "schoolHolidays");
     await store.within(async (inner) => {

@@ -1,4 +1,3 @@
-import { sameEveryDay } from "@setfair/engine";
 import { hashPassword } from "../../auth/passwords.ts";
 import { hashToken } from "../../auth/tokens.ts";
 import { type DepotDocument, toJson } from "../../desk/documents.ts";
@@ -6,6 +5,7 @@ import { dateOf, localOf } from "../../desk/local-time.ts";
 import { gazetteer } from "../../places/load-gazetteer.ts";
 import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
+import { checkWeek } from "./check-week.ts";
 
 /** Minutes between a return and the next departure until the depot says otherwise (practice). */
 const TURNAROUND_MINUTES = 240;
@@ -28,19 +28,18 @@ export const setUpHandlers = {
   async setUp({ context, params, body }) {
     const { system } = context.database;
     const { firm, depot, terms, insurance, manager } = body;
-    const { name, timeZone, distances = "km" as const, opens, closes, ...rest } = depot;
+    const { name, timeZone, distances = "km" as const, ...rest } = depot;
     let today: string;
     try {
       today = dateOf(localOf(context.now().toISOString(), timeZone));
     } catch {
       throw badField("depot.timeZone", "expected the name of a time zone, e.g. Europe/London");
     }
-    if (opens >= closes) throw badField("depot.closes", "expected a time after it opens");
+    checkWeek(depot.hours, "depot.hours");
     if ((await system.accountByLogin(manager.login)) !== null)
       throw badField("manager.login", "expected a login that nobody else has");
     const document: DepotDocument = {
       ...rest,
-      hours: sameEveryDay({ opens, closes }),
       distances,
       turnaroundMinutes: TURNAROUND_MINUTES,
     };

@@ -2,9 +2,8 @@ import { insurancePolicySchema, placeSchema, termsSchema } from "@setfair/engine
 import * as z from "zod";
 import { ROLES } from "../../auth/roles.ts";
 import { dateSchema, distancesSchema, idSchema, textSchema } from "./common.ts";
+import { openingHoursSchema } from "./depot.ts";
 import { named } from "./named.ts";
-
-const clock = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, "a time as HH:MM, such as 09:00");
 
 export const roleSchema = z.enum(ROLES);
 
@@ -51,9 +50,7 @@ export const setupSchema = named(
       country: z.string().regex(/^[A-Z]{2}$/),
       latitudeDeg: z.number().min(34).max(72),
       longitudeDeg: z.number().min(-25).max(40),
-      /** opening hours, `HH:MM` */
-      opens: clock,
-      closes: clock,
+      hours: openingHoursSchema,
       distances: distancesSchema.optional(),
     }),
     /** hire terms and the insurer's criteria as data; a plain set is proposed where left out */

@@ -2,14 +2,25 @@ import { sameEveryDay, WEEKDAYS, type Weekday } from "@setfair/engine";
 import { problemAt } from "../../api/failure.ts";
 import { Button, TextField, TickField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
-import type { PieceProps } from "./piece-props.ts";
+import type { Settings } from "./piece-props.ts";
 import "./opening.css";
 
 /** A day that is opened again begins with these, to be typed over. */
 const USUAL = { opens: "09:00", closes: "17:00" };
 
+type Hours = Pick<Settings, "hours">;
+
+/** The hours, alone or within a larger form. */
+interface OpeningProps {
+  readonly value: Hours;
+  readonly change: (part: Hours) => void;
+  readonly failure: unknown;
+  /** where they stand in what is sent */
+  readonly at?: string;
+}
+
 /** Hours for each day of the week; a day without a tick is closed. */
-export function OpeningFields(props: PieceProps) {
+export function OpeningFields(props: OpeningProps) {
   const { value, change } = props;
   const { hours } = value;
   const { monday } = hours.week;
@@ -36,7 +47,7 @@ export function OpeningFields(props: PieceProps) {
   );
 }
 
-function DayLine({ value, change, failure, day }: PieceProps & { readonly day: Weekday }) {
+function DayLine({ value, change, failure, at = "hours", day }: OpeningProps & { readonly day: Weekday }) {
   const { hours } = value;
   const own = hours.week[day];
   const put = (next: typeof own) => change({ hours: { ...hours, week: { ...hours.week, [day]: next } } });
@@ -55,7 +66,7 @@ function DayLine({ value, change, failure, day }: PieceProps & { readonly day: W
             label={t(`opening.${end}`, { day })}
             value={own[end]}
             onChange={(text) => put({ ...own, [end]: text })}
-            error={problemAt(failure, `hours.week.${day}.${end}`)}
+            error={problemAt(failure, `${at}.week.${day}.${end}`)}
           />
         ))}
     </div>

@@ -1,6 +1,7 @@
+import { sameEveryDay } from "@setfair/engine";
 import type { Schemas } from "../../api/client.ts";
 
-type TextName = "firm" | "depot" | "telephone" | "opens" | "closes" | "manager" | "login" | "password";
+type TextName = "firm" | "depot" | "telephone" | "manager" | "login" | "password";
 type NumberName =
   | "latitude"
   | "longitude"
@@ -21,6 +22,7 @@ export interface SetUpDraft {
   readonly texts: Readonly<Record<TextName, string>>;
   readonly numbers: Readonly<Record<NumberName, number | null>>;
   readonly distances: "km" | "mi";
+  readonly hours: Schemas["Setup"]["depot"]["hours"];
 }
 
 /** Prices start empty: they are the firm's, never ours. */
@@ -29,8 +31,6 @@ export const EMPTY_SET_UP: SetUpDraft = {
     firm: "",
     depot: "",
     telephone: "",
-    opens: "09:00",
-    closes: "17:30",
     manager: "",
     login: "",
     password: "",
@@ -52,6 +52,7 @@ export const EMPTY_SET_UP: SetUpDraft = {
     late: null,
   },
   distances: "mi",
+  hours: sameEveryDay({ opens: "09:00", closes: "17:30" }),
 };
 
 export const TEXT_FIELDS: readonly {
@@ -62,8 +63,6 @@ export const TEXT_FIELDS: readonly {
   { name: "firm", path: "firm.name", type: "text" },
   { name: "depot", path: "depot.name", type: "text" },
   { name: "telephone", path: "depot.telephone", type: "tel" },
-  { name: "opens", path: "depot.opens", type: "text" },
-  { name: "closes", path: "depot.closes", type: "text" },
   { name: "manager", path: "manager.name", type: "text" },
   { name: "login", path: "manager.login", type: "text" },
   { name: "password", path: "manager.password", type: "password" },
@@ -155,7 +154,7 @@ function termsOf(n: Readonly<Record<NumberName, number | null>>): NonNullable<Sc
   };
 }
 
-export function bodyOf({ texts, numbers, distances }: SetUpDraft): Schemas["Setup"] {
+export function bodyOf({ texts, numbers, distances, hours }: SetUpDraft): Schemas["Setup"] {
   return {
     firm: { name: texts.firm },
     depot: {
@@ -165,8 +164,7 @@ export function bodyOf({ texts, numbers, distances }: SetUpDraft): Schemas["Setu
       country: "GB",
       latitudeDeg: numbers.latitude ?? 0,
       longitudeDeg: numbers.longitude ?? 0,
-      opens: texts.opens,
-      closes: texts.closes,
+      hours,
       distances,
     },
     terms: termsOf(numbers),

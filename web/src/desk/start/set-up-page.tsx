@@ -1,3 +1,4 @@
+import { WEEKDAYS } from "@setfair/engine";
 import { useMutation, useQuery } from "@tanstack/react-query";
 import { type FormEvent, useState } from "react";
 import { useLocation } from "wouter";
@@ -6,6 +7,7 @@ import { Failure, problemAt, take } from "../../api/failure.ts";
 import { Button, Loading, NumberField, Problem, TextField } from "../../parts/index.ts";
 import { t, writeDistancesIn } from "../../parts/words.ts";
 import { DistancesField } from "../depot/distances-field.tsx";
+import { OpeningFields } from "../depot/opening-fields.tsx";
 import { PointFields } from "../depot/point-fields.tsx";
 import { FailureNote } from "../failure-note.tsx";
 import { focusFirstWrong } from "../focus-first-wrong.ts";
@@ -52,6 +54,10 @@ function useSetUp(token: string, draft: SetUpDraft, done: () => void) {
   });
 }
 
+const HOUR_PATHS = WEEKDAYS.flatMap((day) =>
+  ["opens", "closes"].map((end) => `depot.hours.week.${day}.${end}`),
+);
+
 /** Names every field that is empty, before anything is sent. */
 function missingIn(draft: SetUpDraft): Failure | null {
   const texts = TEXT_FIELDS.filter(({ name }) => draft.texts[name].trim() === "");
@@ -65,7 +71,9 @@ function SetUpForm({ token }: { readonly token: string }) {
   const [password, setPassword] = useState("");
   const draft = useDraft<SetUpDraft>("setup", EMPTY_SET_UP);
   const [isTried, setTried] = useState(false);
-  const { value, set } = draft;
+  const { set } = draft;
+  // what was typed before there were hours by the day of the week has none
+  const value: SetUpDraft = { ...draft.value, hours: draft.value.hours ?? EMPTY_SET_UP.hours };
   // the fields below are typed in them
   writeDistancesIn(value.distances);
   const full: SetUpDraft = { ...value, texts: { ...value.texts, password } };
@@ -108,11 +116,17 @@ function SetUpForm({ token }: { readonly token: string }) {
                 value={full.texts[name]}
                 onChange={(text) => setText(name, text)}
                 error={problemAt(failure, path)}
-                {...(name === "closes" ? { note: t("opening.setUpNote") } : {})}
               />
             ))}
           </div>
         </section>
+        <OpeningFields
+          value={value}
+          change={(part) => set({ ...value, ...part })}
+          failure={failure}
+          at="depot.hours"
+        />
+        <p className="quiet">{t("opening.setUpNote")}</p>
         <section className="card sheet">
           <h2>{t("point.title")}</h2>
           <p className="quiet">{t("point.note")}</p>
@@ -141,7 +155,10 @@ function SetUpForm({ token }: { readonly token: string }) {
         </section>
         <FailureNote
           failure={failure}
-          shown={[...TEXT_FIELDS, ...POINT_FIELDS, ...TERM_FIELDS].map(({ path }) => path)}
+          shown={[
+            ...[...TEXT_FIELDS, ...POINT_FIELDS, ...TERM_FIELDS].map(({ path }) => path),
+            ...HOUR_PATHS,
+          ]}
         />
         <Button type="submit" look="main" isPending={send.isPending}>
           {t(send.isPending ? "desk.sending" : "setup.send")}

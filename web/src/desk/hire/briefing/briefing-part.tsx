@@ -146,7 +146,9 @@ function CardStep({ entry, isSigned, isTicked, onTick }: CardStepProps) {
             {card.handsOn && ` · ${t("briefing.handsOn")}`}
           </span>
         </h3>
-        <FigureTap figure={entry.risk} label={t("briefing.risk")} />
+        <span className="quiet nowrap">
+          {t("briefing.atStake")} <FigureTap figure={entry.risk} label={t("briefing.risk")} />
+        </span>
       </div>
       <p>{cardText(card, "do")}</p>
       {caution !== null && <p className="caution">{caution}</p>}

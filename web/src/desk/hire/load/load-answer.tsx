@@ -96,7 +96,7 @@ function LoadConditions({ plan, result }: { readonly plan: Plan; readonly result
   const kg = (value: number) => figureText({ value, unit: "kg" });
   const carried = plan.items.reduce((sum, { massKg }) => sum + massKg, 0);
   return (
-    <div className="conditions">
+    <div className="conditions load-conditions">
       <h3>{t("load.conditions")}</h3>
       <ul>
         <li>{t("load.condition.water", { litres: plan.waterLitres })}</li>

@@ -3,6 +3,7 @@ import type { Schemas } from "../../../api/client.ts";
 import { SelectField } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
 import type { HirePageData } from "../use-hire.ts";
+import { seatPlaces } from "./seat-places.ts";
 
 type Plan = Schemas["LoadPlan"];
 
@@ -17,18 +18,15 @@ export interface LoadSeatsProps {
 export function LoadSeats({ page, vehicle, plan, set }: LoadSeatsProps) {
   const rows = seatRows(vehicle);
   if (rows.length === 0) return null;
+  const places = seatPlaces(plan.seats, rows);
   return (
     <div className="sheet-fields">
       {page.party.travellers.map((traveller, k) => {
-        const seat = plan.seats.find(({ travellerId }) => travellerId === traveller.id);
-        const place =
-          seat?.place ??
-          rows.find(({ behindFrontAxleM }) => behindFrontAxleM === seat?.behindFrontAxleM)?.place;
         return (
           <SelectField
             key={traveller.id}
             label={t("load.seatOf", { name: traveller.name ?? String(k + 1) })}
-            value={place ?? null}
+            value={places.get(traveller.id) ?? null}
             onChange={(chosen) => {
               const row = rows.find((each) => each.place === chosen);
               if (row === undefined) return;

@@ -62,6 +62,9 @@ function OnTheRoad({ page }: PartProps) {
   );
 }
 
+/** The trip is over: its forecast stands under Trip, and beside what was used under Return. */
+const IS_BACK: readonly Schemas["HirePage"]["hire"]["stage"][] = ["returned", "settled", "closed"];
+
 /** The hire now: whose move, conditions, what stops it, will it last. */
 export default function NowPart({ page }: PartProps) {
   const gates = page.glass?.gates ?? [];
@@ -89,7 +92,7 @@ export default function NowPart({ page }: PartProps) {
           </ul>
         </section>
       )}
-      {page.vehicle !== null && page.trip !== null && (
+      {page.vehicle !== null && page.trip !== null && !IS_BACK.includes(page.hire.stage) && (
         <Suspense fallback={<Loading />}>
           <WillItLast page={page} isShort />
         </Suspense>

@@ -79,7 +79,6 @@ function Plan({
   return (
     <>
       <p className="last-sentence">{sentenceOf(plan, page.trip)}</p>
-      <Objective plan={plan} />
       {plan.otherPitches.length > 0 && (
         <div className="line-box">
           <strong>{t("plan.otherPitches")}</strong>
@@ -116,6 +115,7 @@ function Plan({
           ))}
         </div>
       </details>
+      <Objective plan={plan} />
       <p className="quiet last-foot">
         {t("plan.foot", {
           lives: plan.search.lives,
@@ -143,7 +143,7 @@ const money = (pence: number): string => moneyText({ currency: "GBP", pence: Mat
 function Objective({ plan }: { readonly plan: StopPlan }) {
   const { asAsked, withPlan } = plan.objective;
   return (
-    <p>
+    <p className="quiet last-foot">
       {t("plan.objective", {
         asAsked: figureText(asAsked),
         withPlan: figureText(withPlan),
@@ -157,16 +157,22 @@ function Objective({ plan }: { readonly plan: StopPlan }) {
   );
 }
 
+/** Other pitches are proposed only where no plan serves on these; what still lasts more often than not is no such case. */
+const isHopeless = ({ otherPitches, lastsShownPct }: StopPlan): boolean =>
+  otherPitches.length > 0 && lastsShownPct.withPlan < 50;
+
 function sentenceOf(plan: StopPlan, asked: Trip | null): string {
   const { asAsked, withPlan } = plan.lastsShownPct;
   const spared = effortOf(plan.objective.asAsked) - effortOf(plan.objective.withPlan);
-  const kind = !isBetter(plan, asked)
-    ? "none"
-    : isAsAsked(plan, asked)
-      ? "same"
-      : withPlan <= asAsked && spared > 0
-        ? "spares"
-        : "better";
+  const kind = isHopeless(plan)
+    ? "hopeless"
+    : !isBetter(plan, asked)
+      ? "none"
+      : isAsAsked(plan, asked)
+        ? "same"
+        : withPlan <= asAsked && spared > 0
+          ? "spares"
+          : "better";
   return t("plan.sentence", { kind, asAsked, withPlan, spared: money(spared) });
 }
 

@@ -23,10 +23,13 @@ function mealsOf(findings: readonly Finding[]): string | null {
   return typeof share === "object" ? t("trip.butMeals", { share: figureText(share) }) : null;
 }
 
-/** The answer first, in one sentence; what else is news, in a second. */
+/** The answer to "will it last?" in plain words, then what gives first, and what else is news. */
 function sentenceOf({ news }: TripTelling, { lastsShownPct }: TripForecast): string {
   const [worst, ...others] = news;
-  if (worst === undefined) return t("trip.lastsAll", { pct: lastsShownPct });
+  const answer = t("trip.answer", {
+    chance: lastsShownPct < 50 ? "likelyNot" : worst === undefined ? "should" : "maybeNot",
+  });
+  if (worst === undefined) return `${answer} ${t("trip.lastsAll", { pct: lastsShownPct })}`;
   const when = likelyAt(worst);
   const first = t("trip.trouble", {
     store: t(`store.${worst.store}`),
@@ -35,11 +38,11 @@ function sentenceOf({ news }: TripTelling, { lastsShownPct }: TripForecast): str
     when: when === null ? "none" : dateText(when, "dayTime"),
     battery: worst.store === "battery12" ? "yes" : "no",
   });
-  if (others.length === 0) return first;
+  if (others.length === 0) return `${answer} ${first}`;
   const stores = others.map(({ store, trouble }) =>
     t("trip.alsoOne", { store: t(`store.${store}`), pct: shownChancePct(trouble.chance) }),
   );
-  return `${first} ${t("trip.alsoTrouble", { stores: stores.join(", ") })}`;
+  return `${answer} ${first} ${t("trip.alsoTrouble", { stores: stores.join(", ") })}`;
 }
 
 /** Stores that last with room to spare, in one line. */
