@@ -71,11 +71,7 @@ async function chargedElsewhere(
   { differences }: ConditionResult,
 ): Promise<string[]> {
   if (data.row.vehicleId === null) return [];
-  const { rows } = await store.hires.list({
-    vehicleId: data.row.vehicleId,
-    stages: ["settled", "closed"],
-    limit: 200,
-  });
+  const rows = await store.hires.all({ vehicleId: data.row.vehicleId, stages: ["settled", "closed"] });
   const others = rows.filter(({ id }) => id !== data.row.id);
   const parts = await store.hires.partsOf(
     others.map(({ id }) => id),

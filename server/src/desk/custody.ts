@@ -12,6 +12,8 @@ import { wholeRecords } from "./record-facts.ts";
 
 /** Hires of a vehicle whose keys its custody looks at, newest. */
 const LAST = 40;
+/** Stages of a hire whose keys have gone out. */
+const LEFT = ["handedOver", "onHire", "returned", "settled", "closed"] as const;
 const SEEN: Readonly<Record<string, Seen["kind"]>> = {
   mark: "mark",
   photograph: "photograph",
@@ -30,7 +32,7 @@ function timeOf(said: unknown): string | null {
 
 /** Keys out and back of the hires of a vehicle: to the hirer, and to the depot again. */
 async function byHires(store: Store, vehicleId: string, depot: string): Promise<KeysPassed[]> {
-  const { rows } = await store.hires.list({ vehicleId, limit: LAST });
+  const { rows } = await store.hires.list({ vehicleId, stages: LEFT, order: "newest", limit: LAST });
   const parts = await store.hires.partsOf(
     rows.map(({ id }) => id),
     ["readiness"],

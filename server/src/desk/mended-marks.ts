@@ -9,11 +9,7 @@ const MARK = "mark:";
 
 /** Record ids of marks of a vehicle that were repaired, with the day: they are no longer there to be known again. */
 export async function mendedMarks(store: Store, vehicleId: string): Promise<ReadonlyMap<string, string>> {
-  const { rows } = await store.hires.list({
-    vehicleId,
-    stages: ["returned", "settled", "closed"],
-    limit: 200,
-  });
+  const rows = await store.hires.all({ vehicleId, stages: ["returned", "settled", "closed"] });
   const entries = await store.settlementEntries.ofHires(rows.map(({ id }) => id));
   return new Map(
     entries

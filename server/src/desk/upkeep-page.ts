@@ -70,7 +70,7 @@ function pageLine(line: DueLine, { entries }: VehicleUpkeep, today: string): Pag
 
 /** Which hirers were told of defects of this vehicle and signed for them, newest first. */
 async function toldOf(store: Store, vehicleId: string) {
-  const { rows } = await store.hires.list({ vehicleId, limit: 200 });
+  const { rows } = await store.hires.list({ vehicleId, order: "newest", limit: 200 });
   const reference = new Map(rows.map(({ id, number }) => [id, number]));
   const told = await store.defects.disclosures([...reference.keys()]);
   return told.toReversed().map(({ defectId, hireId, signer, at }) => ({

@@ -17,8 +17,9 @@ export interface FleetView {
   readonly timeZone: string;
 }
 
+/** The last of a vehicle's hires, those to come among them; the soonest first. */
 const hiresOf = async (store: Store, vehicleId: string): Promise<readonly HireRow[]> =>
-  (await store.hires.list({ vehicleId, limit: 200 })).rows;
+  (await store.hires.list({ vehicleId, order: "newest", limit: 200 })).rows.toReversed();
 
 export async function vehicleSummary(
   store: Store,

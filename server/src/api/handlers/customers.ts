@@ -41,7 +41,7 @@ export const customerHandlers = {
     await store.within(async (inner) => {
       const { customer } = await readHireData(inner, params.id, context.now());
       if (customer === null || customer.erasedAt !== null) throw new Refusal("notFound");
-      const { rows } = await inner.hires.list({ customerId: customer.id, limit: 100 });
+      const rows = await inner.hires.all({ customerId: customer.id });
       const open = rows.find(({ stage }) => !OVER.includes(stage));
       if (open !== undefined)
         throw new Refusal("wrongStage", {
