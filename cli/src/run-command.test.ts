@@ -179,6 +179,25 @@ describe("setfair verify", () => {
       "p/settlement.json": JSON.stringify({ frozen: [{ ...frozen[0], document: { total: 4 } }] }),
     };
     expect(await verify(cheaper)).toMatchObject({ exit: 1, pack: { frozen: { changed: ["settlement"] } } });
+    const listed = (...files: readonly { path: string; sha256: string }[]) =>
+      JSON.stringify({ files, photographsRemoved: [named, "e".repeat(64)].map(removed) });
+    const removed = (sha256: string) => ({ sha256, at: "2027-01-01T00:00:00Z", under: "erasure" });
+    const settlement = { path: "settlement.json", sha256: sha256Hex(Buffer.from(pack["p/settlement.json"])) };
+    // of what was removed only that counts which a record names
+    expect(await verify({ ...without, "p/manifest.json": listed(settlement) })).toMatchObject({
+      exit: 0,
+      pack: { changed: [], absent: [named], removed: [{ sha256: named }] },
+    });
+    const rewritten = { ...without, "p/manifest.json": listed({ ...settlement, sha256: "f".repeat(64) }) };
+    expect(await verify(rewritten)).toMatchObject({ exit: 1, pack: { changed: ["settlement.json"] } });
+    const stray = new Uint8Array([0xff, 0xd8, 1]);
+    const path = `photographs/${sha256Hex(stray)}.jpg`;
+    const more = {
+      ...pack,
+      "p/manifest.json": listed({ path, sha256: sha256Hex(stray) }),
+      [`p/${path}`]: stray,
+    };
+    expect(await verify(more)).toMatchObject({ exit: 1, pack: { unnamed: [path], photographs: 0 } });
     const away = {
       ...pack,
       "p/manifest.json": JSON.stringify({ files: [{ path: "../x.jpg", sha256: named }] }),
