@@ -6,16 +6,16 @@ import { RULES } from "./shipped-rules.ts";
 const WORDS = ["kit", "zone", "toll", "night", "crossing"];
 const LISTS = ["lpgFiller"];
 
+/** Days of each month of a leap year, January first. */
+const DAYS = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+
 /** Whether it is a yearly span of two days that there are, such as 11-01/04-15. */
 function isSpan(value: string): boolean {
-  const days = /^(\d{2}-\d{2})\/(\d{2}-\d{2})$/.exec(value)?.slice(1) ?? [];
-  // 2024 has a 29 February
-  return days.length === 2 && days.every((day) => isDay(`2024-${day}`));
-}
-
-function isDay(day: string): boolean {
-  const at = Date.parse(`${day}T00:00:00Z`);
-  return !Number.isNaN(at) && new Date(at).toISOString().startsWith(day);
+  const numbers = /^(\d{2})-(\d{2})\/(\d{2})-(\d{2})$/.exec(value)?.slice(1).map(Number);
+  if (numbers === undefined) return false;
+  const isDay = (month: number, day: number) => day >= 1 && day <= (DAYS[month - 1] ?? 0);
+  const [startMonth = 0, startDay = 0, endMonth = 0, endDay = 0] = numbers;
+  return isDay(startMonth, startDay) && isDay(endMonth, endDay);
 }
 
 /** The values that a rule's topic knows; null where any value of the right kind will do. */

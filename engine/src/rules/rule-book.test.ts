@@ -106,6 +106,29 @@ describe("a depot's rules over those that ship", () => {
   });
 });
 
+describe("an own version kept before rules said when they bind", () => {
+  const before = (id: string, validFrom: string) => {
+    const { binds, exempt, notChecked, ...rule } = RULES.find((each) => each.id === id)!;
+    const changes: RuleChange[] = [{ kind: "correct", rule: { ...rule, validFrom } }];
+    return withRules(composeRuleBook("own", changes), () => ruleAt(id, validFrom));
+  };
+
+  it("binds as the shipped one does, so that the depot's own days are not read as law by the date", () => {
+    expect(before("season.de.winterTyres", "2026-06-01")?.binds).toEqual({
+      weather: "wintryRoad",
+      usually: "10-01/04-30",
+    });
+  });
+
+  it("leaves out whom the shipped version of its first day leaves out", () => {
+    expect(before("toll.at.box", "2026-06-01")).toMatchObject({
+      exempt: { registeredBefore: "2023-12-01" },
+      notChecked: ["axles"],
+    });
+    expect(before("toll.at.box", "2030-06-01")?.exempt).toBeUndefined();
+  });
+});
+
 describe("what an own version may say", () => {
   const kit = RULES.find(({ id }) => id.startsWith("kit."))!;
   const off = RULES.find(({ off: why }) => why !== undefined)!;
@@ -116,6 +139,15 @@ describe("what an own version may say", () => {
     expect(findCorrectionProblems(shipped, own({ unit: "m" }))).toMatchObject([{ path: "unit" }]);
     expect(findCorrectionProblems(shipped, own({ validTo: "2026-05-01" }))).toMatchObject([
       { path: "validTo" },
+    ]);
+  });
+
+  it("a yearly span of days that there are, or none", () => {
+    const tyres = RULES.find(({ id }) => id === "season.at.winterTyres")!;
+    const problems = (value: string) => findCorrectionProblems(tyres, { ...tyres, value }).length;
+    expect(["11-15/03-31", "12-01/02-29", "01-01/12-31", "none"].map(problems)).toEqual([0, 0, 0, 0]);
+    expect(["13-01/04-15", "11-31/04-15", "11-01/04-00", "11-01", "winter"].map(problems)).toEqual([
+      1, 1, 1, 1, 1,
     ]);
   });
 

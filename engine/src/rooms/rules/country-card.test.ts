@@ -101,3 +101,28 @@ it("the limits of Great Britain say that they rest on an unladen mass that nobod
   expect(rural(3051)).toEqual([50]);
   expect(rural(3050)).toEqual([60]);
 });
+
+it("a country's card says what winter asks for on days on which it may, with its signs and its weather", () => {
+  const winter = (country: string, enter: string, leave: string) =>
+    checkCountries({
+      vehicle: panelVan(),
+      home: "GB",
+      route: [{ country, enter, leave }],
+      today: enter,
+      papers: {},
+      kitAboard: [],
+      got: [],
+      overhang: false,
+    }).result.cards[0]!.winter.map(({ thing, wintryOnly, roads, value }) => [
+      thing,
+      wintryOnly,
+      roads,
+      value,
+    ]);
+  expect(winter("DE", "2027-02-06", "2027-02-13")).toEqual([["winterTyres", true, null, "01-01/12-31"]]);
+  expect(winter("DE", "2027-07-06", "2027-07-13")).toEqual([]);
+  expect(winter("FR", "2027-02-06", "2027-02-13")).toEqual([
+    ["winterTyresOrChains", false, "signedMountains", "11-01/03-31"],
+  ]);
+  expect(winter("BE", "2027-02-06", "2027-02-13")).toEqual([]);
+});
