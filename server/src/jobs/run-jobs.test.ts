@@ -105,6 +105,23 @@ describe.each(testedStores())("jobs on $kind", ({ kind }) => {
     expect([...taken].sort((a, b) => Number(a) - Number(b))).toEqual(Array.from({ length: 40 }, (_, n) => n));
   });
 
+  test("what has been due longest is taken first", async () => {
+    const at = (minutes: number) => new Date(clock - minutes * 60_000).toISOString();
+    for (const [name, minutes] of [
+      ["second", 5],
+      ["third", 1],
+      ["first", 9],
+    ] as const)
+      await store.jobs.add({ kind: name, payload: {}, dedupeKey: name, runAt: at(minutes) });
+    const kinds: string[] = [];
+    for (let n = 0; n < 3; n++) {
+      const [job] = await database.system.jobs.claim(1, LEASE_SECONDS);
+      kinds.push(job!.kind);
+      await database.system.jobs.finish(job!.id);
+    }
+    expect(kinds).toEqual(["first", "second", "third"]);
+  });
+
   test("a job added in work that fails is not there", async () => {
     const before = await database.system.jobs.counts();
     const work = store.within(async (inner) => {

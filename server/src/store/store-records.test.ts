@@ -144,5 +144,9 @@ describe.each(testedStores())("records in a store on $kind", ({ kind }) => {
     };
     expect(await here.photographs.add(photograph)).toEqual(await here.photographs.add(photograph));
     expect(await there.photographs.get(photograph.sha256)).toBeNull();
+    const other = { ...photograph, sha256: "b".repeat(64), hireId: (await newHire(here)).id };
+    await here.photographs.add(other);
+    const shown = (await here.photographs.ofHire(hire.id)).map(({ sha256 }) => sha256);
+    expect(shown).toEqual([photograph.sha256]);
   });
 });
