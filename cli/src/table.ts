@@ -24,7 +24,7 @@ export function writeTable(
       .trimEnd();
   return [
     line(head),
-    widths.map((width) => "─".repeat(Math.min(width, LONGEST_RULE))).join("  "),
+    line(widths.map((width) => "─".repeat(Math.min(width, LONGEST_RULE)))),
     ...lines.map(line),
   ].join("\n");
 }

@@ -62,7 +62,7 @@ function planLines({ plan }: Diagnosis, minutes: NonNullable<Diagnosis["expected
         WORDS.figureText(each.finds),
         WORDS.figureText(each.reached),
       ]),
-      { right: [1, 2, 3] },
+      { right: [1, 2, 3], most: { 0: 44 } },
     ),
   ];
 }
