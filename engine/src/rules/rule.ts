@@ -36,8 +36,8 @@ export type FactNotDescribed = (typeof FACTS_NOT_DESCRIBED)[number];
 export const ruleBindsSchema = z.strictObject({
   /** only while ice, snow, slush or frost lies on the road */
   weather: z.optional(z.literal("wintryRoad")),
-  /** only where signs ask for it: on single roads, or in communes of the mountains */
-  roads: z.optional(z.enum(["signed", "signedMountains"])),
+  /** only where signs ask for it (single roads, communes of the mountains), in zones of some towns, on motorways */
+  roads: z.optional(z.enum(["signed", "signedMountains", "zones", "motorways"])),
   /** yearly span in which such weather is usual there: looked at only where nobody knows the weather */
   usually: z.optional(z.string().check(z.regex(/^\d{2}-\d{2}\/\d{2}-\d{2}$/))),
 });

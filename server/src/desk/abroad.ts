@@ -60,6 +60,7 @@ export function countriesAnswer(data: HireData): RoomAnswer<CountriesResult> | n
     papers: said.papers,
     kitAboard: [...said.kitAboard],
     got: [...said.got],
+    avoided: [...(said.avoided ?? [])],
     overhang: said.overhang,
     plateShowsUk: said.plateShowsUk,
   };

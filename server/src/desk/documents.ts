@@ -134,6 +134,8 @@ export interface AbroadDocument {
   readonly papers: AbroadPapers;
   readonly kitAboard: readonly string[];
   readonly got: readonly string[];
+  /** rules of zones or motorways that the route keeps out of */
+  readonly avoided?: readonly string[] | undefined;
   readonly overhang: boolean;
   readonly plateShowsUk: boolean;
   readonly gaugeWorks?: boolean | undefined;

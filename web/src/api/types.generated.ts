@@ -2573,6 +2573,7 @@ export interface components {
             readonly papers: components["schemas"]["AbroadPapersInput"];
             readonly kitAboard: readonly string[];
             readonly got: readonly string[];
+            readonly avoided?: readonly string[];
             readonly overhang: boolean;
             readonly plateShowsUk: boolean;
             readonly gaugeWorks?: boolean;
@@ -4970,7 +4971,7 @@ export interface components {
                 /** @constant */
                 readonly weather?: "wintryRoad";
                 /** @enum {string} */
-                readonly roads?: "signed" | "signedMountains";
+                readonly roads?: "signed" | "signedMountains" | "zones" | "motorways";
                 readonly usually?: string;
             };
             readonly notChecked?: readonly ("axles" | "platedBefore" | "speedIndex")[];
@@ -5971,6 +5972,7 @@ export interface components {
             readonly papers: components["schemas"]["AbroadPapers"];
             readonly kitAboard: readonly string[];
             readonly got: readonly string[];
+            readonly avoided?: readonly string[];
             readonly overhang: boolean;
             readonly plateShowsUk: boolean;
             readonly gaugeWorks?: boolean;
@@ -8368,7 +8370,7 @@ export interface components {
                 /** @constant */
                 readonly weather?: "wintryRoad";
                 /** @enum {string} */
-                readonly roads?: "signed" | "signedMountains";
+                readonly roads?: "signed" | "signedMountains" | "zones" | "motorways";
                 readonly usually?: string;
             };
             readonly notChecked?: readonly ("axles" | "platedBefore" | "speedIndex")[];

@@ -32,6 +32,8 @@ export const countriesInputSchema = z.strictObject({
   kitAboard: z.array(z.string().check(z.maxLength(40))).check(z.maxLength(60)),
   /** ids of rules whose paper, sticker, tag or registration has been got */
   got: z.array(z.string().check(z.maxLength(80))).check(z.maxLength(200)),
+  /** ids of rules of zones or motorways that the route keeps out of, as somebody said */
+  avoided: z.optional(z.array(z.string().check(z.maxLength(80))).check(z.maxLength(60))),
   /** bicycles, a rack or a box stand out behind */
   overhang: z.boolean(),
   plateShowsUk: z.optional(z.boolean()),
@@ -94,6 +96,10 @@ export interface AbroadTask {
   readonly doBy: string;
   readonly leadDays: number;
   readonly done: boolean;
+  /** what a route may keep out of instead; null where every road there asks for it */
+  readonly avoidable: "zones" | "motorways" | null;
+  /** the route keeps out of it, as somebody said */
+  readonly avoided: boolean;
   /** the lead time no longer fits before the day of entry */
   readonly late: boolean;
 }

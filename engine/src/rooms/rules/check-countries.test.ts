@@ -83,6 +83,20 @@ describe("the gate of countries", () => {
     expect(got.findings.map(({ code }) => code)).not.toContain("countries.toGet");
   });
 
+  it("takes for a condition what is asked for only in zones or on motorways that the route keeps out of", () => {
+    const found = (avoided: string[], country: string, got: string[] = []) =>
+      ask({ vehicle: vehicle("lp4"), route: route(country), avoided, got, today: "2027-06-01" })
+        .findings.filter(({ about }) => about?.startsWith("zone.") || about?.startsWith("toll."))
+        .map(({ code, about, severity }) => `${code} ${about} ${severity}`);
+    expect(found([], "FR")).toEqual(["countries.toGetLate zone.fr unchecked"]);
+    expect(found(["zone.fr"], "FR")).toEqual(["countries.keepsOut zone.fr condition"]);
+    expect(found(["zone.fr"], "FR", ["zone.fr"])).toEqual([]);
+    expect(found(["toll.at.vignette"], "AT")).toEqual(["countries.keepsOut toll.at.vignette condition"]);
+    // the lump sum of heavy vehicles is asked for on every public road
+    const heavy = ask({ route: route("CH"), avoided: ["toll.ch.heavyCharge"] }).result.tasks;
+    expect(heavy).toMatchObject([{ ruleId: "toll.ch.heavyCharge", avoidable: null, avoided: false }]);
+  });
+
   it("wants a paper for every day abroad, and none at home", () => {
     const codes = (papers: CountriesInput["papers"], where = route("GB", "FR")) =>
       ask({ papers, route: where }).findings.map(({ code }) => code);

@@ -122,26 +122,46 @@ function toGet(input: CountriesInput, card: CountryCard): AbroadTask[] {
     const from = [rule.validFrom, card.enter].sort()[1] ?? card.enter;
     const doBy: IsoDate = addDays(from, -leadDays);
     const done = input.got.includes(rule.id);
+    const avoidable = avoidableOf(rule);
+    const avoided = avoidable !== null && (input.avoided ?? []).includes(rule.id);
     return {
       ruleId: rule.id,
       country: card.country,
       doBy,
       leadDays,
       done,
-      late: !done && doBy < input.today,
+      avoidable,
+      avoided,
+      late: !done && !avoided && doBy < input.today,
     };
   });
 }
 
+function avoidableOf({ binds }: Rule): AbroadTask["avoidable"] {
+  const roads = binds?.roads;
+  return roads === "zones" || roads === "motorways" ? roads : null;
+}
+
+/** What is not got yet; what the route keeps out of goes as a condition, printed and signed. */
 function open(task: AbroadTask): Finding[] {
   if (task.done || task.ruleId.startsWith("kit.")) return [];
-  const { country, doBy, ruleId } = task;
+  const { country, doBy, ruleId, avoidable } = task;
+  const item = ruleId.replaceAll(".", "_");
+  if (task.avoided)
+    return [
+      makeFinding("countries", "countries.keepsOut", "condition", "law", {
+        about: ruleId,
+        facts: { country, item, of: avoidable ?? "" },
+        sources: [ruleId],
+        mends: ["countries.getIt"],
+      }),
+    ];
   return [
     makeFinding("countries", task.late ? "countries.toGetLate" : "countries.toGet", "unchecked", "law", {
       about: ruleId,
-      facts: { country, doBy, item: ruleId.replaceAll(".", "_"), leadDays: task.leadDays },
+      facts: { country, doBy, item, leadDays: task.leadDays },
       sources: [ruleId],
-      mends: ["countries.getIt"],
+      mends: ["countries.getIt", ...(avoidable === null ? [] : ["countries.keepOut"])],
     }),
   ];
 }

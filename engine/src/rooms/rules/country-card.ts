@@ -6,7 +6,7 @@ import { type CaseFacts, isRuleFor } from "../../rules/rule-applies.ts";
 import { daysOfChange, rulesDuring } from "../../rules/rule-at.ts";
 import { rulesInForce } from "../../rules/rule-book.ts";
 import { specsOf } from "../../vehicle/specs-of.ts";
-import type { CardLine, CountriesInput, CountryCard } from "./abroad-types.ts";
+import type { CardLine, CountriesInput, CountryCard, WinterLine } from "./abroad-types.ts";
 import { ROADS } from "./abroad-types.ts";
 import { caseFacts } from "./case-facts.ts";
 import { isUsual, winterDuties } from "./winter-duties.ts";
@@ -112,6 +112,11 @@ export function countryCard(input: CountriesInput, stay: CountriesInput["route"]
   };
 }
 
+function signsOf({ binds }: Rule): WinterLine["roads"] {
+  const roads = binds?.roads;
+  return roads === "signed" || roads === "signedMountains" ? roads : null;
+}
+
 /** What binds only on wintry roads is left out where such roads are not usual on days of the stay. */
 function winter({ vehicle }: CountriesInput, stay: CountriesInput["route"][number]): CountryCard["winter"] {
   const { country, enter, leave } = stay;
@@ -121,7 +126,7 @@ function winter({ vehicle }: CountriesInput, stay: CountriesInput["route"][numbe
       ...line(rule, stay),
       thing,
       wintryOnly: rule.binds?.weather !== undefined,
-      roads: rule.binds?.roads ?? null,
+      roads: signsOf(rule),
     }));
 }
 

@@ -13,7 +13,7 @@ export const abroadHandlers = {
     const data = await readHireData(signed.store, params.id, context.now());
     const [countries, crossing] = [countriesAnswer(data), crossingAnswer(data)];
     const findings = [...(countries?.findings ?? []), ...(crossing?.findings ?? [])];
-    const { through, crossings, kitAboard, got, ...rest } = abroadOf(data);
+    const { through, crossings, kitAboard, got, avoided = [], ...rest } = abroadOf(data);
     return {
       abroad: {
         ...rest,
@@ -21,6 +21,7 @@ export const abroadHandlers = {
         crossings: [...crossings],
         kitAboard: [...kitAboard],
         got: [...got],
+        avoided: [...avoided],
       },
       version: data.parts.abroad?.version ?? 0,
       home: data.depotDocument.country,

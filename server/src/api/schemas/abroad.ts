@@ -36,6 +36,8 @@ export const abroadSchema = named(
     papers: abroadPapersSchema,
     kitAboard: z.array(z.string().min(1).max(40)).max(60),
     got: z.array(z.string().min(1).max(80)).max(200),
+    /** rules of zones or motorways that the route keeps out of; none where left out */
+    avoided: z.array(z.string().min(1).max(80)).max(60).optional(),
     overhang: z.boolean(),
     plateShowsUk: z.boolean(),
     gaugeWorks: z.boolean().optional(),

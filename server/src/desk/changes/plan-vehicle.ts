@@ -95,7 +95,7 @@ async function swapBefore(
 
 /** What was got and seen for the plate before is not carried over; countries and crossings are. */
 function restAbroad(data: HireData): AbroadDocument {
-  const { through, crossings, noCrossing, got, overhang } = abroadOf(data);
+  const { through, crossings, noCrossing, got, avoided, overhang } = abroadOf(data);
   return {
     through,
     crossings,
@@ -104,6 +104,7 @@ function restAbroad(data: HireData): AbroadDocument {
     papers: {},
     kitAboard: [],
     got: got.filter((id) => id.startsWith("kit.")),
+    ...(avoided === undefined ? {} : { avoided }),
     plateShowsUk: false,
   };
 }

@@ -46,6 +46,7 @@ export function GotTogether({ page, state, countries }: GotTogetherProps) {
         <>
           <Papers {...form} />
           <ToGet {...form} countries={countries} />
+          <KeepOut {...form} countries={countries} />
           <Kit {...form} countries={countries} home={state.home} />
           <Crossings {...form} depart={page.hire.from.slice(0, 10)} />
           <Gas {...form} />
@@ -129,6 +130,30 @@ function ToGet({ value, set, countries }: AbroadFormProps & { readonly countries
         >
           {t("country.name", { country })}: {t("country.item", { item: ruleId.replaceAll(".", "_") })},{" "}
           {t("abroad.by", { doBy: dateText(doBy, "short") })}
+        </TickField>
+      ))}
+    </fieldset>
+  );
+}
+
+/** What is asked for only in zones or on motorways need not be got by a route that keeps out of them. */
+function KeepOut({ value, set, countries }: AbroadFormProps & { readonly countries: CountriesResult }) {
+  const tasks = countries.tasks.filter(
+    ({ avoidable, ruleId }) => avoidable !== null && !value.got.includes(ruleId),
+  );
+  if (tasks.length === 0) return null;
+  const avoided = value.avoided ?? [];
+  return (
+    <fieldset className="fields">
+      <legend>{t("abroad.keepOut")}</legend>
+      <p className="quiet">{t("abroad.keepOut.note")}</p>
+      {tasks.map(({ ruleId, country, avoidable }) => (
+        <TickField
+          key={ruleId}
+          value={avoided.includes(ruleId)}
+          onChange={(on) => set({ ...value, avoided: toggled(avoided, ruleId, on) })}
+        >
+          {t("abroad.keepOut.of", { country: t("country.name", { country }), of: avoidable })}
         </TickField>
       ))}
     </fieldset>
