@@ -1,11 +1,10 @@
 import type { Finding } from "../../base/finding.ts";
-import type { IsoDate } from "../../base/time.ts";
 import { addDays, monthsAfter } from "../../base/years.ts";
 import type { Rule } from "../../rules/rule.ts";
 import { ruleAt, ruleFigure } from "../../rules/rule-at.ts";
 import { makeFinding } from "../make-finding.ts";
 import type { AbroadTask, CardLine, CheckCountries, CountriesInput, CountryCard } from "./abroad-types.ts";
-import { countryCard, countryRules, journeyFacts } from "./country-card.ts";
+import { countryCard, journeyFacts, ruleVersions } from "./country-card.ts";
 
 /** Values of a zone or toll rule that ask for something before the border. */
 const TO_GET = ["certificate", "sticker", "register", "buyBefore"];
@@ -108,33 +107,47 @@ function kit(cards: readonly CountryCard[]): Finding[] {
   );
 }
 
+/** What is to be got for a country, each thing once. */
 function toGet(input: CountriesInput, card: CountryCard): AbroadTask[] {
   const facts = journeyFacts(input);
-  const rules: readonly Rule[] = ["zone", "toll"].flatMap((topic) =>
-    countryRules(topic, card.country, card, facts),
-  );
-  const kitToGet = countryRules("kit", card.country, card, facts).filter(
-    ({ leadDays, value }) => leadDays !== undefined && value === "required",
-  );
-  return [...rules.filter(({ value }) => TO_GET.includes(String(value))), ...kitToGet].map((rule) => {
-    const leadDays = rule.leadDays ?? 0;
-    // a rule that begins during the stay is met from its first day on
-    const from = [rule.validFrom, card.enter].sort()[1] ?? card.enter;
-    const doBy: IsoDate = addDays(from, -leadDays);
-    const done = input.got.includes(rule.id);
-    const avoidable = avoidableOf(rule);
-    const avoided = avoidable !== null && (input.avoided ?? []).includes(rule.id);
-    return {
-      ruleId: rule.id,
-      country: card.country,
-      doBy,
-      leadDays,
-      done,
-      avoidable,
-      avoided,
-      late: !done && !avoided && doBy < input.today,
-    };
-  });
+  const asked = (topic: string, asks: (rule: Rule) => boolean) =>
+    ruleVersions(topic, card.country, card, facts).map((versions) => versions.filter(asks));
+  const isToGet = ({ value }: Rule) => TO_GET.includes(String(value));
+  return [
+    ...asked("zone", isToGet),
+    ...asked("toll", isToGet),
+    ...asked("kit", ({ leadDays, value }) => leadDays !== undefined && value === "required"),
+  ].flatMap((versions) => taskOf(input, card, versions) ?? []);
+}
+
+/** By the earliest day that any version asks for: one that begins during the stay is met from its first day on. */
+function taskOf(
+  input: CountriesInput,
+  { country, enter }: CountryCard,
+  versions: readonly Rule[],
+): AbroadTask | undefined {
+  const [first] = versions
+    .map((rule) => {
+      const leadDays = rule.leadDays ?? 0;
+      const from = rule.validFrom > enter ? rule.validFrom : enter;
+      return { rule, leadDays, doBy: addDays(from, -leadDays) };
+    })
+    .sort((a, b) => (a.doBy < b.doBy ? -1 : 1));
+  if (first === undefined) return undefined;
+  const { rule, leadDays, doBy } = first;
+  const done = input.got.includes(rule.id);
+  const avoidable = avoidableOf(rule);
+  const avoided = avoidable !== null && (input.avoided ?? []).includes(rule.id);
+  return {
+    ruleId: rule.id,
+    country,
+    doBy,
+    leadDays,
+    done,
+    avoidable,
+    avoided,
+    late: !done && !avoided && doBy < input.today,
+  };
 }
 
 function avoidableOf({ binds }: Rule): AbroadTask["avoidable"] {

@@ -65,22 +65,30 @@ function strictest(versions: readonly Rule[]): Rule | undefined {
   return [...versions].sort((a, b) => rank(a) - rank(b))[0];
 }
 
-/**
- * The rules of a topic in a country for this vehicle, for the days of a stay. Of a rule that changes meanwhile the
- * stricter version: a limit that is kept throughout, a thing that is aboard throughout.
- */
-export function countryRules(topic: string, country: string, stay: Stay, facts: CaseFacts): readonly Rule[] {
+/** Every version of the rules of a topic in a country that is for this vehicle on a day of a stay, by id. */
+export function ruleVersions(
+  topic: string,
+  country: string,
+  stay: Stay,
+  facts: CaseFacts,
+): readonly (readonly Rule[])[] {
   const prefix = `${topic}.${country.toLowerCase()}`;
   const ids = new Set(
     rulesInForce()
       .rules.filter(({ id }) => id === prefix || id.startsWith(`${prefix}.`))
       .map(({ id }) => id),
   );
-  return [...ids].flatMap((id) => {
-    const during = rulesDuring(id, stay.enter, stay.leave);
-    return strictest(during.filter((rule) => isRuleFor(rule, facts))) ?? [];
-  });
+  return [...ids].map((id) =>
+    rulesDuring(id, stay.enter, stay.leave).filter((rule) => isRuleFor(rule, facts)),
+  );
 }
+
+/**
+ * The rules of a topic in a country for this vehicle, for the days of a stay. Of a rule that changes meanwhile the
+ * stricter version: a limit that is kept throughout, a thing that is aboard throughout.
+ */
+const countryRules = (topic: string, country: string, stay: Stay, facts: CaseFacts): readonly Rule[] =>
+  ruleVersions(topic, country, stay, facts).flatMap((versions) => strictest(versions) ?? []);
 
 /** The card of one country of the route for this vehicle: limits by the right mass, kit, zone, tolls, nights, fillers, alcohol. */
 export function countryCard(input: CountriesInput, stay: CountriesInput["route"][number]): CountryCard {
