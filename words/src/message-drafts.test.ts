@@ -40,6 +40,6 @@ test("German and French have every template, with the same facts in it", () => {
 test("a draft writes in its own language", () => {
   const { locale, catalogue } = MESSAGE_DRAFTS.de;
   const words = createWords(locale, catalogue);
-  expect(words.t("message.dayBefore.subject", { number: "26-0001" })).toBe("Morgen: Miete 26-0001");
+  expect(words.t("message.dayBefore.subject", { number: "26-0001", days: 1 })).toBe("Morgen: Miete 26-0001");
   expect(words.dateText("2026-07-03T12:15", "fullTime")).toContain("Juli");
 });

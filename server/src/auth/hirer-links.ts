@@ -3,7 +3,7 @@ import type { Database, HirerLinkRow, LinkAnswer, Store } from "../store/types.t
 import { hashToken, newToken } from "./tokens.ts";
 
 /** Days after the return for which a link may still serve at most. */
-const LONGEST_AFTER_RETURN_DAYS = 60;
+export const LONGEST_AFTER_RETURN_DAYS = 60;
 
 /**
  * An unguessable link to one hire. `expiresAt` must lie ahead and at most 60 days after the return.

@@ -56,6 +56,17 @@ export interface DepotDocument {
   readonly fetchesWeather?: boolean;
   /** how long things take here and when gates fall due, as the depot entered them */
   readonly times?: DepotTimes;
+  /** when messages go, how long a hirer's link serves, how far a hire goes in a day, as the depot entered them */
+  readonly figures?: DepotFigures;
+}
+/** What else a depot decides about time and distance. */
+export interface DepotFigures {
+  /** whole days before the keys or the return, or after the settlement, on which a message goes at 9:00 */
+  readonly messageDays: Readonly<Record<"preHire" | "dayBefore" | "returnReminder" | "statement", number>>;
+  /** days after the return for which a hirer's link serves */
+  readonly linkDays: number;
+  /** km that a vehicle on hire goes in a day, by which the odometer at the end of a hire is foreseen */
+  readonly kmADay: number;
 }
 /** How long things take at a depot, minutes for one person, and from when each gate counts, hours before the keys. */
 export interface DepotTimes {
@@ -90,11 +101,27 @@ export interface ReadinessDocument {
   readonly keysOutAt: string | null;
   readonly keysBackAt: string | null;
 }
+/**
+ * One of many that are kept in one part, with a version of its own, so that a save of one does not meet a save of
+ * another. It is the part's version at that save, hence never comes again; left out in what was kept before.
+ */
+export interface VersionedEntry {
+  readonly version?: number;
+}
+/** Who, and when. */
+interface Kept {
+  readonly by: string;
+  readonly at: string;
+}
+/** Version of an entry as answers name it: 0 where nothing is kept. */
+export const versionOfEntry = (entry: VersionedEntry | undefined): number =>
+  entry === undefined ? 0 : (entry.version ?? 1);
+
 export interface SettlementDocument {
   readonly classes: Readonly<
     Record<
       string,
-      {
+      VersionedEntry & {
         readonly class: MarkClass;
         readonly reason: string;
         readonly by: string;
@@ -154,7 +181,18 @@ export const NOTHING_ABROAD: AbroadDocument = {
 
 /** Of drivers, by id: where they live, and whether a licence number was given; the number itself lies sealed elsewhere. */
 export interface ParticularsDocument {
-  readonly drivers: Readonly<Record<string, { readonly address?: string; readonly hasNumber: boolean }>>;
+  readonly drivers: Readonly<
+    Record<
+      string,
+      VersionedEntry & {
+        readonly address?: string;
+        readonly hasNumber: boolean;
+        /** the last save of either, and of the number */
+        readonly kept?: Kept;
+        readonly numberGiven?: Kept;
+      }
+    >
+  >;
 }
 
 export interface PayerDocument {
@@ -164,7 +202,9 @@ export interface PayerDocument {
 }
 /** How drivers of a hire were looked up. The codes themselves lie sealed, apart from this. */
 export interface LicenceChecksDocument {
-  readonly codes: Readonly<Record<string, { readonly madeOn: string }>>;
+  readonly codes: Readonly<
+    Record<string, VersionedEntry & { readonly madeOn: string; readonly kept?: Kept }>
+  >;
   readonly checks: readonly {
     readonly driverId: string;
     readonly how: "code" | "other";

@@ -77,14 +77,16 @@ export async function waitingHires(
   const waiting = rows
     .flatMap((row) => {
       const wait = partIn(parts.get(row.id), "waiting");
-      return wait?.since == null ? [] : [{ row, wait, since: wait.since }];
+      const versions = { hire: row.version, waiting: parts.get(row.id)?.waiting?.version ?? 0 };
+      return wait?.since == null ? [] : [{ row, wait, since: wait.since, versions }];
     })
     .sort((a, b) => (a.since < b.since ? -1 : 1));
   const lines = [];
-  for (const [n, { row, wait, since }] of waiting.entries())
+  for (const [n, { row, wait, since, versions }] of waiting.entries())
     lines.push({
       ...(await lineOf(store, depot, row, parts.get(row.id))),
       since,
+      versions,
       classes: [...wait.classes],
       flexDays: wait.flexDays,
       could: n < LOOKED ? await couldServe(store, depot, now, { row, wait, parts: parts.get(row.id) }) : [],

@@ -71,6 +71,7 @@ export async function hireNotes(
   return {
     notes: notes.sort((a, b) => rank(a) - rank(b) || ((a.on ?? "9999") < (b.on ?? "9999") ? -1 : 1)),
     payer: payer === undefined ? null : asDocument<PartDocuments["payer"]>(payer.document).payer,
+    payerVersion: payer?.version ?? 0,
     people: people.map(({ id, name }) => ({ id, name })),
   };
 }

@@ -1,7 +1,7 @@
 import { addDays, checkLicence, type Driver, ruleFigure, ruleText, withRules } from "@setfair/engine";
 import type { z } from "zod";
 import type { driverChecksSchema } from "../api/schemas/drivers.ts";
-import type { LicenceChecksDocument } from "./documents.ts";
+import { type LicenceChecksDocument, versionOfEntry } from "./documents.ts";
 import { countriesOf } from "./gates.ts";
 import { driversOf, type HireData, partOf } from "./hire-data.ts";
 import { numbersGoneOn, particularsOf } from "./particulars.ts";
@@ -43,6 +43,8 @@ export function driverChecks(
         hasCode: hasCode(data, driver),
         address: given[driver.id]?.address ?? null,
         numberUntil: given[driver.id]?.hasNumber === true ? numbersGoneOn(data) : null,
+        numberGiven: numberGiven(given[driver.id]?.numberGiven, nameOf),
+        versions: { particulars: versionOfEntry(given[driver.id]), code: versionOfEntry(code) },
         code: code === undefined ? null : { madeOn: code.madeOn, lastDay, isUsable: data.today <= lastDay },
         checks: checks
           .filter(({ driverId }) => driverId === driver.id)
@@ -51,6 +53,11 @@ export function driverChecks(
     }),
   };
 }
+
+const numberGiven = (
+  given: { readonly by: string; readonly at: string } | undefined,
+  nameOf: (id: string) => string,
+) => (given === undefined ? null : { by: nameOf(given.by), at: given.at });
 
 function entitlements(data: HireData): ReadonlyMap<string, "yes" | "no" | "unchecked"> {
   if (data.vehicle === null) return new Map();

@@ -14,6 +14,7 @@ import {
   NO_SETTLEMENT,
   type QuoteDocument,
   type SettlementDocument,
+  versionOfEntry,
 } from "./documents.ts";
 import { forecastOf } from "./forecast.ts";
 import { loadAnswer } from "./gates.ts";
@@ -99,6 +100,7 @@ const versionsOf = ({ parts, customer }: HireData): HirePage["versions"] => ({
   load: parts.load?.version ?? 0,
   quote: parts.quote?.version ?? 0,
   customer: customer?.version ?? 0,
+  waiting: parts.waiting?.version ?? 0,
 });
 
 function enquiryAnswer(data: HireData): Pick<HirePage, "asked" | "waiting" | "ending"> {
@@ -209,6 +211,7 @@ export function differencesAnswer(
       classBy: decided === undefined ? null : nameOf(decided.by),
       incident: decided?.incident ?? null,
       todo: decided?.todo ?? null,
+      version: versionOfEntry(decided),
       asItLeft: shownAsItLeft(difference, data),
     };
   });

@@ -7,13 +7,12 @@ import {
   type UpkeepInput,
 } from "@setfair/engine";
 import type { DefectRow, DisclosureRow, UpkeepRow } from "../store/types.ts";
+import { figuresOf } from "./depot-figures.ts";
 import { asDocument } from "./documents.ts";
 import type { HireData } from "./hire-data.ts";
 import { wholeRecords } from "./record-facts.ts";
 import { type DefectDocument, type DoneDocument, dueBook } from "./vehicle-upkeep.ts";
 
-/** How far a hire vehicle goes in a day, km: common practice, no source. */
-const KM_A_DAY = 110;
 const DAY_MS = 86_400_000;
 
 /** The odometer as last read, with the day; from upkeep entries and from walk-rounds. */
@@ -36,8 +35,9 @@ export function lastOdometer(
 function odometerOf(data: HireData): Pick<UpkeepInput, "odometer"> {
   const last = lastOdometer(data.upkeep.entries, data.records);
   if (last === null) return {};
+  const { kmADay } = figuresOf(data.depotDocument);
   const days = Math.max(0, (Date.parse(data.to.slice(0, 10)) - Date.parse(last.on)) / DAY_MS);
-  return { odometer: { readKm: last.km, endKm: last.km + Math.round(days) * KM_A_DAY } };
+  return { odometer: { readKm: last.km, endKm: last.km + Math.round(Math.round(days) * kmADay) } };
 }
 
 /** Duties through the end of the hire, with the depot's margin for what the law wants. */

@@ -8,5 +8,6 @@ export async function composeFor(
   store: Store,
   { hireId, kind, now }: { readonly hireId: string; readonly kind: MessageKind; readonly now: Date },
 ): Promise<ComposedMessage> {
-  return composeMessage(store, await readHireData(store, hireId, now), kind, "en");
+  const asked = { kind, language: "en", goesAt: now.toISOString() } as const;
+  return composeMessage(store, await readHireData(store, hireId, now), asked);
 }

@@ -1,9 +1,10 @@
-import type { InputProblem } from "@setfair/engine";
+import type { InputProblem, IsoInstant } from "@setfair/engine";
 import { createWords, MESSAGE_DRAFTS, type Words } from "@setfair/words";
 import { Refusal } from "../api/refusal.ts";
 import { routeOf } from "../desk/abroad.ts";
 import { asDocument, type DepotDocument } from "../desk/documents.ts";
 import type { HireData } from "../desk/hire-data.ts";
+import { dateOf, localOf } from "../desk/local-time.ts";
 import { moneyOfHire } from "../desk/money-of-hire.ts";
 import { distancesOf, wordsFor } from "../papers/paper-call.ts";
 import { COMPOSE, type PaperName } from "../papers/papers.ts";
@@ -97,17 +98,33 @@ const tidy = (text: string): string =>
     .replaceAll(/\n{3,}/g, "\n\n")
     .trim();
 
+interface Asked {
+  readonly kind: MessageKind;
+  readonly language: MessageLanguage;
+  /** when it is to go out: what it says of the days until then holds on that day */
+  readonly goesAt: IsoInstant;
+}
+
+/** Civil days from the moment at which it goes to the keys, or to the return. */
+function daysUntil(data: HireData, kind: MessageKind, goesAt: IsoInstant): number {
+  const end = (kind === "returnReminder" ? data.to : data.from).slice(0, 10);
+  const day = dateOf(localOf(goesAt, data.depot.timeZone));
+  return Math.max(0, Math.round((Date.parse(end) - Date.parse(day)) / 86_400_000));
+}
+
 /** A message with the facts of the hire as it stands, and what stops it from being sent. */
 export async function composeMessage(
   store: Store,
   data: HireData,
-  kind: MessageKind,
-  language: MessageLanguage,
+  { kind, language, goesAt }: Asked,
 ): Promise<ComposedMessage> {
   const { name: firm } = await store.firm.get();
   const { attachments, lacking } = await tryPapers(store, data, kind, firm);
   const words = wordsIn(language, data);
-  const facts = factsOf(data, words, firm, attachments.length > 0);
+  const facts = {
+    ...factsOf(data, words, firm, attachments.length > 0),
+    days: daysUntil(data, kind, goesAt),
+  };
   const customer = asDocument<{ email?: string }>(data.customer?.document ?? {});
   const to = customer.email?.trim() ?? "";
   const stages = MESSAGE_STAGES[kind];

@@ -1,9 +1,17 @@
-import { asDocument, type SettlementDocument } from "../desk/documents.ts";
+import { figuresOf } from "../desk/depot-figures.ts";
+import { asDocument, type DepotDocument, type SettlementDocument } from "../desk/documents.ts";
 import { readHireData } from "../desk/hire-data.ts";
 import type { MessageKind } from "../store/message-types.ts";
-import type { HireRow, Store } from "../store/types.ts";
+import type { HireRow, HireStage, Store } from "../store/types.ts";
 import { composeMessage, MESSAGE_STAGES } from "./compose-message.ts";
-import { momentOf, uselessAfter } from "./message-moments.ts";
+import {
+  type DatedKind,
+  endOf,
+  type MomentsOfDepot,
+  momentOf,
+  statementMoment,
+  uselessAfter,
+} from "./message-moments.ts";
 import { type MessageSettings, readSettings } from "./message-settings.ts";
 
 export interface PlannedMessage {
@@ -38,20 +46,26 @@ async function settledAt(store: Store, hires: readonly HireRow[]): Promise<Reado
   return found;
 }
 
+const DATED: readonly DatedKind[] = ["preHire", "dayBefore", "returnReminder"];
+const OPEN_STAGES: readonly HireStage[] = ["booked", "handedOver", "onHire"];
+
+async function momentsOf(store: Store): Promise<MomentsOfDepot> {
+  const { timeZone, document } = await store.depot.get();
+  return { timeZone, days: figuresOf(asDocument<DepotDocument>(document)).messageDays };
+}
+
 /** Messages that hang on a day: known ahead. */
 function datedMessages(
   hires: readonly HireRow[],
   settings: MessageSettings,
-  timeZone: string,
+  moments: MomentsOfDepot,
 ): PlannedMessage[] {
-  const kinds = (["preHire", "dayBefore", "returnReminder"] as const).filter(
-    (kind) => settings.since[kind] !== undefined,
-  );
+  const kinds = DATED.filter((kind) => settings.since[kind] !== undefined);
   return hires.flatMap((hire) =>
     kinds
       // booked ones are reminded of their return as well, once they are out
       .filter((kind) => MESSAGE_STAGES[kind].includes(hire.stage))
-      .map((kind) => ({ hire, kind, dueAt: momentOf(kind, hire, timeZone) })),
+      .map((kind) => ({ hire, kind, dueAt: momentOf(kind, hire, moments) })),
   );
 }
 
@@ -61,6 +75,7 @@ async function followingMessages(
   hires: readonly HireRow[],
   settings: MessageSettings,
   now: string,
+  moments: MomentsOfDepot,
 ) {
   const planned: PlannedMessage[] = [];
   const { booking, statement } = settings.since;
@@ -75,15 +90,17 @@ async function followingMessages(
     }
   }
   if (statement !== undefined) {
-    const back = new Date(Date.parse(now) - SETTLED_WITHIN_DAYS * DAY_MS).toISOString();
+    const lookBack = SETTLED_WITHIN_DAYS + moments.days.statement;
+    const back = new Date(Date.parse(now) - lookBack * DAY_MS).toISOString();
     const ahead = new Date(Date.parse(now) + SETTLED_WITHIN_DAYS * DAY_MS).toISOString();
     const ended = (await store.hires.ending(back, ahead)).filter(
       ({ stage, updatedAt }) => MESSAGE_STAGES.statement.includes(stage) && updatedAt >= statement,
     );
     const at = await settledAt(store, ended);
     for (const hire of ended) {
-      const dueAt = at.get(hire.id);
-      if (dueAt !== undefined) planned.push({ hire, kind: "statement", dueAt });
+      const settled = at.get(hire.id);
+      if (settled !== undefined)
+        planned.push({ hire, kind: "statement", dueAt: statementMoment(settled, moments) });
     }
   }
   return planned;
@@ -97,17 +114,40 @@ export async function plannedMessages(
 ): Promise<readonly PlannedMessage[]> {
   const { settings } = await readSettings(store);
   if (Object.keys(settings.since).length === 0) return [];
-  const { timeZone } = await store.depot.get();
-  const hires = await store.hires.all({ stages: ["booked", "handedOver", "onHire"] });
+  const moments = await momentsOf(store);
+  const hires = await store.hires.all({ stages: OPEN_STAGES });
   const planned = [
-    ...datedMessages(hires, settings, timeZone),
-    ...(await followingMessages(store, hires, settings, now)),
+    ...datedMessages(hires, settings, moments),
+    ...(await followingMessages(store, hires, settings, now, moments)),
   ].filter(({ hire, kind, dueAt }) => {
     const last = uselessAfter(kind, hire);
     return dueAt <= until && dueAt >= (settings.since[kind] ?? "9") && (last === null || last > now);
   });
   const known = await store.messages.knownKeys(planned.map(keyOf));
   return planned.filter((each) => !known.has(keyOf(each))).sort((a, b) => (a.dueAt < b.dueAt ? -1 : 1));
+}
+
+/** Of messages that go by themselves on a day: the days of the keys or the return of hires that have not had theirs. */
+export async function unsentMessages(
+  store: Store,
+  now: string,
+): Promise<
+  readonly { readonly kind: DatedKind; readonly since: string; readonly days: readonly string[] }[]
+> {
+  const { settings } = await readSettings(store);
+  const moments = await momentsOf(store);
+  const hires = await store.hires.all({ stages: OPEN_STAGES });
+  const dated = datedMessages(hires, settings, moments).filter(
+    ({ hire, kind }) => (uselessAfter(kind, hire) ?? now) > now,
+  );
+  const known = await store.messages.knownKeys(dated.map(keyOf));
+  return DATED.flatMap((kind) => {
+    const since = settings.since[kind];
+    const open = dated.filter((each) => each.kind === kind && !known.has(keyOf(each)));
+    return since === undefined
+      ? []
+      : [{ kind, since, days: open.map(({ hire }) => endOf(kind, hire, moments.timeZone)) }];
+  });
 }
 
 /** Writes one message and gives it its job, together; one that cannot be sent is there for a person to see. */
@@ -119,7 +159,7 @@ async function writeMessage(
 ): Promise<boolean> {
   const data = await readHireData(store, planned.hire.id, now);
   const { kind, dueAt } = planned;
-  const composed = await composeMessage(store, data, kind, "en");
+  const composed = await composeMessage(store, data, { kind, language: "en", goesAt: now.toISOString() });
   return store.within(async (inner) => {
     const message = await inner.messages.add({
       hireId: planned.hire.id,

@@ -1,4 +1,5 @@
 import { makeHirerLink } from "../auth/hirer-links.ts";
+import { figuresOf } from "../desk/depot-figures.ts";
 import { type HireData, readHireData } from "../desk/hire-data.ts";
 import type { PhotographFiles } from "../files/types.ts";
 import { MOST_ATTEMPTS } from "../jobs/backoff.ts";
@@ -26,8 +27,6 @@ const DAY_MS = 86_400_000;
 /** A job is tried for about two hours; then the next begins after this, until the message is given up. */
 const NEXT_ROUND_MS = 4 * 3_600_000;
 const GIVEN_UP_AFTER_MS = 3 * DAY_MS;
-/** As long as a link made by hand serves after the return. */
-const LINK_DAYS_AFTER = 14;
 
 /** Why it must not be sent any more, by the code of a text `message.reason.<code>`; null where it may. */
 function whyNot(message: MessageRow, data: HireData | null, now: string): string | null {
@@ -41,7 +40,8 @@ function whyNot(message: MessageRow, data: HireData | null, now: string): string
 async function withGuide(store: Store, message: MessageRow, data: HireData, context: SendContext) {
   if (!message.body.includes(GUIDE_MARK)) return { text: message.body, linkId: null };
   const now = context.now();
-  const expires = new Date(Math.max(Date.parse(data.row.to), now.getTime()) + LINK_DAYS_AFTER * DAY_MS);
+  const { linkDays } = figuresOf(data.depotDocument);
+  const expires = new Date(Math.max(Date.parse(data.row.to), now.getTime()) + linkDays * DAY_MS);
   const made = await makeHirerLink(store, data.row.id, expires, now);
   if (made === null) throw new Error("the hire was there a moment ago");
   const url = `${context.publicUrl()}/g/${made.token}`;

@@ -2,7 +2,7 @@ import { checkEntry, type LedgerEntry, type NewEntry, nameOrigins } from "@setfa
 import type { Signed } from "../api/call.ts";
 import { badField, Refusal } from "../api/refusal.ts";
 import type { AppContext } from "../context.ts";
-import { type PartDocuments, type PartName, toJson } from "../desk/documents.ts";
+import { toJson } from "../desk/documents.ts";
 import { type HireData, readHireData } from "../desk/hire-data.ts";
 import { requireStage } from "../desk/require-stage.ts";
 import type { HireStage, JsonObject, Store } from "../store/types.ts";
@@ -85,14 +85,4 @@ export function isThere(
   if (parts[0]?.kind !== entry.kind || pence !== entry.pence)
     throw badField("id", "expected a new id: this one is another payment");
   return true;
-}
-
-export async function putMoneyPart<Name extends PartName>(
-  { store, data, by }: OpenMoney,
-  name: Name,
-  document: PartDocuments[Name],
-): Promise<void> {
-  const version = data.parts[name]?.version ?? 0;
-  const answer = await store.hires.putPart(data.row.id, name, toJson(document), version, by);
-  if (!answer.ok) throw new Refusal("stale");
 }

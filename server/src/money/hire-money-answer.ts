@@ -90,6 +90,7 @@ export async function hireMoneyAnswer(store: Store, id: string, now: Date): Prom
       overdueDays,
     })),
     agreed: [...(partOf(data, "money")?.agreed ?? [])],
+    agreedVersion: data.parts.money?.version ?? 0,
     holds: money.holds.map(holdAnswer),
     refundable: money.ledger.income
       .filter(({ refundable }) => refundable > 0)

@@ -623,6 +623,24 @@ export interface paths {
         readonly patch?: never;
         readonly trace?: never;
     };
+    readonly "/api/depot/figures": {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        /** Days of messages to hirers, life of a hirer's link, km a day by which a due distance is foreseen */
+        readonly get: operations["readDepotFigures"];
+        /** Other figures; they hold at once, for what has not gone out or been made */
+        readonly put: operations["putDepotFigures"];
+        readonly post?: never;
+        readonly delete?: never;
+        readonly options?: never;
+        readonly head?: never;
+        readonly patch?: never;
+        readonly trace?: never;
+    };
     readonly "/api/hires": {
         readonly parameters: {
             readonly query?: never;
@@ -2632,6 +2650,7 @@ export interface components {
             readonly classBy: string | null;
             readonly incident: string | null;
             readonly todo: ("repair" | "orderPart" | "nothing") | null;
+            readonly version: number;
             readonly asItLeft: {
                 readonly of: ("place" | "side") | null;
                 readonly photographs: readonly string[];
@@ -2694,6 +2713,7 @@ export interface components {
                 readonly reason: string;
                 readonly incident?: string | null;
                 readonly todo?: ("repair" | "orderPart" | "nothing") | null;
+                readonly basedOn?: number;
             }[];
         };
         readonly SettlementEntryInput: {
@@ -2741,6 +2761,10 @@ export interface components {
             readonly from: string;
             readonly to: string;
             readonly since: string;
+            readonly versions: {
+                readonly hire: number;
+                readonly waiting: number;
+            };
             readonly classes: readonly string[];
             readonly flexDays: number;
             readonly could: readonly {
@@ -2999,6 +3023,7 @@ export interface components {
                 readonly dueOn: string;
                 readonly pence: number;
             }[];
+            readonly agreedVersion: number;
             readonly holds: readonly components["schemas"]["CardHoldInput"][];
             readonly refundable: readonly {
                 readonly id: string;
@@ -3368,6 +3393,7 @@ export interface components {
                 readonly load: number;
                 readonly quote: number;
                 readonly customer: number;
+                readonly waiting: number;
             };
             readonly wishes: string | null;
             readonly asked: components["schemas"]["AskedInput"] | null;
@@ -4102,6 +4128,33 @@ export interface components {
             }[];
             readonly version: number;
         };
+        readonly PutDepotFiguresInput: {
+            readonly messageDays: {
+                readonly preHire: number;
+                readonly dayBefore: number;
+                readonly returnReminder: number;
+                readonly statement: number;
+            };
+            readonly linkDays: number;
+            readonly kmADay: number;
+        };
+        readonly DepotFiguresInput: {
+            readonly figures: components["schemas"]["PutDepotFiguresInput"];
+            readonly usual: components["schemas"]["PutDepotFiguresInput"];
+            readonly version: string;
+            readonly next: {
+                readonly reference: string;
+                readonly from: string;
+                readonly to: string;
+            } | null;
+            readonly now: string;
+            readonly unsent: readonly {
+                /** @enum {string} */
+                readonly kind: "preHire" | "dayBefore" | "returnReminder";
+                readonly since: string;
+                readonly days: readonly string[];
+            }[];
+        };
         readonly PutDepotTimesInput: {
             readonly handOverMinutes: number;
             readonly takeBackMinutes: number;
@@ -4287,6 +4340,14 @@ export interface components {
                 readonly hasCode: boolean;
                 readonly address: string | null;
                 readonly numberUntil: string | null;
+                readonly numberGiven: {
+                    readonly by: string;
+                    readonly at: string;
+                } | null;
+                readonly versions: {
+                    readonly particulars: number;
+                    readonly code: number;
+                };
                 readonly code: {
                     /** Format: date */
                     readonly madeOn: string;
@@ -4753,6 +4814,7 @@ export interface components {
             readonly notes: readonly components["schemas"]["NoteInput"][];
             /** @description given only to: manager, desk */
             readonly payer?: components["schemas"]["PayerInput"] | null;
+            readonly payerVersion: number;
             readonly people: readonly {
                 readonly id: string;
                 readonly name: string;
@@ -6031,6 +6093,7 @@ export interface components {
             readonly classBy: string | null;
             readonly incident: string | null;
             readonly todo: ("repair" | "orderPart" | "nothing") | null;
+            readonly version: number;
             readonly asItLeft: {
                 readonly of: ("place" | "side") | null;
                 readonly photographs: readonly string[];
@@ -6093,6 +6156,7 @@ export interface components {
                 readonly reason: string;
                 readonly incident?: string | null;
                 readonly todo?: ("repair" | "orderPart" | "nothing") | null;
+                readonly basedOn?: number;
             }[];
         };
         readonly SettlementEntry: {
@@ -6140,6 +6204,10 @@ export interface components {
             readonly from: string;
             readonly to: string;
             readonly since: string;
+            readonly versions: {
+                readonly hire: number;
+                readonly waiting: number;
+            };
             readonly classes: readonly string[];
             readonly flexDays: number;
             readonly could: readonly {
@@ -6398,6 +6466,7 @@ export interface components {
                 readonly dueOn: string;
                 readonly pence: number;
             }[];
+            readonly agreedVersion: number;
             readonly holds: readonly components["schemas"]["CardHold"][];
             readonly refundable: readonly {
                 readonly id: string;
@@ -6767,6 +6836,7 @@ export interface components {
                 readonly load: number;
                 readonly quote: number;
                 readonly customer: number;
+                readonly waiting: number;
             };
             readonly wishes: string | null;
             readonly asked: components["schemas"]["Asked"] | null;
@@ -7501,6 +7571,33 @@ export interface components {
             }[];
             readonly version: number;
         };
+        readonly PutDepotFigures: {
+            readonly messageDays: {
+                readonly preHire: number;
+                readonly dayBefore: number;
+                readonly returnReminder: number;
+                readonly statement: number;
+            };
+            readonly linkDays: number;
+            readonly kmADay: number;
+        };
+        readonly DepotFigures: {
+            readonly figures: components["schemas"]["PutDepotFigures"];
+            readonly usual: components["schemas"]["PutDepotFigures"];
+            readonly version: string;
+            readonly next: {
+                readonly reference: string;
+                readonly from: string;
+                readonly to: string;
+            } | null;
+            readonly now: string;
+            readonly unsent: readonly {
+                /** @enum {string} */
+                readonly kind: "preHire" | "dayBefore" | "returnReminder";
+                readonly since: string;
+                readonly days: readonly string[];
+            }[];
+        };
         readonly PutDepotTimes: {
             readonly handOverMinutes: number;
             readonly takeBackMinutes: number;
@@ -7686,6 +7783,14 @@ export interface components {
                 readonly hasCode: boolean;
                 readonly address: string | null;
                 readonly numberUntil: string | null;
+                readonly numberGiven: {
+                    readonly by: string;
+                    readonly at: string;
+                } | null;
+                readonly versions: {
+                    readonly particulars: number;
+                    readonly code: number;
+                };
                 readonly code: {
                     /** Format: date */
                     readonly madeOn: string;
@@ -8152,6 +8257,7 @@ export interface components {
             readonly notes: readonly components["schemas"]["Note"][];
             /** @description given only to: manager, desk */
             readonly payer?: components["schemas"]["Payer"] | null;
+            readonly payerVersion: number;
             readonly people: readonly {
                 readonly id: string;
                 readonly name: string;
@@ -13368,6 +13474,178 @@ export interface operations {
             };
         };
     };
+    readonly readDepotFigures: {
+        readonly parameters: {
+            readonly query?: never;
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody?: never;
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["DepotFigures"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
+    readonly putDepotFigures: {
+        readonly parameters: {
+            readonly query?: {
+                readonly basedOn?: string;
+            };
+            readonly header?: never;
+            readonly path?: never;
+            readonly cookie?: never;
+        };
+        readonly requestBody: {
+            readonly content: {
+                readonly "application/json": components["schemas"]["PutDepotFiguresInput"];
+            };
+        };
+        readonly responses: {
+            /** @description Default Response */
+            readonly 200: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["DepotFigures"];
+                };
+            };
+            /** @description Default Response */
+            readonly 400: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 401: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 403: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 404: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 409: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 413: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+            /** @description Default Response */
+            readonly 429: {
+                headers: {
+                    readonly [name: string]: unknown;
+                };
+                content: {
+                    readonly "application/json": components["schemas"]["Error"];
+                };
+            };
+        };
+    };
     readonly listHires: {
         readonly parameters: {
             readonly query?: {
@@ -13634,7 +13912,9 @@ export interface operations {
     };
     readonly setVehicle: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;
@@ -14518,7 +14798,9 @@ export interface operations {
     };
     readonly putWaiting: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;
@@ -14692,7 +14974,9 @@ export interface operations {
     };
     readonly takeHire: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;
@@ -17567,7 +17851,9 @@ export interface operations {
     };
     readonly setPayer: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;
@@ -17826,7 +18112,9 @@ export interface operations {
     };
     readonly putCheckCode: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;
@@ -18002,7 +18290,9 @@ export interface operations {
     };
     readonly checkDriver: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;
@@ -18268,7 +18558,9 @@ export interface operations {
     };
     readonly setDriverParticulars: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;
@@ -20406,7 +20698,9 @@ export interface operations {
     };
     readonly agreeParts: {
         readonly parameters: {
-            readonly query?: never;
+            readonly query?: {
+                readonly basedOn?: string;
+            };
             readonly header?: never;
             readonly path: {
                 readonly id: string;

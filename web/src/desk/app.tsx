@@ -17,6 +17,7 @@ const StockPage = lazy(() => import("./stock/stock-page.tsx"));
 const TermsPage = lazy(() => import("./terms/terms-page.tsx"));
 const PricesPage = lazy(() => import("./prices/prices-page.tsx"));
 const DepotPage = lazy(() => import("./depot/depot-page.tsx"));
+const FiguresPage = lazy(() => import("./figures/figures-page.tsx"));
 const TimesPage = lazy(() => import("./times/times-page.tsx"));
 const DiaryPage = lazy(() => import("./diary/diary-page.tsx"));
 const HiresPage = lazy(() => import("./hires/hires-page.tsx"));
@@ -51,6 +52,7 @@ function Pages() {
       <Route path="/terms" component={TermsPage} />
       <Route path="/terms/prices" component={PricesPage} />
       <Route path="/depot" component={DepotPage} />
+      <Route path="/depot/figures" component={FiguresPage} />
       <Route path="/depot/times" component={TimesPage} />
       <Route path="/diary" component={DiaryPage} />
       <Route path="/hires" component={HiresPage} />

@@ -78,10 +78,22 @@ export const afterHandlers = {
         if (!known.has(id)) throw badField(`classes.${k}.id`, "expected a difference of this hire");
       });
       const kept = partOf(hire.data, "settlement") ?? NO_SETTLEMENT;
+      for (const [k, { id, basedOn, ...sent }] of classes.entries()) {
+        const made = kept.classes[id];
+        const value = {
+          class: made?.class,
+          reason: made?.reason,
+          incident: made?.incident,
+          todo: made?.todo,
+        };
+        const base = basedOn === undefined ? undefined : String(basedOn);
+        await hire.refuseOtherEntry({ path: `classes.${k}`, value, sent }, base, made, made);
+      }
+      const version = hire.nextVersion("settlement");
       const decided = Object.fromEntries(
         classes.map(({ id, reason, incident = null, todo = null, ...made }) => [
           id,
-          { class: made.class, reason, incident, todo, by: hire.by, at: hire.data.now },
+          { class: made.class, reason, incident, todo, by: hire.by, at: hire.data.now, version },
         ]),
       );
       await hire.putPart("settlement", { ...kept, classes: { ...kept.classes, ...decided } });

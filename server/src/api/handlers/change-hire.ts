@@ -1,5 +1,11 @@
 import type { AppContext } from "../../context.ts";
-import { type PartDocuments, type PartName, toJson } from "../../desk/documents.ts";
+import {
+  type PartDocuments,
+  type PartName,
+  toJson,
+  type VersionedEntry,
+  versionOfEntry,
+} from "../../desk/documents.ts";
 import { type HireData, readHireData } from "../../desk/hire-data.ts";
 import { localOf } from "../../desk/local-time.ts";
 import { accountNames } from "../../desk/names.ts";
@@ -23,6 +29,16 @@ export interface OpenHire {
     /** what of the part is sent; all of it where left out */
     sentOf?: (part: JsonObject) => unknown,
   ): Promise<void>;
+  /** Refuses where another was kept of one of many in a part since the sender read it. */
+  refuseOtherEntry(
+    /** as in the body, with what is compared of it */
+    kept: { readonly path: string; readonly value: unknown; readonly sent: unknown },
+    basedOn: string | undefined,
+    entry: VersionedEntry | undefined,
+    by?: { readonly by: string; readonly at: string },
+  ): Promise<void>;
+  /** Version of an entry that is kept now in this part. */
+  nextVersion(name: PartName): number;
   putPart<Name extends PartName>(name: Name, document: PartDocuments[Name]): Promise<void>;
   update(change: HireChange): Promise<void>;
   audit(act: string, document?: JsonObject): Promise<void>;
@@ -62,6 +78,15 @@ export function openHire(store: Store, data: HireData, by: string): OpenHire {
         sent,
       );
     },
+    async refuseOtherEntry({ path, value, sent }, basedOn, entry, kept) {
+      if (basedOn === undefined) return;
+      const said =
+        kept === undefined
+          ? {}
+          : { by: (await accountNames(store))(kept.by), at: localOf(kept.at, data.depot.timeZone) };
+      refuseOtherBase(basedOn, { path, version: versionOfEntry(entry), value, ...said }, sent);
+    },
+    nextVersion: (name) => (data.parts[name]?.version ?? 0) + 1,
     async putPart(name, document) {
       must(
         await store.hires.putPart(data.row.id, name, toJson(document), data.parts[name]?.version ?? 0, by),

@@ -1,5 +1,5 @@
 import { createWords } from "@setfair/words";
-import { asDocument, type CustomerDocument, toJson } from "../../desk/documents.ts";
+import { asDocument, type CustomerDocument, type ParticularsDocument, toJson } from "../../desk/documents.ts";
 import { driversOf, readHireData } from "../../desk/hire-data.ts";
 import { driverChecks } from "../../desk/licence-checks.ts";
 import { instantOf } from "../../desk/local-time.ts";
@@ -57,8 +57,24 @@ export const customerHandlers = {
     await changeHire(call, [], async (hire) => {
       const { data, store } = hire;
       if (!driversOf(data).some(({ id }) => id === params.driverId)) throw new Refusal("notFound");
-      const kept = particularsOf(data).drivers;
-      const before = kept[params.driverId] ?? { hasNumber: false };
+      const { drivers } = particularsOf(data);
+      const before: ParticularsDocument["drivers"][string] = drivers[params.driverId] ?? { hasNumber: false };
+      const kept = { by: hire.by, at: data.now };
+      const noted = (given: boolean) => words.t("meanwhile.licenceNumber", { given: given ? "yes" : "no" });
+      await hire.refuseOtherEntry(
+        {
+          path: "particulars",
+          value: { address: before.address, licenceNumber: noted(before.hasNumber) },
+          sent: {
+            address: body.address ?? before.address,
+            // never the number itself
+            licenceNumber: body.licenceNumber === undefined ? noted(before.hasNumber) : "",
+          },
+        },
+        call.query.basedOn,
+        drivers[params.driverId],
+        before.kept,
+      );
       if (body.licenceNumber !== undefined) {
         await store.licences.put({
           hireId: data.row.id,
@@ -69,11 +85,14 @@ export const customerHandlers = {
       }
       await hire.putPart("particulars", {
         drivers: {
-          ...kept,
+          ...drivers,
           [params.driverId]: {
             ...before,
             ...(body.address === undefined ? {} : { address: body.address }),
             hasNumber: before.hasNumber || body.licenceNumber !== undefined,
+            ...(body.licenceNumber === undefined ? {} : { numberGiven: kept }),
+            kept,
+            version: hire.nextVersion("particulars"),
           },
         },
       });

@@ -36,6 +36,15 @@ export const driverHandlers = {
       if (body.madeOn > data.today) throw badField("madeOn", "expected a day not after today");
       if (lastDay < data.today)
         throw badField("madeOn", `expected a code that still lives; this one died on ${lastDay}`);
+      const checks = checksOf(data);
+      const waiting = checks.codes[driver.id];
+      await hire.refuseOtherEntry(
+        // never the code itself
+        { path: "code", value: { madeOn: waiting?.madeOn }, sent: { madeOn: body.madeOn } },
+        call.query.basedOn,
+        waiting,
+        waiting?.kept,
+      );
       const eraseAt = instantOf(`${addDays(lastDay, 1)}T00:00`, data.depot.timeZone, "madeOn");
       await store.licences.put({
         hireId: data.row.id,
@@ -43,10 +52,16 @@ export const driverHandlers = {
         number: body.code,
         eraseAt,
       });
-      const kept = checksOf(data);
       await hire.putPart("licenceChecks", {
-        ...kept,
-        codes: { ...kept.codes, [driver.id]: { madeOn: body.madeOn } },
+        ...checks,
+        codes: {
+          ...checks.codes,
+          [driver.id]: {
+            madeOn: body.madeOn,
+            kept: { by: hire.by, at: data.now },
+            version: hire.nextVersion("licenceChecks"),
+          },
+        },
       });
       await hire.audit("hire.checkCodeGiven", { driverId: driver.id, madeOn: body.madeOn });
     });
@@ -66,6 +81,12 @@ export const driverHandlers = {
     await changeHire(call, OPEN_STAGES, async (hire) => {
       const { data, store, by } = hire;
       const driver = driverOf(data, params.driverId);
+      // what was seen is written to the driver with the whole licence as it was on the screen
+      await hire.refuseOtherBase("drivers", call.query.basedOn, {
+        drivers: driversOf(data).map((each) =>
+          each.id === driver.id ? { ...each, licence: body.licence } : each,
+        ),
+      });
       if (!body.consent) throw badField("consent", "expected the driver's agreement to the look-up");
       const kept = checksOf(data);
       const code = kept.codes[driver.id];

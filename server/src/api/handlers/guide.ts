@@ -3,6 +3,7 @@ import type { AppContext } from "../../context.ts";
 import { countriesForHirer } from "../../desk/abroad.ts";
 import { inputNow, settlementOf } from "../../desk/after-hire.ts";
 import { briefingFor } from "../../desk/briefing.ts";
+import { figuresOf } from "../../desk/depot-figures.ts";
 import { asDocument, type DepotDocument } from "../../desk/documents.ts";
 import { forecastInput, forecastOf } from "../../desk/forecast.ts";
 import { faultsOf } from "../../desk/help.ts";
@@ -26,8 +27,6 @@ async function linkOf(context: AppContext, token: string): Promise<LinkAnswer> {
   return link;
 }
 
-const DAYS_AFTER = 14;
-
 export const guideHandlers = {
   async makeHirerLink({ context, signed, params }) {
     const { store, account } = signed;
@@ -35,7 +34,7 @@ export const guideHandlers = {
     // after the return it leads to the statement
     requireStage(data, "quote", "booked", "handedOver", "onHire", "returned", "settled", "closed");
     const last = Math.max(Date.parse(data.row.to), context.now().getTime());
-    const expires = new Date(last + DAYS_AFTER * 86_400_000);
+    const expires = new Date(last + figuresOf(data.depotDocument).linkDays * 86_400_000);
     const made = await store.within(async (inner) => {
       for (const old of await inner.links.ofHire(params.id))
         if (old.revokedAt === null) await inner.links.revoke(old.id);

@@ -6,6 +6,7 @@ import { listSummaries } from "../../desk/list-summaries.ts";
 import { checkPeriod, instantOf } from "../../desk/local-time.ts";
 import { hirePage, pageAfterChange } from "../../desk/page.ts";
 import type { HireSearch, HireStage } from "../../store/types.ts";
+import { NO_VERSION, refuseOtherBase } from "../based-on.ts";
 import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
 import type { hireListQuerySchema } from "../schemas/hires.ts";
@@ -75,6 +76,9 @@ export const hireHandlers = {
 
   setVehicle: (call) =>
     changeHire(call, OPEN_STAGES, async ({ store, data, by }) => {
+      const { vehicleId } = data.row;
+      const now = { path: "vehicle", version: vehicleId ?? NO_VERSION, value: { vehicleId } };
+      refuseOtherBase(call.query.basedOn, now, call.body);
       await chooseVehicle(store, data.row, call.body.vehicleId, by, call.context.now());
     }),
 

@@ -8,6 +8,7 @@ import { calibrationHandlers } from "./calibration.ts";
 import { changeHandlers } from "./changes.ts";
 import { customerHandlers } from "./customers.ts";
 import { depotHandlers } from "./depot.ts";
+import { depotFiguresHandlers } from "./depot-figures.ts";
 import { depotTimesHandlers } from "./depot-times.ts";
 import { diaryHandlers } from "./diary.ts";
 import { diaryMoveHandlers } from "./diary-moves.ts";
@@ -53,6 +54,7 @@ export const handlers: Handlers = {
   ...firmPriceHandlers,
   ...depotHandlers,
   ...depotTimesHandlers,
+  ...depotFiguresHandlers,
   ...todayHandlers,
   ...diaryHandlers,
   ...diaryMoveHandlers,

@@ -1,7 +1,8 @@
 import type { IsoInstant } from "@setfair/engine";
 import type { z } from "zod";
 import type { AppContext } from "../../context.ts";
-import { readHireData } from "../../desk/hire-data.ts";
+import { figuresOf } from "../../desk/depot-figures.ts";
+import { type HireData, readHireData } from "../../desk/hire-data.ts";
 import { accountNames } from "../../desk/names.ts";
 import { composeMessage, GUIDE_MARK } from "../../mail/compose-message.ts";
 import { momentOf } from "../../mail/message-moments.ts";
@@ -53,9 +54,10 @@ const isDated = (kind: MessageKind) =>
   kind === "preHire" || kind === "dayBefore" || kind === "returnReminder";
 
 /** The moment of a kind where it lies ahead. */
-function momentAhead(kind: MessageKind, hire: HireRow, timeZone: string, now: IsoInstant): IsoInstant | null {
+function momentAhead(kind: MessageKind, { row, depot, depotDocument, now }: HireData): IsoInstant | null {
   if (!isDated(kind)) return null;
-  const moment = momentOf(kind, hire, timeZone);
+  const days = figuresOf(depotDocument).messageDays;
+  const moment = momentOf(kind, row, { timeZone: depot.timeZone, days });
   return moment > now ? moment : null;
 }
 
@@ -136,7 +138,7 @@ export const messageHandlers = {
 
   async previewMessage({ context, signed, params, query }) {
     const data = await readHireData(signed.store, params.id, context.now());
-    const composed = await composeMessage(signed.store, data, query.kind, query.language);
+    const composed = await composeMessage(signed.store, data, { ...query, goesAt: data.now });
     return {
       ...query,
       ...composed,
@@ -145,7 +147,7 @@ export const messageHandlers = {
       attachments: [...composed.attachments],
       lacking: composed.lacking.map(({ paper, problems }) => ({ paper, problems: [...problems] })),
       problems: [...composed.problems],
-      moment: momentAhead(query.kind, data.row, data.depot.timeZone, data.now),
+      moment: momentAhead(query.kind, data),
     };
   },
 
@@ -157,10 +159,10 @@ export const messageHandlers = {
       throw new Refusal("missing", {
         problems: [{ path: "draftRead", expected: "a person's word that they read the draft translation" }],
       });
-    const composed = await composeMessage(store, data, kind, language);
+    const moment = momentAhead(kind, data);
+    const goesAt = body.when === "moment" && moment !== null ? moment : data.now;
+    const composed = await composeMessage(store, data, { kind, language, goesAt });
     if (composed.problems.length > 0) throw new Refusal("missing", { problems: composed.problems });
-    const moment = momentAhead(kind, data.row, data.depot.timeZone, data.now);
-    const dueAt = body.when === "moment" && moment !== null ? moment : data.now;
     const { to, subject, attachments } = composed;
     const id = await store.within(async (inner) => {
       const message = await inner.messages.add({
@@ -171,13 +173,13 @@ export const messageHandlers = {
         subject,
         body: composed.body,
         attachments,
-        dueAt,
+        dueAt: goesAt,
         dedupeKey: `by-hand:${body.id}`,
         by: account.id,
       });
       // pressed twice: the first one stands
       if (message === null) return (await inner.messages.byKey(`by-hand:${body.id}`))?.id ?? "";
-      if (hasServer(context)) await inner.messages.addJob(message.id, dueAt);
+      if (hasServer(context)) await inner.messages.addJob(message.id, goesAt);
       const document = { message: message.id, kind };
       await inner.audit.add({ by: account.id, act: "hire.messageWritten", about: params.id, document });
       return message.id;

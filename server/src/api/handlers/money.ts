@@ -5,7 +5,7 @@ import { toJson } from "../../desk/documents.ts";
 import { partOf } from "../../desk/hire-data.ts";
 import { dateOf, localOf } from "../../desk/local-time.ts";
 import { entriesOfHire, promisedOn } from "../../desk/settlement-entries.ts";
-import { addEntry, changeMoney, isThere, putMoneyPart, refuseEntry } from "../../money/change-money.ts";
+import { addEntry, changeMoney, isThere, refuseEntry } from "../../money/change-money.ts";
 import { depositNow } from "../../money/deposit-now.ts";
 import { exportPostings } from "../../money/export-postings.ts";
 import { entriesOf, readHireMoney } from "../../money/hire-money.ts";
@@ -19,7 +19,7 @@ import { NO_VERSION, refuseOtherBase } from "../based-on.ts";
 import type { Call, Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
 import { requireSecondLook } from "./after-return.ts";
-import { changeHire } from "./change-hire.ts";
+import { changeHire, openHire } from "./change-hire.ts";
 
 const PAYING: readonly HireStage[] = [
   "quote",
@@ -108,17 +108,14 @@ export const moneyHandlers = {
   async agreeParts(call) {
     await changeMoney(call, ["quote", "booked", "onHire", "handedOver"], async (open) => {
       const { agreed } = call.body;
+      const hire = openHire(open.store, open.data, open.by);
+      await hire.refuseOtherBase("money", call.query.basedOn, { agreed });
       const { pricePence } = readHireMoney(open.data);
       const sum = agreed.reduce((total, { pence }) => total + pence, 0);
       if (agreed.length > 0 && sum !== pricePence)
         throw badField("agreed", `expected parts that sum to the price, ${pricePence}, not ${sum}`);
-      await putMoneyPart(open, "money", { agreed });
-      await open.store.audit.add({
-        by: open.by,
-        act: "hire.partsAgreed",
-        about: open.data.row.id,
-        document: { agreed },
-      });
+      await hire.putPart("money", { agreed });
+      await hire.audit("hire.partsAgreed", { agreed });
     });
     return answerOf(call);
   },

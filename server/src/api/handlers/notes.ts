@@ -1,8 +1,7 @@
 import { withRules } from "@setfair/engine";
 import { toGetSoon } from "../../desk/abroad.ts";
-import { toJson } from "../../desk/documents.ts";
 import { plainFinding } from "../../desk/glass.ts";
-import { readRows } from "../../desk/hire-data.ts";
+import { readHireData, readRows } from "../../desk/hire-data.ts";
 import { hireNotes, isNoteDue, noteAnswer } from "../../desk/hire-notes.ts";
 import { askFrom, driversToAsk } from "../../desk/licence-checks.ts";
 import { dateOf, instantOf, localOf } from "../../desk/local-time.ts";
@@ -10,6 +9,7 @@ import { accountNames } from "../../desk/names.ts";
 import type { HireRow, Store } from "../../store/types.ts";
 import type { Handlers } from "../call.ts";
 import { badField, Refusal } from "../refusal.ts";
+import { openHire } from "./change-hire.ts";
 
 const OVER: readonly string[] = ["closed", "lost", "cancelled", "noShow"];
 /** A code is asked for no longer ahead than this; a check code lives 21 days. */
@@ -65,26 +65,15 @@ export const noteHandlers = {
     return hireNotes(store, await rowOf(store, note.hireId), context.now());
   },
 
-  async setPayer({ context, signed, params, body }) {
+  async setPayer({ context, signed, params, query, body }) {
     const { store, account } = signed;
-    const row = await rowOf(store, params.id);
     await store.within(async (inner) => {
-      const before = (await inner.hires.partsOf([row.id], ["payer"])).get(row.id)?.payer;
-      const put = await inner.hires.putPart(
-        row.id,
-        "payer",
-        toJson({ payer: body.payer }),
-        before?.version ?? 0,
-        account.id,
-      );
-      if (!put.ok) throw new Refusal("stale");
-      await inner.audit.add({
-        by: account.id,
-        act: body.payer === null ? "hire.payerIsHirer" : "hire.payerSet",
-        about: row.id,
-      });
+      const hire = openHire(inner, await readHireData(inner, params.id, context.now()), account.id);
+      await hire.refuseOtherBase("payer", query.basedOn, body);
+      await hire.putPart("payer", { payer: body.payer });
+      await hire.audit(body.payer === null ? "hire.payerIsHirer" : "hire.payerSet");
     });
-    return hireNotes(store, row, context.now());
+    return hireNotes(store, await rowOf(store, params.id), context.now());
   },
 
   async reminders({ context, signed, query }) {

@@ -34,6 +34,7 @@ export const customersOperations = {
     summary: "Address and licence number of a driver, which a notice of a fine asks for",
     access: may("hire.write"),
     params: byDriver,
+    query: basedOn,
     body: s.driverParticularsSchema,
     answer: s.driverChecksSchema,
   }),

@@ -37,6 +37,25 @@ export const depotOperations = {
     body: s.putDepotTimesSchema,
     answer: s.depotTimesSchema,
   }),
+  readDepotFigures: operation({
+    method: "GET",
+    url: "/depot/figures",
+    tag: "depot",
+    summary:
+      "Days of messages to hirers, life of a hirer's link, km a day by which a due distance is foreseen",
+    access: may("terms.see"),
+    answer: s.depotFiguresSchema,
+  }),
+  putDepotFigures: operation({
+    method: "PUT",
+    url: "/depot/figures",
+    tag: "depot",
+    summary: "Other figures; they hold at once, for what has not gone out or been made",
+    access: may("terms.write"),
+    query: basedOn,
+    body: s.putDepotFiguresSchema,
+    answer: s.depotFiguresSchema,
+  }),
   putDepot: operation({
     method: "PUT",
     url: "/depot",

@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { operation } from "../operation.ts";
 import * as s from "../schemas/index.ts";
-import { byId, may } from "./shared.ts";
+import { basedOn, byId, may } from "./shared.ts";
 
 const byDriver = z.object({ id: s.idSchema, driverId: z.string().min(1).max(40) });
 
@@ -22,6 +22,7 @@ export const driversOperations = {
     summary: "A check code that the driver made; sealed until it is used or dead",
     access: may("hire.write"),
     params: byDriver,
+    query: basedOn,
     body: s.newCheckCodeSchema,
     answer: s.driverChecksSchema,
   }),
@@ -41,6 +42,7 @@ export const driversOperations = {
     summary: "What was seen of a driver's entitlement; a code is used up by it and erased",
     access: may("hire.write"),
     params: byDriver,
+    query: basedOn,
     body: s.licenceCheckSchema,
     answer: s.driverChecksSchema,
   }),

@@ -1,6 +1,6 @@
 import { operation } from "../operation.ts";
 import * as s from "../schemas/index.ts";
-import { byId, may } from "./shared.ts";
+import { basedOn, byId, may } from "./shared.ts";
 
 export const enquiriesOperations = {
   enquiries: operation({
@@ -19,6 +19,7 @@ export const enquiriesOperations = {
     summary: "Put an enquiry on the waiting list",
     access: may("hire.write"),
     params: byId,
+    query: basedOn,
     body: s.waitSchemaBody,
     answer: s.hirePageSchema,
   }),
@@ -38,6 +39,7 @@ export const enquiriesOperations = {
     summary: "Choose the vehicle, quote, accept and book at once, or nothing of it",
     access: may("hire.book"),
     params: byId,
+    query: basedOn,
     body: s.takeHireSchema,
     answer: s.hirePageSchema,
   }),

@@ -37,6 +37,7 @@ export const hiresOperations = {
     summary: "Choose the vehicle",
     access: may("hire.write"),
     params: byId,
+    query: basedOn,
     body: s.setVehicleSchema,
     answer: s.hirePageSchema,
   }),

@@ -29,6 +29,7 @@ export const moneyOperations = {
     summary: "Agree with the hirer when which part of the price is paid",
     access: may("payment.write"),
     params: byId,
+    query: basedOn,
     body: s.scheduleSchema,
     answer: s.hireMoneySchema,
   }),

@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { operation } from "../operation.ts";
 import * as s from "../schemas/index.ts";
-import { byId, may } from "./shared.ts";
+import { basedOn, byId, may } from "./shared.ts";
 
 export const notesOperations = {
   readNotes: operation({
@@ -40,6 +40,7 @@ export const notesOperations = {
     summary: "Who pays, where it is not the hirer",
     access: may("hire.write"),
     params: byId,
+    query: basedOn,
     body: s.setPayerSchema,
     answer: s.hireNotesSchema,
   }),

@@ -29,6 +29,8 @@ export const differenceSchema = named(
     incident: z.string().nullable(),
     /** what is to be done about it before the next hire */
     todo: z.enum(MENDINGS).nullable(),
+    /** of the decision: what another is based on; 0 where nothing is decided */
+    version: z.int(),
     /** photographs of the place from the walk-round out: of itself, else of its side */
     asItLeft: z.object({ of: z.enum(["place", "side"]).nullable(), photographs: z.array(z.string()) }),
   }),
@@ -117,6 +119,8 @@ export const setClassesSchema = named(
           incident: textSchema(80).nullable().optional(),
           /** what is to be done about it: a job of the turnaround */
           todo: z.enum(MENDINGS).nullable().optional(),
+          /** version of the decision that was read; refused where another was made since */
+          basedOn: z.int().min(0).optional(),
         }),
       )
       .min(1)

@@ -36,6 +36,10 @@ export const driverChecksSchema = named(
         address: z.string().nullable(),
         /** a licence number is kept, sealed, until this day; null where none was given */
         numberUntil: dateSchema.nullable(),
+        /** who gave the number that is kept; null where none is, or where that was not noted yet */
+        numberGiven: z.object({ by: z.string(), at: instantSchema }).nullable(),
+        /** of address and number, and of the code: what a change is based on; 0 where nothing is kept */
+        versions: z.object({ particulars: z.int(), code: z.int() }),
         code: z.object({ madeOn: dateSchema, lastDay: dateSchema, isUsable: z.boolean() }).nullable(),
         checks: z.array(
           z.object({

@@ -46,6 +46,8 @@ export const waitingSchema = named(
   z.object({
     ...lineSchema.shape,
     since: instantSchema,
+    /** of dates and vehicle of the hire, and of what would do: what a save is based on */
+    versions: z.object({ hire: z.int(), waiting: z.int() }),
     /** classes that would do; any where empty */
     classes: z.array(z.string()),
     /** days by which both ends may move */

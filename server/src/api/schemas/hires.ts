@@ -215,6 +215,7 @@ export const hirePageSchema = named(
       load: z.int(),
       quote: z.int(),
       customer: z.int(),
+      waiting: z.int(),
     }),
     wishes: z.string().nullable(),
     asked: askedSchema.nullable(),

@@ -8,6 +8,7 @@ export * from "./changes.ts";
 export * from "./common.ts";
 export * from "./customers.ts";
 export * from "./depot.ts";
+export * from "./depot-figures.ts";
 export * from "./depot-times.ts";
 export * from "./diary.ts";
 export * from "./drivers.ts";

@@ -174,6 +174,8 @@ export const hireMoneySchema = named(
     depositHeld: moneySchema,
     instalments: z.array(instalmentSchema),
     agreed: z.array(z.object({ dueOn: dateSchema, pence: z.int() })),
+    /** of the agreed parts: what a change is based on; 0 where none were ever agreed */
+    agreedVersion: z.int(),
     holds: z.array(holdSchema),
     /** what may still be paid back, each by the way it came */
     refundable: z.array(

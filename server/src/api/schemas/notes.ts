@@ -48,6 +48,8 @@ export const hireNotesSchema = named(
   z.object({
     notes: z.array(noteSchema),
     payer: payerSchema.nullable().optional(),
+    /** of the payer: what a change is based on; 0 where none was ever kept */
+    payerVersion: z.int(),
     people: z.array(z.object({ id: idSchema, name: z.string() })),
   }),
 );

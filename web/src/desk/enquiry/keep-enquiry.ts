@@ -21,15 +21,23 @@ export async function keepEnquiry(draft: EnquiryDraft, how: KeepHow): Promise<Ke
   const path = { id };
   if (how === "book" && draft.vehicleId !== null) {
     const body = { vehicleId: draft.vehicleId, extras: askedOf(draft).extras };
-    const booked = await take(client.POST("/api/hires/{id}/take", { params: { path }, body })).catch(
-      () => page,
-    );
+    const booked = await take(
+      client.POST("/api/hires/{id}/take", {
+        params: { path, query: { basedOn: String(page.version) } },
+        body,
+      }),
+    ).catch(() => page);
     return { page: booked, went: true };
   }
   if (how !== "wait") return { page, went: true };
   const body = { classes: [], flexDays: 0 };
   return {
-    page: await take(client.PUT("/api/hires/{id}/waiting", { params: { path }, body })),
+    page: await take(
+      client.PUT("/api/hires/{id}/waiting", {
+        params: { path, query: { basedOn: String(page.versions.waiting) } },
+        body,
+      }),
+    ),
     went: false,
   };
 }

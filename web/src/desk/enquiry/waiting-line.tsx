@@ -6,6 +6,7 @@ import { Button, Dialog } from "../../parts/index.ts";
 import { dateText, moneyText, t } from "../../parts/words.ts";
 import { FailureNote } from "../failure-note.tsx";
 import { useHireAct } from "../hire/use-hire.ts";
+import { sendOrRead } from "../meanwhile/use-guarded-draft.ts";
 import { queries } from "../query-client.ts";
 import { placeOfHire } from "../where.ts";
 import { WaitForm } from "./wait-form.tsx";
@@ -57,6 +58,7 @@ export function WaitingLine({ line, classes }: { readonly line: Line; readonly c
         <WaitForm
           hireId={line.hireId}
           wait={line}
+          version={line.versions.waiting}
           classes={classes}
           onDone={() => {
             setOpen(false);
@@ -73,11 +75,15 @@ function CouldLine({ line, could }: { readonly line: Line; readonly could: Could
   const isMoved = could.from !== line.from || could.to !== line.to;
   const book = useHireAct(
     () =>
-      take(
-        client.POST("/api/hires/{id}/take", {
-          params: { path: { id: line.hireId } },
-          body: { vehicleId: could.id, from: could.from, to: could.to },
-        }),
+      sendOrRead(
+        () =>
+          take(
+            client.POST("/api/hires/{id}/take", {
+              params: { path: { id: line.hireId }, query: { basedOn: String(line.versions.hire) } },
+              body: { vehicleId: could.id, from: could.from, to: could.to },
+            }),
+          ),
+        async () => enquiriesChanged(),
       ),
     (page) => {
       enquiriesChanged();

@@ -80,7 +80,12 @@ export function valueText(value: unknown, path: readonly PathStep[] = []): strin
 }
 
 /** Words of a choice stand under these groups, by the field's name. */
-const GROUPS: Readonly<Record<string, string>> = { acts: "act", kind: "people" };
+const GROUPS: Readonly<Record<string, string>> = {
+  acts: "act",
+  kind: "people",
+  made: "markClass",
+  todo: "settling.todo",
+};
 
 function textOf(value: string, path: readonly PathStep[]): string {
   if (LOCAL.test(value)) return dateText(value, "dayTime");

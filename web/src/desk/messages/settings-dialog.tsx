@@ -1,5 +1,6 @@
 import { useMutation, useQuery } from "@tanstack/react-query";
 import type { FormEvent } from "react";
+import { Link } from "wouter";
 import { client, type Schemas } from "../../api/client.ts";
 import { problemAt, take } from "../../api/failure.ts";
 import { Button, Dialog, Loading, TextField, TickField } from "../../parts/index.ts";
@@ -14,7 +15,13 @@ type Settings = Schemas["MessageSettings"];
 const KINDS = ["booking", "preHire", "dayBefore", "returnReminder", "statement"] as const;
 const FIELDS = ["fromName", "fromAddress", "replyTo"] as const;
 
-function SettingsForm({ kept, onClose }: { readonly kept: Settings; readonly onClose: () => void }) {
+interface SettingsFormProps {
+  readonly kept: Settings;
+  readonly days: Schemas["DepotFigures"]["figures"]["messageDays"];
+  readonly onClose: () => void;
+}
+
+function SettingsForm({ kept, days, onClose }: SettingsFormProps) {
   const draft = useGuardedDraft<Settings>("messageSettings", { value: kept, version: kept.version });
   const { value, set, basedOn } = draft;
   const save = useMutation({
@@ -56,9 +63,13 @@ function SettingsForm({ kept, onClose }: { readonly kept: Settings; readonly onC
         <p className="quiet">{t("messages.automaticNote")}</p>
         {KINDS.map((kind) => (
           <TickField key={kind} value={value.automatic.includes(kind)} onChange={(isOn) => turn(kind, isOn)}>
-            {t("message.kind", { kind })}: {t("messages.moment", { kind })}
+            {t("message.kind", { kind })}:{" "}
+            {t("messages.moment", { kind, days: kind === "booking" ? 0 : days[kind] })}
           </TickField>
         ))}
+        <Link href="/depot/figures" className="link-row">
+          {t("messages.changeDays")}
+        </Link>
       </fieldset>
       <KeptMeanwhile
         draft={draft}
@@ -84,11 +95,18 @@ export function SettingsDialog({ onClose }: { readonly onClose: () => void }) {
     queryFn: () => take(client.GET("/api/message-settings")),
     staleTime: 0,
   });
+  const figures = useQuery({
+    queryKey: ["depotFigures"],
+    queryFn: () => take(client.GET("/api/depot/figures")),
+  });
   return (
     <Dialog title={t("messages.settings")} isOpen onClose={onClose}>
-      {kept.isPending && <Loading />}
+      {(kept.isPending || figures.isPending) && <Loading />}
       <FailureNote failure={kept.error} onAgain={() => void kept.refetch()} />
-      {kept.isSuccess && <SettingsForm kept={kept.data} onClose={onClose} />}
+      <FailureNote failure={figures.error} onAgain={() => void figures.refetch()} />
+      {kept.isSuccess && figures.isSuccess && (
+        <SettingsForm kept={kept.data} days={figures.data.figures.messageDays} onClose={onClose} />
+      )}
     </Dialog>
   );
 }

@@ -22,6 +22,9 @@ type Kind = (typeof KINDS)[number];
 type Language = (typeof LANGUAGES)[number];
 type Preview = Schemas["MessagePreview"];
 
+/** Kinds that say how many days are left. */
+const SAYS_DAYS: readonly Kind[] = ["dayBefore", "returnReminder"];
+
 /** The message that fits the stage of a hire. */
 const FITS: Readonly<Record<string, Kind>> = {
   booked: "preHire",
@@ -107,6 +110,9 @@ function SendActs({ hireId, preview }: SendProps) {
           </Button>
         )}
       </div>
+      {preview.moment !== null && SAYS_DAYS.includes(kind) && (
+        <p className="quiet">{t("messages.thenCounts")}</p>
+      )}
       {send.isSuccess && <p role="status">{t("messages.queued")}</p>}
       <FailureNote failure={send.error} />
     </div>

@@ -13,6 +13,7 @@ export default function MorePage() {
     { to: "/terms/prices", act: "terms.see", title: t("firmPrices.title"), text: t("firmPrices.more") },
     { to: "/depot", act: "terms.see", title: t("depot.title"), text: t("depot.more") },
     { to: "/depot/times", act: "terms.see", title: t("times.title"), text: t("times.more") },
+    { to: "/depot/figures", act: "terms.see", title: t("figures.title"), text: t("figures.more") },
     { to: "/accounts", act: "account.manage", title: t("accounts.title"), text: t("accounts.more") },
     { to: "/own", act: "day.see", title: t("accounts.own"), text: t("accounts.ownMore") },
     { to: "/outcomes", act: "vehicle.see", title: t("outcomes.title"), text: t("outcomes.more") },

@@ -36,6 +36,9 @@ export default function TimesPage() {
           <Link href="/depot" className="link-row">
             {t("times.toDepot")}
           </Link>
+          <Link href="/depot/figures" className="link-row">
+            {t("figures.title")}
+          </Link>
         </div>
       </div>
       {found.isPending && <Loading />}

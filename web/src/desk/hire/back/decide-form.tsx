@@ -1,21 +1,23 @@
-import type { Schemas } from "../../../api/client.ts";
+import { useMutation } from "@tanstack/react-query";
+import { client, type Schemas } from "../../../api/client.ts";
+import { take } from "../../../api/failure.ts";
 import { Button, ChoiceField, SelectField, TextField } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
-import { useDraft } from "../../use-draft.ts";
+import { DropDraft } from "../../keep-row.tsx";
+import { KeptMeanwhile } from "../../meanwhile/kept-meanwhile.tsx";
+import { sendOrRead, useGuardedDraft } from "../../meanwhile/use-guarded-draft.ts";
+import { queries } from "../../query-client.ts";
 
 type Entry = Schemas["Difference"];
 type MarkClass = Schemas["MarkClass"];
 type Todo = NonNullable<Entry["todo"]>;
-/** What the desk decides of one difference. */
-export type Decided = Omit<Schemas["SetClasses"]["classes"][number], "id">;
 
 const CLASSES: readonly MarkClass[] = ["existing", "fairWear", "ours", "hirer", "unknown"];
 const TODOS: readonly (Todo | "look")[] = ["look", "repair", "orderPart", "nothing"];
 
 interface DecideFormProps {
+  readonly hireId: string;
   readonly entry: Entry;
-  readonly isPending: boolean;
-  readonly onDecide: (decided: Decided) => void;
   readonly onClose: () => void;
 }
 
@@ -27,24 +29,40 @@ interface Draft {
 }
 
 /** What it is, on what evidence, which incident it came of, and what is to be done before the next hire. */
-export function DecideForm({ entry, isPending, onDecide, onClose }: DecideFormProps) {
-  const draft = useDraft<Draft>(`class.${entry.id}`, {
-    made: entry.class ?? "unknown",
-    reason: entry.classReason ?? "",
-    incident: entry.incident ?? "",
-    todo: entry.todo ?? "look",
+export function DecideForm({ hireId, entry, onClose }: DecideFormProps) {
+  const draft = useGuardedDraft<Draft>(`class.${entry.id}`, {
+    value: {
+      made: entry.class ?? "unknown",
+      reason: entry.classReason ?? "",
+      incident: entry.incident ?? "",
+      todo: entry.todo ?? "look",
+    },
+    version: entry.version,
   });
-  const { value, set } = draft;
-  const keep = () => {
-    onDecide({
-      class: value.made,
-      reason: value.reason.trim(),
-      incident: value.incident.trim() === "" ? null : value.incident.trim(),
-      todo: value.todo === "look" ? null : value.todo,
-    });
-    draft.done();
-    onClose();
-  };
+  const { value, set, basedOn } = draft;
+  const decide = useMutation({
+    mutationFn: () => {
+      const made = {
+        id: entry.id,
+        class: value.made,
+        reason: value.reason.trim(),
+        incident: value.incident.trim() === "" ? null : value.incident.trim(),
+        todo: value.todo === "look" ? null : value.todo,
+        basedOn: Number(basedOn),
+      };
+      const params = { path: { id: hireId } };
+      return sendOrRead(
+        () => take(client.PUT("/api/hires/{id}/classes", { params, body: { classes: [made] } })),
+        () => queries.invalidateQueries({ queryKey: ["differences", hireId] }),
+      );
+    },
+    onSuccess: (after) => {
+      draft.done();
+      queries.setQueryData(["differences", hireId], after);
+      for (const kind of ["hire", "settlement"]) void queries.invalidateQueries({ queryKey: [kind, hireId] });
+      onClose();
+    },
+  });
   return (
     <div className="stack-tight">
       <ChoiceField
@@ -76,10 +94,17 @@ export function DecideForm({ entry, isPending, onDecide, onClose }: DecideFormPr
           onChange={(todo) => set({ ...value, todo })}
         />
       </div>
-      <div>
-        <Button look="main" isDisabled={value.reason.trim() === ""} isPending={isPending} onPress={keep}>
+      <KeptMeanwhile draft={draft} failure={decide.error} onSettled={decide.reset} />
+      <div className="row">
+        <Button
+          look="main"
+          isDisabled={value.reason.trim() === ""}
+          isPending={decide.isPending}
+          onPress={() => decide.mutate()}
+        >
           {t("back.keep")}
         </Button>
+        <DropDraft draft={draft} />
       </div>
     </div>
   );

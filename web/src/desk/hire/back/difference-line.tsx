@@ -3,7 +3,7 @@ import { useState } from "react";
 import type { Schemas } from "../../../api/client.ts";
 import { Button, FigureTap } from "../../../parts/index.ts";
 import { has, say, t } from "../../../parts/words.ts";
-import { type Decided, DecideForm } from "./decide-form.tsx";
+import { DecideForm } from "./decide-form.tsx";
 import { DefectDialog } from "./defect-dialog.tsx";
 import { Photos } from "./photos.tsx";
 
@@ -15,8 +15,6 @@ export interface DifferenceLineProps {
   readonly entry: Entry;
   readonly difference: Difference;
   readonly canDecide: boolean;
-  readonly isPending: boolean;
-  readonly onDecide: (decided: Decided) => void;
 }
 
 const nameOf = (id: string): string => (has(id) ? say(id) : id);
@@ -69,7 +67,7 @@ function Evidence({
 
 /** One difference with its evidence side by side; a mark's class is decided here. Unknown is not chargeable. */
 export function DifferenceLine(props: DifferenceLineProps) {
-  const { hireId, vehicleId, entry, difference, canDecide, isPending, onDecide } = props;
+  const { hireId, vehicleId, entry, difference, canDecide } = props;
   const [isOpen, setOpen] = useState(entry.class === null && difference.kind === "mark");
   const [noting, setNoting] = useState(false);
   const title = differenceTitle(difference);
@@ -106,9 +104,7 @@ export function DifferenceLine(props: DifferenceLineProps) {
           </Button>
         )}
       </div>
-      {canDecide && isOpen && (
-        <DecideForm entry={entry} isPending={isPending} onDecide={onDecide} onClose={() => setOpen(false)} />
-      )}
+      {canDecide && isOpen && <DecideForm hireId={hireId} entry={entry} onClose={() => setOpen(false)} />}
       {noting && vehicleId !== null && (
         <DefectDialog
           vehicleId={vehicleId}

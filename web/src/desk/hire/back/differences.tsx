@@ -1,17 +1,14 @@
 import type { ConditionResult, Difference } from "@setfair/engine";
-import { useMutation, useQuery } from "@tanstack/react-query";
-import { client, type Schemas } from "../../../api/client.ts";
+import { useQuery } from "@tanstack/react-query";
+import { client } from "../../../api/client.ts";
 import { take } from "../../../api/failure.ts";
 import { Empty, FindingsList, Loading } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
-import { queries } from "../../query-client.ts";
 import type { PartProps } from "../use-hire.ts";
 import { DifferenceLine } from "./difference-line.tsx";
 import { QuestionsCard } from "./questions-card.tsx";
 import { SecondLookCard } from "./second-look-card.tsx";
-
-type SetClasses = Schemas["SetClasses"]["classes"];
 
 /** What came back otherwise than it went, with both sides of the evidence; decided here, each with its reason. */
 export function Differences({ page }: PartProps) {
@@ -19,15 +16,6 @@ export function Differences({ page }: PartProps) {
   const found = useQuery({
     queryKey: ["differences", id],
     queryFn: () => take(client.GET("/api/hires/{id}/differences", { params: { path: { id } } })),
-  });
-  const decide = useMutation({
-    mutationFn: (classes: SetClasses) =>
-      take(client.PUT("/api/hires/{id}/classes", { params: { path: { id } }, body: { classes } })),
-    onSuccess: (after) => {
-      queries.setQueryData(["differences", id], after);
-      void queries.invalidateQueries({ queryKey: ["hire", id] });
-      void queries.invalidateQueries({ queryKey: ["settlement", id] });
-    },
   });
   const result = found.data?.result as ConditionResult | undefined;
   return (
@@ -37,7 +25,7 @@ export function Differences({ page }: PartProps) {
       <section className="card" aria-labelledby="differences-title">
         <h2 id="differences-title">{t("back.differences", { n: found.data?.differences.length ?? 0 })}</h2>
         {found.isPending && <Loading />}
-        <FailureNote failure={found.error ?? decide.error} />
+        <FailureNote failure={found.error} />
         {found.data !== undefined && found.data.differences.length === 0 && (
           <Empty>{t("back.noDifferences")}</Empty>
         )}
@@ -51,8 +39,6 @@ export function Differences({ page }: PartProps) {
               // the server sends the engine's own difference
               difference={entry.difference as Difference}
               canDecide={stage === "returned"}
-              isPending={decide.isPending}
-              onDecide={(decided) => decide.mutate([{ id: entry.id, ...decided }])}
             />
           ))}
         </ul>

@@ -33,6 +33,7 @@ function Waits({ page }: PartProps) {
         <WaitForm
           hireId={page.hire.id}
           wait={waiting}
+          version={page.versions.waiting}
           classes={found.data?.classes ?? []}
           onDone={() => setOpen(false)}
         />

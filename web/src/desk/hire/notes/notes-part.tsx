@@ -4,7 +4,10 @@ import { problemAt, take } from "../../../api/failure.ts";
 import { Button, Empty, Loading, TextField } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
-import { useDraft } from "../../use-draft.ts";
+import { DropDraft } from "../../keep-row.tsx";
+import { KeptMeanwhile } from "../../meanwhile/kept-meanwhile.tsx";
+import { sendOrRead, useGuardedDraft } from "../../meanwhile/use-guarded-draft.ts";
+import { queries } from "../../query-client.ts";
 import type { PartProps } from "../use-hire.ts";
 import { NewNoteForm } from "./new-note-form.tsx";
 import { NoteLine } from "./note-line.tsx";
@@ -36,7 +39,9 @@ export default function NotesPart({ page }: PartProps) {
         )}
         <NewNoteForm id={id} people={notes.data.people} />
       </section>
-      {notes.data.payer !== undefined && <PayerCard id={id} payer={notes.data.payer} />}
+      {notes.data.payer !== undefined && (
+        <PayerCard id={id} payer={notes.data.payer} version={notes.data.payerVersion} />
+      )}
     </>
   );
 }
@@ -44,17 +49,27 @@ export default function NotesPart({ page }: PartProps) {
 interface PayerProps {
   readonly id: string;
   readonly payer: Payer;
+  readonly version: number;
 }
 
 const NOBODY = { name: "", email: "", address: "" };
 
 /** Who pays, where it is not the hirer. */
-function PayerCard({ id, payer }: PayerProps) {
-  const draft = useDraft(`payer.${id}`, { ...NOBODY, ...payer });
-  const { value, set } = draft;
+function PayerCard({ id, payer, version }: PayerProps) {
+  const draft = useGuardedDraft(`payer.${id}`, { value: { ...NOBODY, ...payer }, version });
+  const { value, set, basedOn } = draft;
   const save = useMutation({
     mutationFn: (next: Payer) =>
-      take(client.PUT("/api/hires/{id}/payer", { params: { path: { id } }, body: { payer: next } })),
+      sendOrRead(
+        () =>
+          take(
+            client.PUT("/api/hires/{id}/payer", {
+              params: { path: { id }, query: { basedOn } },
+              body: { payer: next },
+            }),
+          ),
+        () => queries.invalidateQueries({ queryKey: ["notes", id] }),
+      ),
     onSuccess: (notes) => {
       draft.done();
       notesChanged(id, notes);
@@ -89,7 +104,12 @@ function PayerCard({ id, payer }: PayerProps) {
             error={at("address")}
           />
         </div>
-        <FailureNote failure={save.error} />
+        <KeptMeanwhile
+          draft={draft}
+          failure={save.error}
+          onSettled={save.reset}
+          shown={["payer.name", "payer.email", "payer.address"]}
+        />
         <div className="row">
           <Button
             onPress={() => save.mutate(address.trim() === "" ? rest : value)}
@@ -103,6 +123,7 @@ function PayerCard({ id, payer }: PayerProps) {
               {t("notes.payerBack")}
             </Button>
           )}
+          <DropDraft draft={draft} />
         </div>
       </details>
     </section>

@@ -5,6 +5,7 @@ import { problemAt, take } from "../../../api/failure.ts";
 import { Button, DateField, TextField, TickField } from "../../../parts/index.ts";
 import { dateText, t } from "../../../parts/words.ts";
 import { FailureNote } from "../../failure-note.tsx";
+import { sendOrRead } from "../../meanwhile/use-guarded-draft.ts";
 import { queries } from "../../query-client.ts";
 import { useSignedIn } from "../../session.ts";
 import type { PartProps } from "../use-hire.ts";
@@ -29,7 +30,13 @@ export function DriverChecks({ page }: PartProps) {
       {checks.data.drivers.map((check) => {
         const driver = page.drivers?.find((each) => each.id === check.driverId);
         return driver === undefined ? null : (
-          <OneDriver key={check.driverId} hireId={id} check={check} driver={driver} />
+          <OneDriver
+            key={check.driverId}
+            hireId={id}
+            check={check}
+            driver={driver}
+            version={page.versions.drivers}
+          />
         );
       })}
     </section>
@@ -40,6 +47,8 @@ interface OneProps {
   readonly hireId: string;
   readonly check: DriverCheck;
   readonly driver: Schemas["Driver"];
+  /** of all drivers, as they were read */
+  readonly version: number;
 }
 
 function useChanged(hireId: string) {
@@ -50,7 +59,7 @@ function useChanged(hireId: string) {
   };
 }
 
-function OneDriver({ hireId, check, driver }: OneProps) {
+function OneDriver({ hireId, check, driver, version }: OneProps) {
   return (
     <div className="line-box">
       <h3>
@@ -71,28 +80,40 @@ function OneDriver({ hireId, check, driver }: OneProps) {
         ))}
       </ul>
       {check.hasCode ? <Code hireId={hireId} check={check} /> : <p>{t("people.noCode")}</p>}
-      <LookUp hireId={hireId} check={check} driver={driver} />
+      <LookUp hireId={hireId} check={check} driver={driver} version={version} />
       <DriverParticulars hireId={hireId} check={check} />
     </div>
   );
 }
 
-function Code({ hireId, check }: Omit<OneProps, "driver">) {
+function Code({ hireId, check }: Pick<OneProps, "hireId" | "check">) {
   const { today } = useSignedIn();
   const changed = useChanged(hireId);
   const [code, setCode] = useState("");
   const [madeOn, setMadeOn] = useState(today);
+  // what was there when the first letter was typed; the code itself is kept in no draft
+  const [begun, begin] = useState<number | null>(null);
+  const basedOn = String(begun ?? check.versions.code);
   const path = { id: hireId, driverId: check.driverId };
   const seal = useMutation({
     mutationFn: () =>
-      take(
-        client.PUT("/api/hires/{id}/drivers/{driverId}/check-code", {
-          params: { path },
-          body: { code, madeOn },
-        }),
+      sendOrRead(
+        () =>
+          take(
+            client.PUT("/api/hires/{id}/drivers/{driverId}/check-code", {
+              params: { path, query: { basedOn } },
+              body: { code, madeOn },
+            }),
+          ),
+        async () => {
+          // theirs stands above the field then; to press again is to take this one all the same
+          await queries.invalidateQueries({ queryKey: ["driverChecks"] });
+          begin(null);
+        },
       ),
     onSuccess: () => {
       setCode("");
+      begin(null);
       changed();
     },
   });
@@ -116,7 +137,10 @@ function Code({ hireId, check }: Omit<OneProps, "driver">) {
         <TextField
           label={t("people.codeField")}
           value={code}
-          onChange={setCode}
+          onChange={(text) => {
+            if (begun === null) begin(check.versions.code);
+            setCode(text);
+          }}
           autoComplete="off"
           error={problemAt(seal.error, "code")}
         />
@@ -146,22 +170,30 @@ function Code({ hireId, check }: Omit<OneProps, "driver">) {
   );
 }
 
-function LookUp({ hireId, check, driver }: OneProps) {
+function LookUp({ hireId, check, driver, version }: OneProps) {
   const changed = useChanged(hireId);
   const [consent, setConsent] = useState(false);
   const [seen, setSeen] = useState("");
   const keep = useMutation({
     mutationFn: (how: "code" | "other") =>
-      take(
-        client.POST("/api/hires/{id}/drivers/{driverId}/checks", {
-          params: { path: { id: hireId, driverId: check.driverId } },
-          body: {
-            how,
-            consent,
-            licence: driver.licence,
-            ...(how === "other" && seen.trim() !== "" ? { seen } : {}),
-          },
-        }),
+      sendOrRead(
+        () =>
+          take(
+            client.POST("/api/hires/{id}/drivers/{driverId}/checks", {
+              params: {
+                path: { id: hireId, driverId: check.driverId },
+                // the licence goes along as it stands here: another one kept meanwhile is not written over
+                query: { basedOn: String(version) },
+              },
+              body: {
+                how,
+                consent,
+                licence: driver.licence,
+                ...(how === "other" && seen.trim() !== "" ? { seen } : {}),
+              },
+            }),
+          ),
+        async () => changed(),
       ),
     onSuccess: () => {
       setSeen("");

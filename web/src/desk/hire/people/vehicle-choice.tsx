@@ -6,6 +6,7 @@ import { Button, Loading } from "../../../parts/index.ts";
 import { t } from "../../../parts/words.ts";
 import { VehicleAnswers } from "../../enquiry/vehicle-answers.tsx";
 import { FailureNote } from "../../failure-note.tsx";
+import { keepPart } from "../keep-part.ts";
 import { type PartProps, useHireAct } from "../use-hire.ts";
 import "../../enquiry/enquiry.css";
 
@@ -22,7 +23,14 @@ export function VehicleChoice({ page }: PartProps) {
     enabled: isOpen,
   });
   const choose = useHireAct((vehicleId: string) =>
-    take(client.PUT("/api/hires/{id}/vehicle", { params: { path: { id: hire.id } }, body: { vehicleId } })),
+    keepPart(hire.id, () =>
+      take(
+        client.PUT("/api/hires/{id}/vehicle", {
+          params: { path: { id: hire.id }, query: { basedOn: hire.vehicle?.id ?? "none" } },
+          body: { vehicleId },
+        }),
+      ),
+    ),
   );
   if (!CHANGEABLE.includes(hire.stage)) return null;
   return (
