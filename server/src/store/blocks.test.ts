@@ -46,6 +46,7 @@ describe.each(testedStores())("periods off the road on $kind", ({ kind }) => {
     expect((await book(10, 20, "other")).answer).toEqual({ ok: true });
     expect(await store.blocks.between(hour(0), hour(100), ["a"])).toHaveLength(1);
     expect(await store.blocks.between(hour(20), hour(100))).toEqual([]);
+    expect(await store.blocks.between(hour(0), hour(10))).toEqual([]);
     if (added.ok) expect(await store.blocks.remove(added.block.id)).toMatchObject({ vehicleId: "a" });
     expect(await store.blocks.remove("nobody")).toBeNull();
     expect((await book(12, 18, "a")).answer).toEqual({ ok: true });

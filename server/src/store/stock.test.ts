@@ -27,10 +27,12 @@ describe.each(testedStores())("things that travel on $kind", ({ kind }) => {
 
   test("are added, changed by one person at a time, and keep their history", async () => {
     const item = await store.stock.addItem(seat);
+    const other = await store.stock.addItem({ ...seat, name: "Seat 2" });
     expect(await store.stock.changeItem(item.id, { ...seat, name: "Seat 1a" }, 1)).toBe(true);
     expect(await store.stock.changeItem(item.id, { ...seat, name: "Seat 1b" }, 1)).toBe(false);
     expect(await store.stock.items()).toMatchObject([
       { name: "Seat 1a", version: 2, expiresOn: "2030-01-31" },
+      { id: other.id, name: "Seat 2", version: 1 },
     ]);
     await store.stock.addEvent({ itemId: item.id, act: "changed", document: { name: "Seat 1a" }, by: "a" });
     expect(await store.stock.events(item.id)).toMatchObject([{ act: "changed", by: "a" }]);
@@ -59,5 +61,35 @@ describe.each(testedStores())("things that travel on $kind", ({ kind }) => {
     expect(await store.stock.holdsBetween(hour(30), hour(40))).toEqual([]);
     await store.stock.release(hire);
     expect(await store.stock.holdsOf([hire])).toEqual([]);
+  });
+
+  test("of one thing that two hires want, each keeps its own; an empty period is refused", async () => {
+    const [one, other] = [await newHire(), await newHire()];
+    const seats = [{ itemId: "shared", count: 1 }];
+    await store.stock.replaceHolds(other, { from: hour(60), to: hour(70) }, seats);
+    await store.stock.replaceHolds(one, { from: hour(50), to: hour(60) }, seats);
+    expect(await store.stock.moveHold({ hireId: one, from: "shared", to: "instead" })).toBe(true);
+    expect(await store.stock.holdsOf([other])).toMatchObject([{ itemId: "shared" }]);
+    const held = await store.stock.holdsBetween(hour(50), hour(70));
+    expect(held.map(({ hireId, itemId }) => [hireId, itemId])).toEqual([
+      [one, "instead"],
+      [other, "shared"],
+    ]);
+    const nothing = { from: hour(50), to: hour(50) };
+    await expect(store.stock.replaceHolds(one, nothing, seats)).rejects.toThrow(/^to: /);
+    expect(await store.stock.holdsOf([one])).toHaveLength(1);
+  });
+
+  test("what comes back early is free from then on; what has not begun is no early return", async () => {
+    const [now, hire] = [Date.now(), await newHire()];
+    const at = (hours: number) => new Date(now + hours * 3_600_000).toISOString();
+    await store.stock.replaceHolds(hire, { from: at(-2), to: at(5) }, [{ itemId: "early", count: 1 }]);
+    const [hold] = await store.stock.holdsOf([hire]);
+    expect(await store.stock.endHold(hold!.id)).toBe(true);
+    expect(await store.stock.holdsBetween(at(1), at(4))).toEqual([]);
+    await store.stock.replaceHolds(hire, { from: at(2), to: at(5) }, [{ itemId: "late", count: 1 }]);
+    const [later] = await store.stock.holdsOf([hire]);
+    expect(await store.stock.endHold(later!.id)).toBe(false);
+    expect(await store.stock.holdsBetween(at(3), at(4))).toHaveLength(1);
   });
 });
