@@ -125,6 +125,12 @@ describe("the gate of countries", () => {
     const triangle = findings.filter(({ about }) => about === "triangle");
     expect(triangle).toMatchObject([{ code: "countries.kit", basis: "law", facts: { countries: "DE, AT" } }]);
     expect(findings.filter(({ about }) => about === "vest")).toEqual([]);
+    const triangles = (...kitAboard: string[]) =>
+      ask({ kitAboard, route: route("DE", "ES") }).findings.flatMap(({ about }) =>
+        about?.toLowerCase().includes("triangle") ? [about] : [],
+      );
+    expect(triangles("twoTriangles")).toEqual([]);
+    expect(triangles("triangle")).toEqual(["twoTriangles"]);
   });
 
   it("does not invent rules for a country that is not in the data", () => {

@@ -51,6 +51,23 @@ describe("the licence gate", () => {
     });
   });
 
+  it("takes a category renewed during the hire for held throughout, and one day between for a day without it", () => {
+    const renewed = (from: string) =>
+      codes(
+        ask(
+          driver({
+            categories: [
+              { category: "B", from, to: "2036-01-01" },
+              { category: "B", from: "2004-06-01", to: "2026-05-12" },
+            ],
+          }),
+        ),
+      );
+    expect(renewed("2026-05-13")).toEqual([]);
+    expect(renewed("2026-05-10")).toEqual([]);
+    expect(renewed("2026-05-14")).toEqual(["licence.noCarCategory"]);
+  });
+
   it("refuses a category B holder a diesel of 4,250 kg, and says that the European rule is off", () => {
     const answer = ask(driver(), { vehicle: heavy(), countries: ["DE", "AT"] });
     expect(codes(answer)).toEqual(["licence.categoryTooSmall", "licence.euRuleOff"]);

@@ -149,7 +149,9 @@ function speeds(rules: readonly Rule[], stay: Stay, unladenKg: number | null): C
 
 function kitLine(rule: Rule, input: CountriesInput, stay: Stay): CountryCard["kit"][number] {
   const thing = rule.id.split(".")[2] ?? "";
-  return { ...line(rule, stay), thing, aboard: input.kitAboard.includes(thing) };
+  const has = (name: string) => input.kitAboard.includes(name);
+  // who carries two triangles carries one
+  return { ...line(rule, stay), thing, aboard: has(thing) || (thing === "triangle" && has("twoTriangles")) };
 }
 
 function alcohol(rules: readonly Rule[], stay: Stay): CountryCard["alcohol"] {

@@ -1,6 +1,6 @@
 import { type Figure, figure } from "../../base/figure.ts";
 import type { IsoDate } from "../../base/time.ts";
-import { anniversary } from "../../base/years.ts";
+import { addDays, anniversary } from "../../base/years.ts";
 import { daysOfChange, ruleAt, ruleFigure, ruleText } from "../../rules/rule-at.ts";
 import type { VehicleDescription } from "../../vehicle/description.ts";
 import type { Driver } from "../situation.ts";
@@ -45,8 +45,10 @@ function entitledBy(
 ): Entitled {
   const { licence } = driver;
   const covers = (...wanted: string[]) =>
-    licence.categories.some(
-      ({ category, from, to }) => wanted.includes(category) && from <= first && to >= last,
+    isHeldThroughout(
+      licence.categories.filter(({ category }) => wanted.includes(category)),
+      first,
+      last,
     );
   if (!covers("B", "BE", "C1", "C1E", "C"))
     return { upTo: figure(0, "kg", "-", {}, "declared", "licence.gb.b.maxMamKg"), why: "noCarCategory" };
@@ -62,6 +64,18 @@ function entitledBy(
       : { upTo: b, why: "zeroEmissionAbroad" };
   }
   return { upTo: b, why: heavy === "endsAtSeventy" ? "c1EndsAtSeventy" : "categoryTooSmall" };
+}
+
+/** Whether these spans, one after the other without a gap, hold from the first day to the last: a renewal follows on. */
+function isHeldThroughout(
+  spans: readonly { readonly from: IsoDate; readonly to: IsoDate }[],
+  first: IsoDate,
+  last: IsoDate,
+): boolean {
+  let missing = first;
+  for (const { from, to } of [...spans].sort((a, b) => (a.from < b.from ? -1 : 1)))
+    if (from <= missing && to >= missing) missing = addDays(to, 1);
+  return missing > last;
 }
 
 /**

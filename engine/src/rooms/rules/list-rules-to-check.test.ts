@@ -40,6 +40,12 @@ describe("rules that fall due for checking", () => {
     expect(reasons("speed.at.town", ask({ hires: [{ country: "AT", from: "2027-01-10" }] }))).toBeUndefined();
   });
 
+  it("names a rule that ends as long before its end as one read is kept for, not years ahead", () => {
+    const ends = (today: string) =>
+      reasons("toll.at.vignette.older", ask({ today }))?.includes("ends") ?? false;
+    expect([ends("2028-01-30"), ends("2028-01-31")]).toEqual([false, true]);
+  });
+
   it("leaves a rule alone once it was read again", () => {
     const inForce = RULES.filter(({ off, validTo }) => off === undefined && validTo === undefined);
     const memory = inForce.find(({ confidence }) => confidence === "memory")!;

@@ -33,8 +33,8 @@ const BEFORE_HIRES_DAYS = 28;
 const FRESH_DAYS = 90;
 
 /**
- * The rules that fall due for checking: unsettled or from memory, read longer ago than the depot wants, about to
- * end, or not read in the last three months before a hire that is booked there. The soonest due first.
+ * The rules that fall due for checking: unsettled or from memory, read longer ago than the depot wants, ending
+ * within as long from now, or not read in the last three months before a hire that is booked there. The soonest due first.
  */
 export function listRulesToCheck({
   today,
@@ -62,7 +62,8 @@ function judge(rule: Rule, starts: readonly IsoDate[], today: IsoDate, months: n
   if (rule.confidence === "memory") due.push(["memory", before ?? old]);
   if (before !== null && isStale) due.push(["beforeHires", before]);
   if (old <= today) due.push(["old", old]);
-  if (rule.validTo !== undefined) due.push(["ends", rule.validTo]);
+  if (rule.validTo !== undefined && rule.validTo <= monthsAfter(today, months))
+    due.push(["ends", rule.validTo]);
   if (due.length === 0) return [];
   return [
     {
