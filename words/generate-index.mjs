@@ -25,6 +25,7 @@ const GUIDE = [
   "countries",
   "diagnosis",
   "drawing",
+  "everyday",
   "findings",
   "hirer",
   "hirer-after",

@@ -3,6 +3,7 @@ import { beforeAll, expect, test } from "vitest";
 import { axeViolations } from "./browser.ts";
 import { civilIn, typeDate } from "./desk-acts.ts";
 import { openDesk } from "./desk-screen.ts";
+import { coveredFocus } from "./page-checks.ts";
 import type { RunningServer } from "./server.ts";
 
 // From the telephone to the booking, the shelf, the waiting list and the rate card, as the desk works them.
@@ -32,6 +33,12 @@ async function ask(name: string, days: readonly [number, number]): Promise<void>
   await desk.getByLabel("Telephone").fill("07700 900355");
   await desk.getByLabel("Mail address").fill("caller@example.org");
 }
+
+test("no field that the keyboard comes to lies behind the foot of the page", async () => {
+  await desk.goto(`${server.url}/enquiry`);
+  await wait("Where to and what along");
+  expect(await coveredFocus(desk, 40)).toEqual([]);
+});
 
 test("more racks than there are: what is short, who has the others, and one tap takes what is free", async () => {
   await ask("Orla Penhallow", [60, 74]);

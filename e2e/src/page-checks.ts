@@ -105,3 +105,22 @@ export const sidewaysPx = (page: Page): Promise<number> =>
     );
     return Math.max(root.scrollWidth - root.clientWidth, widest);
   });
+
+/** What the tab key comes to, in so many presses, that lies behind something else (WCAG 2.2, 2.4.11), one line each. */
+export async function coveredFocus(page: Page, presses: number): Promise<string[]> {
+  const found: string[] = [];
+  for (let k = 0; k < presses; k++) {
+    await page.keyboard.press("Tab");
+    const covered = await page.evaluate(() => {
+      const focused = document.activeElement;
+      if (focused === null || focused === document.body) return null;
+      const shown = focused.closest("label") ?? focused;
+      const box = shown.getBoundingClientRect();
+      const top = document.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2);
+      if (top !== null && (shown.contains(top) || top.contains(shown))) return null;
+      return `<${focused.tagName} ${focused.id}> "${(shown.textContent ?? "").trim().slice(0, 30)}" at ${Math.round(box.top)} px`;
+    });
+    if (covered !== null) found.push(covered);
+  }
+  return found;
+}

@@ -19,6 +19,8 @@ export interface BriefingSituation {
   readonly firstTime: boolean;
   readonly people: number;
   readonly children: number;
+  /** dogs that travel; left out where nobody asked, and then what is said of them is said */
+  readonly dogs?: number | undefined;
 }
 
 export interface BriefingCard {

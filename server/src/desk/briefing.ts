@@ -51,6 +51,7 @@ export function situationOf(
     firstTime: party.experience === "first",
     people: party.travellers.length,
     children: Math.min(11, party.travellers.filter(({ kind }) => kind === "child").length),
+    dogs: party.dogs,
   };
 }
 

@@ -2,9 +2,10 @@ import type { BriefingCard } from "@setfair/engine";
 import { useState } from "react";
 import type { Guide } from "../offline/database.ts";
 import { cardsToRead, cardsToShow, cardText } from "../parts/cards.ts";
+import { alsoText } from "../parts/finder/fault-words.ts";
+import { matches } from "../parts/finder/matches.ts";
 import { has, say, t } from "../parts/words.ts";
 import { Cards } from "./cards-list.tsx";
-import { matches } from "./matches.ts";
 import { Opening } from "./opening.tsx";
 import { SearchField } from "./search-field.tsx";
 
@@ -18,6 +19,7 @@ const speaksOf = (card: BriefingCard, typed: string): boolean =>
     cardText(card, "title"),
     cardText(card, "do"),
     thingName(card.id.split(".")[0] ?? ""),
+    alsoText(card.id.split(".")[0] ?? ""),
     t(`hirer.moment.${card.moment}`),
   );
 

@@ -1,11 +1,11 @@
 import type { SymptomOnVehicle } from "@setfair/engine/diagnosis";
 import { useState } from "react";
 import type { Guide } from "../offline/database.ts";
-import { symptomText, thingText } from "../parts/finder/fault-words.ts";
+import { alsoText, symptomText, thingText } from "../parts/finder/fault-words.ts";
+import { matches } from "../parts/finder/matches.ts";
 import { faultsIn } from "../parts/finder/use-finder.ts";
 import { ScrollMain } from "../parts/scroll-main.tsx";
 import { t } from "../parts/words.ts";
-import { matches } from "./matches.ts";
 import { SearchField } from "./search-field.tsx";
 
 const placeOfFault = (id: string): string => `#fault/${encodeURIComponent(id)}`;
@@ -15,7 +15,7 @@ export function WrongPage({ guide }: { readonly guide: Guide }) {
   const [typed, setTyped] = useState("");
   const { symptoms } = faultsIn(guide);
   const found = symptoms.filter(({ symptom, systemKind }) =>
-    matches(typed, symptomText(symptom.id), thingText(systemKind)),
+    matches(typed, symptomText(symptom.id), thingText(systemKind), alsoText(systemKind)),
   );
   const dangerous = found.filter(({ symptom }) => symptom.dangerous);
   const others = found.filter(({ symptom }) => !symptom.dangerous);

@@ -5,6 +5,7 @@ import { t } from "./words.ts";
 /** Worst first; the answer to *may the keys go?* */
 export const GLASS_ORDER = ["cannotGo", "notYet", "goesWithConditions", "readyWithNotes", "ready"] as const;
 export type GlassState = (typeof GLASS_ORDER)[number];
+type SoFarState = Exclude<GlassState, "cannotGo" | "notYet">;
 
 /** Each state has its own shape, so that the colour never speaks alone. */
 export function GlassShape({ state, size = 18 }: { readonly state: GlassState; readonly size?: number }) {
@@ -48,12 +49,13 @@ const SHAPES: Readonly<Record<GlassState, ReactNode>> = {
   ),
 };
 
-/**
- * The plain words of a state. While gates are still to come (`isSoFar`), what reads ready is so of the rest only, and the
- * words say that; what stops a hire now stops it whatever comes later.
- */
+/** What reads ready is so of the due gates only; what stops a hire now stops it whatever comes later. */
+const isOpenYet = (state: GlassState, isSoFar: boolean): state is SoFarState =>
+  isSoFar && state !== "cannotGo" && state !== "notYet";
+
+/** The plain words of a state; while gates are still to come (`isSoFar`) they say so. */
 export const glassText = (state: GlassState, isSoFar = false): string =>
-  isSoFar && state !== "cannotGo" && state !== "notYet" ? t(`soFar.${state}`) : t(`glass.${state}`);
+  isOpenYet(state, isSoFar) ? t(`soFar.${state}`) : t(`glass.${state}`);
 
 /** The glass in one line: shape, plain words, and what makes it so where that is given. */
 export function GlassPill({
@@ -67,7 +69,7 @@ export function GlassPill({
   readonly because?: string | undefined;
 }) {
   return (
-    <span className={classes("glass-pill", `glass-${state}`, isSoFar && "glass-so-far")}>
+    <span className={classes("glass-pill", `glass-${state}`, isOpenYet(state, isSoFar) && "glass-so-far")}>
       <GlassShape state={isSoFar && state === "ready" ? "readyWithNotes" : state} />
       <span>
         {glassText(state, isSoFar)}

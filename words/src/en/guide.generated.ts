@@ -4,6 +4,7 @@ import core from "./core.json" with { type: "json" };
 import countries from "./countries.json" with { type: "json" };
 import diagnosis from "./diagnosis.json" with { type: "json" };
 import drawing from "./drawing.json" with { type: "json" };
+import everyday from "./everyday.json" with { type: "json" };
 import findings from "./findings.json" with { type: "json" };
 import hirer from "./hirer.json" with { type: "json" };
 import hirerAfter from "./hirer-after.json" with { type: "json" };
@@ -50,4 +51,4 @@ import systemsTyres from "./systems/tyres.json" with { type: "json" };
 import systemsWasteWater from "./systems/wasteWater.json" with { type: "json" };
 import systemsWindows from "./systems/windows.json" with { type: "json" };
 
-export const GUIDE = { ...bodyParts, ...core, ...countries, ...diagnosis, ...drawing, ...findings, ...hirer, ...hirerAfter, ...hirerCountries, ...parts, ...posts, ...settlementLines, ...stops, ...trip, ...winter, ...systemsAirConditioning, ...systemsAlarms, ...systemsAwning, ...systemsBeds, ...systemsBikeRack, ...systemsBriefing, ...systemsCab, ...systemsCassetteToilet, ...systemsCharging, ...systemsControlPanel, ...systemsCooking, ...systemsDef, ...systemsDoor, ...systemsElevatingRoof, ...systemsFreshWater, ...systemsFridge, ...systemsFuel, ...systemsGarage, ...systemsHeating, ...systemsHookUp, ...systemsHotWater, ...systemsInverter, ...systemsKeys, ...systemsLeisureBattery, ...systemsLevelling, ...systemsLights, ...systemsLpg, ...systemsSeatsBelts, ...systemsSolar, ...systemsStep, ...systemsTelevision, ...systemsTractionBattery, ...systemsTyres, ...systemsWasteWater, ...systemsWindows };
+export const GUIDE = { ...bodyParts, ...core, ...countries, ...diagnosis, ...drawing, ...everyday, ...findings, ...hirer, ...hirerAfter, ...hirerCountries, ...parts, ...posts, ...settlementLines, ...stops, ...trip, ...winter, ...systemsAirConditioning, ...systemsAlarms, ...systemsAwning, ...systemsBeds, ...systemsBikeRack, ...systemsBriefing, ...systemsCab, ...systemsCassetteToilet, ...systemsCharging, ...systemsControlPanel, ...systemsCooking, ...systemsDef, ...systemsDoor, ...systemsElevatingRoof, ...systemsFreshWater, ...systemsFridge, ...systemsFuel, ...systemsGarage, ...systemsHeating, ...systemsHookUp, ...systemsHotWater, ...systemsInverter, ...systemsKeys, ...systemsLeisureBattery, ...systemsLevelling, ...systemsLights, ...systemsLpg, ...systemsSeatsBelts, ...systemsSolar, ...systemsStep, ...systemsTelevision, ...systemsTractionBattery, ...systemsTyres, ...systemsWasteWater, ...systemsWindows };

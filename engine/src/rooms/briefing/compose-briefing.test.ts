@@ -12,6 +12,12 @@ import { type BriefingInput, briefingInputSchema } from "./types.ts";
 const vehicle = parseVehicle(
   JSON.parse(readFileSync(new URL("../../../../examples/pv2.json", import.meta.url), "utf8")),
 );
+const withPets = parseVehicle({
+  ...vehicle,
+  systems: vehicle.systems.map((fitted) =>
+    fitted.kind === "seatsBelts" ? { ...fitted, spec: { ...fitted.spec, petsAllowed: true } } : fitted,
+  ),
+});
 const may: BriefingInput = {
   vehicle,
   situation: { country: "GB", nightsOffHookUp: 2, coldestNightC: 6, firstTime: true, people: 2, children: 0 },
@@ -49,6 +55,18 @@ describe("the briefing of the panel van for two first-timers in May", () => {
 });
 
 describe("a briefing", () => {
+  it("says nothing of dogs to a party that brings none, and does where that is not known", () => {
+    const told = (dogs?: number) => {
+      const { result } = composeBriefing({
+        ...may,
+        vehicle: withPets,
+        situation: { ...may.situation, ...(dogs === undefined ? {} : { dogs }) },
+      });
+      return ids([...result.demonstrate, ...result.reading]).includes("seatsBelts.pets");
+    };
+    expect([told(0), told(1), told()]).toEqual([false, true, true]);
+  });
+
   it("adds frost cards for the Cairngorms at New Year", () => {
     const winter = composeBriefing({
       ...may,

@@ -11,6 +11,8 @@ export const briefingSituationSchema = z.strictObject({
   firstTime: z.boolean(),
   people: z.int().check(z.minimum(1), z.maximum(12)),
   children: z.int().check(z.minimum(0), z.maximum(11)),
+  /** left out: not known, so what is said of dogs is said */
+  dogs: z.optional(z.int().check(z.minimum(0), z.maximum(20))),
 });
 
 /** What the briefing is asked. Published as the schema of `setfair briefing`. */

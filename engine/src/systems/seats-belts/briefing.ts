@@ -30,7 +30,7 @@ export const briefing: SystemBriefing<SeatsBeltsSpec> = {
         }),
       ],
       [
-        spec.petsAllowed,
+        spec.petsAllowed && situation.dogs !== 0,
         card("seatsBelts.pets", "beforeDriving", {
           chance: 0.05,
           costPence: COST.middling,

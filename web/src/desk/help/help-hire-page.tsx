@@ -3,7 +3,8 @@ import { useQuery } from "@tanstack/react-query";
 import { useEffect, useMemo, useRef, useState } from "react";
 import { client, type Schemas } from "../../api/client.ts";
 import { take } from "../../api/failure.ts";
-import { symptomText, thingText } from "../../parts/finder/fault-words.ts";
+import { alsoText, symptomText, thingText } from "../../parts/finder/fault-words.ts";
+import { matches } from "../../parts/finder/matches.ts";
 import { faultsIn } from "../../parts/finder/use-finder.ts";
 import { classes, LinkButton, Loading, TextField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
@@ -41,7 +42,7 @@ function Ringing({ page, help }: { readonly page: HirePageData; readonly help: S
     if (chosen !== null && matchMedia("(max-width: 56.1875em)").matches) asks.current?.focus();
   }, [chosen]);
   const found = faults.symptoms.filter(({ symptom, systemKind }) =>
-    `${symptomText(symptom.id)} ${thingText(systemKind)}`.toLowerCase().includes(typed.trim().toLowerCase()),
+    matches(typed, symptomText(symptom.id), thingText(systemKind), alsoText(systemKind)),
   );
   return (
     <>

@@ -101,11 +101,11 @@ function Dial({ page }: { readonly page: HirePageData }) {
       <GlassDial state={state} before={before?.state ?? null} isSoFar={isSoFar} />
       <p className="dial-says">{glassText(state, isSoFar)}</p>
       <StillToCome gates={page.glass.gates} />
-      <p className="quiet">
-        {before === null
-          ? t("hire.noBefore")
-          : t("hire.before", { state: t(`glass.${before.state}`), at: dateText(before.at, "dayTime") })}
-      </p>
+      {before !== null && (
+        <p className="quiet">
+          {t("hire.before", { state: t(`glass.${before.state}`), at: dateText(before.at, "dayTime") })}
+        </p>
+      )}
     </section>
   );
 }

@@ -81,6 +81,7 @@ function HoldLine({
     onSuccess: (answer) => changed(hireId, answer),
   });
   const isPacked = hold.packedAt !== null;
+  const isOver = ["returned", "settled", "closed"].includes(stage);
   const wasOut = ["onHire", "handedOver", "returned"].includes(stage);
   return (
     <li className="answer stack-tight">
@@ -93,7 +94,11 @@ function HoldLine({
           {hold.expiresOn !== null && (
             <span className="quiet"> {t("stock.goodTo", { day: dateText(hold.expiresOn, "full") })}</span>
           )}{" "}
-          {hold.isBack ? t("stock.isBack") : isPacked ? t("stock.isPacked") : t("stock.notPacked")}
+          {hold.isBack
+            ? t("stock.isBack")
+            : isPacked
+              ? t("stock.isPacked")
+              : t(isOver ? "stock.stayedHere" : "stock.notPacked")}
         </span>
         {!hold.isBack &&
           (isPacked ? (
@@ -106,7 +111,7 @@ function HoldLine({
                 {t("stock.unpack", { name: hold.name })}
               </Button>
             )
-          ) : (
+          ) : isOver ? null : (
             <Button look="main" onPress={() => act.mutate("pack")} isPending={act.isPending}>
               {t("stock.pack", { name: hold.name })}
             </Button>

@@ -16,6 +16,8 @@ export const symptomText = (id: string): string => told(`symptom.${id}`, id);
 export const causeText = (id: string): string => told(`cause.${id}`, id);
 export const faultCheckText = (id: string): string => told(`faultCheck.${id}`, id);
 export const thingText = (kind: string): string => capital(told(`thing.${kind}`, kind));
+/** Other words by which people look for the thing. */
+export const alsoText = (kind: string): string => told(`also.${kind}`, "");
 export const answerText = (answer: string): string => told(`diagnosis.answer.${answer}`, answer);
 export const outcomeText = (outcome: string): string => told(`diagnosis.outcome.${outcome}`, outcome);
 

@@ -18,16 +18,28 @@ export function Differences({ page }: PartProps) {
     queryFn: () => take(client.GET("/api/hires/{id}/differences", { params: { path: { id } } })),
   });
   const result = found.data?.result as ConditionResult | undefined;
+  // what nobody looked at is never said to be as it was
+  const isLookedAt = result?.missing.length === 0;
   return (
     <>
       {found.data !== undefined && <SecondLookCard look={found.data.secondLook} />}
       <QuestionsCard page={page} />
       <section className="card" aria-labelledby="differences-title">
-        <h2 id="differences-title">{t("back.differences", { n: found.data?.differences.length ?? 0 })}</h2>
+        <h2 id="differences-title">
+          {t("back.differences", { n: found.data?.differences.length ?? 0, seen: isLookedAt ? "yes" : "no" })}
+        </h2>
         {found.isPending && <Loading />}
         <FailureNote failure={found.error} />
         {found.data !== undefined && found.data.differences.length === 0 && (
-          <Empty>{t("back.noDifferences")}</Empty>
+          <Empty>
+            {t(
+              isLookedAt
+                ? "back.noDifferences"
+                : page.records.back.started
+                  ? "back.notAllSeen"
+                  : "back.notSeen",
+            )}
+          </Empty>
         )}
         <ul>
           {found.data?.differences.map((entry) => (
@@ -42,7 +54,7 @@ export function Differences({ page }: PartProps) {
             />
           ))}
         </ul>
-        {result !== undefined && (
+        {result !== undefined && page.records.back.started && (
           <p className="quiet">
             {t("back.alsoSeen", {
               existing: result.existing.length,

@@ -147,7 +147,7 @@ function CardStep({ entry, isSigned, isTicked, onTick }: CardStepProps) {
           </span>
         </h3>
         <span className="quiet nowrap">
-          {t("briefing.atStake")} <FigureTap figure={entry.risk} label={t("briefing.risk")} />
+          {t("briefing.risk")} <FigureTap figure={entry.risk} label={t("briefing.risk")} />
         </span>
       </div>
       <p>{cardText(card, "do")}</p>

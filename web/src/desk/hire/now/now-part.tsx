@@ -35,16 +35,29 @@ function Waits({ waits }: { readonly waits: readonly Wait[] }) {
 
 function Conditions({ page }: PartProps) {
   if (page.conditions.length === 0) return null;
+  const list = (
+    <ol className="conditions-list">
+      {page.conditions.map((finding) => (
+        <li key={`${finding.code}.${finding.about ?? ""}`}>
+          <FindingText finding={finding} />
+        </li>
+      ))}
+    </ol>
+  );
+  // signed and gone: what holds now is said by itself, and of the same things
+  if (page.glass === null)
+    return (
+      <details className="card conditions">
+        <summary className="fold">
+          {t("hire.conditions")} · {page.conditions.length}
+        </summary>
+        {list}
+      </details>
+    );
   return (
     <section className="card conditions" aria-labelledby="conditions-title">
       <h2 id="conditions-title">{t("hire.conditions")}</h2>
-      <ol className="conditions-list">
-        {page.conditions.map((finding) => (
-          <li key={`${finding.code}.${finding.about ?? ""}`}>
-            <FindingText finding={finding} />
-          </li>
-        ))}
-      </ol>
+      {list}
     </section>
   );
 }
@@ -73,8 +86,9 @@ export default function NowPart({ page }: PartProps) {
   return (
     <>
       <DueNotes page={page} />
-      <Conditions page={page} />
+      {page.glass !== null && <Conditions page={page} />}
       {page.onTheRoad.length > 0 && <OnTheRoad page={page} />}
+      {page.glass === null && <Conditions page={page} />}
       {page.waits.length > 0 && <Waits waits={page.waits} />}
       {page.wishes !== null && page.wishes !== "" && (
         <section className="card">
