@@ -67,11 +67,16 @@ export function caseTexts({
   const facts = (notChecked ?? []).map((fact) => t("abroad.fact", { fact })).join(", ");
   return [
     ...(when === undefined ? [] : whenTexts(when)),
-    ...(binds?.weather === undefined ? [] : [t(`rules.binds.${binds.weather}`)]),
-    ...(binds?.roads === undefined ? [] : [t(`rules.binds.${binds.roads}`)]),
+    ...bindsTexts({ binds }),
     ...(facts === "" ? [] : [t("rules.notChecked", { facts })]),
   ];
 }
+
+/** What must be so on the road besides the day. */
+export const bindsTexts = ({ binds }: Pick<Rule, "binds">): string[] => [
+  ...(binds?.weather === undefined ? [] : [t(`rules.binds.${binds.weather}`)]),
+  ...(binds?.roads === undefined ? [] : [t(`rules.binds.${binds.roads}`)]),
+];
 
 function whenTexts(when: NonNullable<Rule["when"]>): string[] {
   const kg = (value: number | undefined) =>

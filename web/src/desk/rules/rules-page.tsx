@@ -20,6 +20,7 @@ import { usePageTitle } from "../use-page-title.ts";
 import { DutiesCard } from "./duties-card.tsx";
 import { RuleDialog } from "./rule-dialog.tsx";
 import {
+  bindsTexts,
   countryName,
   holdsText,
   type RuleLine,
@@ -197,6 +198,9 @@ function RuleRow({ line, today, onOpen }: RowProps) {
       </td>
       <td>
         {valueText(line.id, shown.value, shown.unit)}
+        {bindsTexts(shown).map((text) => (
+          <div key={text}>{text}</div>
+        ))}
         <div className="quiet">
           {line.now === null && line.off === null ? t("rules.notInForce") : holdsText(shown)}
         </div>
