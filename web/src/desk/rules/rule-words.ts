@@ -67,7 +67,7 @@ export function caseTexts({
   const facts = (notChecked ?? []).map((fact) => t("abroad.fact", { fact })).join(", ");
   return [
     ...(when === undefined ? [] : whenTexts(when)),
-    ...bindsTexts({ binds }),
+    ...bindsTexts(rule),
     ...(facts === "" ? [] : [t("rules.notChecked", { facts })]),
   ];
 }
