@@ -59,11 +59,8 @@ export const holdsText = ({ validFrom, validTo }: Pick<Rule, "validFrom" | "vali
     : t("rules.fromTo", { from: dateText(validFrom, "short"), to: dateText(validTo, "short") });
 
 /** For which vehicles a rule holds and what must be so besides the day, a line each; none where it holds for all. */
-export function caseTexts({
-  when,
-  binds,
-  notChecked,
-}: Pick<Rule, "when" | "binds" | "notChecked">): string[] {
+export function caseTexts(rule: Pick<Rule, "when" | "binds" | "notChecked">): string[] {
+  const { when, notChecked } = rule;
   const facts = (notChecked ?? []).map((fact) => t("abroad.fact", { fact })).join(", ");
   return [
     ...(when === undefined ? [] : whenTexts(when)),
