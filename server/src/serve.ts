@@ -10,6 +10,7 @@ import type { AppContext } from "./context.ts";
 import { openFiles } from "./files/open-files.ts";
 import { type BucketAccess, readBucketAccess } from "./files/read-bucket-access.ts";
 import type { PhotographFiles } from "./files/types.ts";
+import { waitingEraser } from "./jobs/erase-waiting.ts";
 import { startJobs, storeJobs } from "./jobs/index.ts";
 import { photographRemover } from "./jobs/remove-photographs.ts";
 import { messageSender } from "./mail/send-message.ts";
@@ -22,6 +23,7 @@ import {
   problemOfPem,
   problemOfServer,
 } from "./start-problem.ts";
+import { ERASE_WAITING } from "./store/erasure-wishes-store.ts";
 import { SEND_MESSAGE } from "./store/messages-store.ts";
 import { openDatabase } from "./store/open-database.ts";
 import { REMOVE_PHOTOGRAPHS } from "./store/remove-photographs.ts";
@@ -232,6 +234,7 @@ async function serveStore(
     ...storeJobs,
     [SEND_MESSAGE]: sendMessage,
     [REMOVE_PHOTOGRAPHS]: photographRemover({ files, now }),
+    [ERASE_WAITING]: waitingEraser({ now }),
   };
   const jobs = startJobs(database, handlers, (error) =>
     app.log.error({ err: error }, "a job could not be run"),

@@ -22,7 +22,7 @@ import { openDatabase } from "../store/open-database.ts";
 import { REMOVE_PHOTOGRAPHS } from "../store/remove-photographs.ts";
 import type { Erasure } from "../store/types.ts";
 import { makeDepot, makeDevice, type TestDepot } from "./depot-for-tests.ts";
-import { type LivedHire, liveHire, makeJpeg, sendPhotograph } from "./lived-hire-for-tests.ts";
+import { type LivedHire, liveHire, makeJpeg, sendPhotograph, settleSums } from "./lived-hire-for-tests.ts";
 import { CUSTOMER } from "./samples-for-tests.ts";
 
 const PERSON = /ingrid|900101/i;
@@ -89,6 +89,7 @@ describe.each(["a folder", "a store"] as const)("an erased person, with photogra
     const classes = differences.map(({ id }: { id: string }) => ({ id, class: "hirer", reason: "new" }));
     await depot.call("desk", "PUT", `/hires/${hire.id}/classes`, { classes });
     expect((await depot.call("desk", "POST", `/hires/${hire.id}/settlement`)).status).toBe(200);
+    await settleSums(depot, hire.id);
     const row = await depot.store.hires.get(hire.id);
     await depot.store.hires.update(hire.id, { stage: "closed" }, row?.version ?? 0);
     await makeBackup({

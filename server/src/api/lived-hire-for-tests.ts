@@ -1,5 +1,5 @@
 /** For tests only: a hire from the enquiry to the return, with photographs that are there. All invented. */
-import { createHash, randomBytes } from "node:crypto";
+import { createHash, randomBytes, randomUUID } from "node:crypto";
 import type { WalkRound } from "@setfair/engine";
 import type { DepotRecord } from "@setfair/records";
 import sharp from "sharp";
@@ -181,4 +181,14 @@ export async function liveHire(depot: TestDepot, more: Also = {}): Promise<Lived
     photographs: { out: out.photograph, back: back.photograph },
     records: { out: out.records, back: back.records },
   };
+}
+
+/** Gives the deposit of a settled hire back and has the hirer pay what is left to pay: nothing of it is open then. */
+export async function settleSums(depot: TestDepot, id: string): Promise<void> {
+  const { depositHeld } = await must(depot, "desk", "GET", `/hires/${id}/money`);
+  if (depositHeld.pence > 0) await must(depot, "desk", "POST", `/hires/${id}/deposit-release`);
+  const { owed } = await must(depot, "desk", "GET", `/hires/${id}/money`);
+  const on = depot.context.now().toISOString().slice(0, 10);
+  const paid = { id: randomUUID(), kind: "payment", pence: owed.pence, on, method: "cash" };
+  if (owed.pence > 0) await must(depot, "desk", "POST", `/hires/${id}/payments`, paid);
 }

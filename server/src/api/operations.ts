@@ -10,6 +10,7 @@ import { depotOperations } from "./operations/depot.ts";
 import { diaryOperations } from "./operations/diary.ts";
 import { driversOperations } from "./operations/drivers.ts";
 import { enquiriesOperations } from "./operations/enquiries.ts";
+import { erasuresOperations } from "./operations/erasures.ts";
 import { firmPricesOperations } from "./operations/firm-prices.ts";
 import { guideOperations } from "./operations/guide.ts";
 import { helpOperations } from "./operations/help.ts";
@@ -53,6 +54,7 @@ export const operations = {
   ...notesOperations,
   ...driversOperations,
   ...customersOperations,
+  ...erasuresOperations,
   ...changesOperations,
   ...messagesOperations,
   ...calendarOperations,

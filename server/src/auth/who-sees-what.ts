@@ -70,6 +70,8 @@ export const GIVEN_BESIDE = {
   readGuidePhoto: "photographs of the link's own hire",
   readOwnPaper: "everything on the paper, to its own hirer",
   readChangePaper: "names, addresses, licence numbers, sums",
+  readErasurePaper: "numbers of hires, who erased, tablets; no name of whom",
+  readErasure: "what holds it: sums, names of insurers, things left behind",
   readInvoice: "names, addresses, sums",
   exportPostings: "sums, hire numbers",
   exportRows: "names, telephones, mail and postal addresses; no licence numbers",

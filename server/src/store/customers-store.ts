@@ -130,6 +130,11 @@ export async function eraseCustomer(
     named.map((row) => row.id),
   );
   await rememberErasure(door, "customer", id);
+  await door
+    .change("erasure_wish", { ended_at: door.now(), ended_as: "erased" })
+    .where("customer_id", "=", id)
+    .where("ended_at", "is", null)
+    .execute();
   await door.afterCommit(async () => door.context.overwrite());
   await writeAudit(door, by, "customer.erase", id, { recordsErased });
   return { recordsErased };

@@ -13,6 +13,7 @@ import { settlementEntries } from "./migrations/0026-settlement-entries.ts";
 import { useReturns } from "./migrations/0031-use-returns.ts";
 import { openingHours } from "./migrations/0040-opening-hours.ts";
 import { removedPhotographs } from "./migrations/0044-removed-photographs.ts";
+import { tablets } from "./migrations/0053-tablets.ts";
 
 /** In this order, for ever; a migration that was released is never changed. */
 export function migrationsFor(kind: StoreKind): Record<string, Migration> {
@@ -30,6 +31,7 @@ export function migrationsFor(kind: StoreKind): Record<string, Migration> {
     "0031-use-returns": { up: (db) => useReturns(db, kind) },
     "0040-opening-hours": { up: (db) => openingHours(db) },
     "0044-removed-photographs": { up: (db) => removedPhotographs(db, kind) },
+    "0053-tablets": { up: (db) => tablets(db, kind) },
   };
 }
 

@@ -6,6 +6,7 @@ import { fromText } from "./codec.ts";
 import { customersStore } from "./customers-store.ts";
 import { datedStore } from "./dated-store.ts";
 import type { Door } from "./door.ts";
+import { erasureWishesStore } from "./erasure-wishes-store.ts";
 import { feedsStore, vehicleDraftsStore } from "./feeds-store.ts";
 import { frozenStore } from "./frozen-store.ts";
 import { hiresStore } from "./hires-store.ts";
@@ -24,6 +25,7 @@ import { recordsStore } from "./records-store.ts";
 import { rulesStore } from "./rules-store.ts";
 import { settlementEntriesStore } from "./settlement-entries-store.ts";
 import { stockStore } from "./stock-store.ts";
+import { tabletsStore } from "./tablets-store.ts";
 import { ticketsStore } from "./tickets-store.ts";
 import type { Store } from "./types.ts";
 import { defectsStore, upkeepStore } from "./upkeep-store.ts";
@@ -71,6 +73,8 @@ export function scopedStore(door: Door): Store {
     links: linksStore(door),
     frozen: frozenStore(door),
     licences: licencesStore(door),
+    tablets: tabletsStore(door),
+    erasureWishes: erasureWishesStore(door),
     messages: messagesStore(door),
     feeds: feedsStore(door),
     vehicleDrafts: vehicleDraftsStore(door),

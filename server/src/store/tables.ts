@@ -4,6 +4,7 @@
  * filtered by has a column of its own. Instants are ISO 8601 UTC text with milliseconds. Each area has its own file in
  * `tables/`.
  */
+import type { ErasureWishTable, TabletHireTable, TabletTable } from "./tables/erasure-tables.ts";
 import type {
   AccountTable,
   AuditTable,
@@ -49,6 +50,7 @@ import type {
   WeighbridgeTicketTable,
 } from "./tables/vehicle-tables.ts";
 
+export type * from "./tables/erasure-tables.ts";
 export type * from "./tables/firm-tables.ts";
 export type * from "./tables/hire-tables.ts";
 export type * from "./tables/message-tables.ts";
@@ -100,6 +102,9 @@ export interface ScopedTables {
   job: JobTable;
   audit: AuditTable;
   erasure: ErasureTable;
+  erasure_wish: ErasureWishTable;
+  tablet: TabletTable;
+  tablet_hire: TabletHireTable;
   stock_item: StockItemTable;
   stock_hold: StockHoldTable;
   stock_event: StockEventTable;

@@ -10,6 +10,7 @@
 import type { Scope } from "./basic-types.ts";
 import type { FeedsStore, MessagesStore, VehicleDraftsStore } from "./message-types.ts";
 import type { DeskStores } from "./types/desk-types.ts";
+import type { ErasureStores } from "./types/erasure-types.ts";
 import type { FirmStores } from "./types/firm-types.ts";
 import type { HireStores } from "./types/hire-types.ts";
 import type { MoneyStores } from "./types/money-types.ts";
@@ -21,6 +22,7 @@ import type { UseStores } from "./types/use-types.ts";
 
 export type { JsonObject, Page, Paged, Scope } from "./basic-types.ts";
 export * from "./types/desk-types.ts";
+export type * from "./types/erasure-types.ts";
 export type * from "./types/firm-types.ts";
 export * from "./types/hire-types.ts";
 export * from "./types/money-types.ts";
@@ -39,6 +41,7 @@ export interface Store
     UseStores,
     RecordStores,
     MoneyStores,
+    ErasureStores,
     DeskStores {
   readonly scope: Scope;
   /** Runs all or nothing; nested calls join the outer one. A thrown error rolls back. */

@@ -28,6 +28,16 @@ export function keepDraft(name: string, value: unknown): void {
   }
 }
 
+/** Forgets whatever was typed in this tab and not sent: somebody was erased. */
+export function forgetDrafts(): void {
+  try {
+    for (const key of Object.keys(sessionStorage))
+      if (key.startsWith(keyOf(""))) sessionStorage.removeItem(key);
+  } catch {
+    // storage refused: nothing was kept
+  }
+}
+
 /**
  * What is typed into a form, kept in this tab until it was sent: an error, a reload or a visit to another
  * page loses nothing. `done` forgets it. `begun` is what the draft began from, with the version that the server gave

@@ -3,9 +3,11 @@ import { useCallback, useEffect, useState } from "react";
 import type { YardJob } from "../offline/database.ts";
 import { type FetchAnswer, fetchJobs, fetchPictures } from "../offline/fetch-jobs.ts";
 import { fetchTurnarounds } from "../offline/fetch-turnarounds.ts";
+import { askWhatToForget } from "../offline/forget.ts";
 import { ScrollMain } from "../parts/scroll-main.tsx";
 import { dateText, t } from "../parts/words.ts";
 import { device } from "./device.ts";
+import { ForgottenNote } from "./forgotten-note.tsx";
 import { useCare } from "./outbox-page.tsx";
 import { Press } from "./press.tsx";
 import { SignIn } from "./sign-in.tsx";
@@ -35,6 +37,8 @@ export function JobList() {
     setAnswer(said);
     if (said !== "fresh") return;
     void fetchPictures(db);
+    // somebody has just signed in, or the list was asked for anew: a contact like the others
+    void askWhatToForget(db);
     void fetchTurnarounds(db);
   }, [db]);
   useEffect(() => {
@@ -82,6 +86,7 @@ export function JobList() {
           })}
         </p>
       )}
+      <ForgottenNote />
       {answer === "signIn" && <SignIn onDone={ask} />}
       {(["back", "out"] as const).map((walk) => (
         <section key={walk} className="card" aria-labelledby={`jobs-${walk}`}>

@@ -5,14 +5,12 @@ import { driverChecks } from "../../desk/licence-checks.ts";
 import { instantOf } from "../../desk/local-time.ts";
 import { accountNames } from "../../desk/names.ts";
 import { numbersGoneOn, particularsOf } from "../../desk/particulars.ts";
-import type { HireStage } from "../../store/types.ts";
 import { refuseOtherBase } from "../based-on.ts";
 import type { Handlers } from "../call.ts";
 import { Refusal } from "../refusal.ts";
 import { changeHire } from "./change-hire.ts";
 
 const words = createWords();
-const OVER: readonly HireStage[] = ["closed", "lost", "cancelled", "noShow"];
 
 export const customerHandlers = {
   setCustomer: (call) =>
@@ -35,22 +33,6 @@ export const customerHandlers = {
       // which, never what: the audit outlives an erasure
       await audit("hire.customerChanged", { fields });
     }),
-
-  async eraseCustomer({ context, signed, params }) {
-    const { store, account } = signed;
-    await store.within(async (inner) => {
-      const { customer } = await readHireData(inner, params.id, context.now());
-      if (customer === null || customer.erasedAt !== null) throw new Refusal("notFound");
-      const rows = await inner.hires.all({ customerId: customer.id });
-      const open = rows.find(({ stage }) => !OVER.includes(stage));
-      if (open !== undefined)
-        throw new Refusal("wrongStage", {
-          problems: [{ path: "stage", expected: words.t("hirerCard.stillOpen", { reference: open.number }) }],
-        });
-      await inner.customers.erase(customer.id, account.id);
-    });
-    return { done: true as const };
-  },
 
   async setDriverParticulars(call) {
     const { context, signed, params, body } = call;

@@ -14,6 +14,7 @@ import { diaryHandlers } from "./diary.ts";
 import { diaryMoveHandlers } from "./diary-moves.ts";
 import { driverHandlers } from "./drivers.ts";
 import { enquiryHandlers } from "./enquiries.ts";
+import { erasureHandlers } from "./erasures.ts";
 import { firmPriceHandlers } from "./firm-prices.ts";
 import { glassHandlers } from "./glass.ts";
 import { guideHandlers } from "./guide.ts";
@@ -75,6 +76,7 @@ export const handlers: Handlers = {
   ...noteHandlers,
   ...driverHandlers,
   ...customerHandlers,
+  ...erasureHandlers,
   ...glassHandlers,
   ...messageHandlers,
   ...calendarHandlers,

@@ -17,16 +17,6 @@ export const customersOperations = {
     body: s.customerSchema,
     answer: s.hirePageSchema,
   }),
-  eraseCustomer: operation({
-    method: "POST",
-    url: "/hires/:id/customer/erasure",
-    tag: "hires",
-    summary:
-      "Erase the hirer as a person, once every hire of theirs is over; money and findings stay, unnamed",
-    access: may("customer.erase"),
-    params: byId,
-    answer: s.doneSchema,
-  }),
   setDriverParticulars: operation({
     method: "PUT",
     url: "/hires/:id/drivers/:driverId/particulars",

@@ -13,6 +13,7 @@ export * from "./depot-times.ts";
 export * from "./diary.ts";
 export * from "./drivers.ts";
 export * from "./enquiries.ts";
+export * from "./erasures.ts";
 export * from "./firm-prices.ts";
 export * from "./glass.ts";
 export * from "./guide.ts";

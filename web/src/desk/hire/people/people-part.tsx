@@ -1,6 +1,7 @@
 import type { PartProps } from "../use-hire.ts";
 import { DriverChecks } from "./driver-checks.tsx";
 import { DriversForm } from "./drivers-form.tsx";
+import { ErasureCard } from "./erasure-card.tsx";
 import { HirerCard } from "./hirer-card.tsx";
 import { PartyForm } from "./party-form.tsx";
 import { VehicleChoice } from "./vehicle-choice.tsx";
@@ -13,6 +14,7 @@ export default function PeoplePart({ page }: PartProps) {
       <DriverChecks page={page} />
       <PartyForm page={page} />
       <HirerCard page={page} />
+      <ErasureCard page={page} />
       <VehicleChoice page={page} />
     </>
   );
