@@ -109,4 +109,24 @@ describe.each(testedStores())("messages on $kind", ({ kind }) => {
     const failed = await here.messages.list({ hireId: other, states: ["failed", "bounced"] });
     expect(failed.rows).toMatchObject([{ id: made[1]!.id, reason: "refused" }]);
   });
+
+  test("of an erased person the text goes; what waits is withdrawn, what went stays known as sent", async () => {
+    const { here } = depots;
+    const person = await here.customers.create({ name: "Ada Invented", document: {} });
+    const other = (await here.hires.create({ from: at(10), to: at(200), customerId: person.id })).id;
+    const [sent, waits, fails] = [
+      await add("e1", at(1), other),
+      await add("e2", at(2), other),
+      await add("e3", at(3), other),
+    ];
+    const kept = await add("e4");
+    await here.messages.move(sent.id, ["waiting"], { state: "sent", sentAt: at(1), response: "for ada" });
+    await here.messages.move(fails.id, ["waiting"], { state: "failed", reason: "no ada here" });
+    await here.customers.erase(person.id, "manager");
+    const gone = { to: "", subject: "", body: "", reason: null, response: null };
+    expect(await here.messages.get(sent.id)).toMatchObject({ ...gone, state: "sent", sentAt: at(1) });
+    expect(await here.messages.get(waits.id)).toMatchObject({ ...gone, state: "withdrawn" });
+    expect(await here.messages.get(fails.id)).toMatchObject({ ...gone, state: "withdrawn" });
+    expect(await here.messages.get(kept.id)).toEqual(kept);
+  });
 });
