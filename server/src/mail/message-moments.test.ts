@@ -26,6 +26,8 @@ test("a statement goes at once, or on a morning so many days after", () => {
   const at = "2026-03-28T16:12:00.000Z";
   expect(statementMoment(at, { ...LONDON, days: { ...LONDON.days, statement: 0 } })).toBe(at);
   expect(statementMoment(at, LONDON)).toBe("2026-03-31T08:00:00.000Z");
+  // half past midnight there, on the day after
+  expect(statementMoment("2026-03-30T23:30:00.000Z", LONDON)).toBe("2026-04-03T08:00:00.000Z");
 });
 
 test("what is about the keys is of no use once they are out, a reminder once they are back; the rest always is", () => {
