@@ -2,33 +2,18 @@ import "fake-indexeddb/auto";
 import { checkRecord, type DepotRecord, sha256Hex } from "@setfair/records";
 import fc from "fast-check";
 import { afterEach, describe, expect, it } from "vitest";
-import { DeviceDatabase, type Guide, type KeptPhotograph } from "./database.ts";
+import type { Guide, KeptPhotograph } from "./database.ts";
 import { deviceId } from "./device.ts";
+import { devices, look, refs } from "./device-for-tests.ts";
 import { flushOutbox, type SendAnswer, type Sender, tryRefusedAgain } from "./flush.ts";
 import { keepPhotograph } from "./keep-photograph.ts";
 import { keepRecord, recordsOfChain } from "./keep-record.ts";
 import { countOutbox } from "./outbox-count.ts";
 import { httpSender } from "./sender.ts";
 
-let made = 0;
-const open: DeviceDatabase[] = [];
-function openDevice(name = `test-${made++}`): DeviceDatabase {
-  const db = new DeviceDatabase(name);
-  open.push(db);
-  return db;
-}
-afterEach(() => {
-  for (const db of open.splice(0)) db.close();
-});
+const { open: openDevice, close } = devices("test");
+afterEach(close);
 
-const refs = { hireId: "h1", vehicleId: "v1" };
-const look = (chain: string, about: string) => ({
-  kind: "look" as const,
-  refs,
-  chain,
-  content: { about, saw: "same", direction: "out" },
-  via: "staff" as const,
-});
 const picture = (...bytes: number[]) => Uint8Array.from([0xff, 0xd8, ...bytes]);
 const photograph = (chain: string, bytes: Uint8Array<ArrayBuffer>) => ({
   bytes,
@@ -223,7 +208,7 @@ describe("sending the outbox", () => {
     const db = openDevice();
     const say = (chain: string, hireId: string, token: string) =>
       keepPhotograph(db, {
-        ...photograph(chain, picture(made++, 1)),
+        ...photograph(chain, picture(token.length, hireId.length, 1)),
         refs: { hireId },
         via: { token },
       });

@@ -1,32 +1,16 @@
 import "fake-indexeddb/auto";
 import { type DepotRecord, makeRecord } from "@setfair/records";
 import { afterEach, describe, expect, it } from "vitest";
-import { DeviceDatabase, type KeptPhotograph } from "./database.ts";
+import type { KeptPhotograph } from "./database.ts";
+import { devices, look, refs } from "./device-for-tests.ts";
 import { flushOutbox, type SendAnswer } from "./flush.ts";
 import { keepPhotograph } from "./keep-photograph.ts";
 import { keepRecord } from "./keep-record.ts";
 import { countOutbox } from "./outbox-count.ts";
 import { httpSender } from "./sender.ts";
 
-const open: DeviceDatabase[] = [];
-let made = 0;
-function openDevice(): DeviceDatabase {
-  const db = new DeviceDatabase(`outbox-rules-${made++}`);
-  open.push(db);
-  return db;
-}
-afterEach(() => {
-  for (const db of open.splice(0)) db.close();
-});
-
-const refs = { hireId: "h1", vehicleId: "v1" };
-const look = (chain: string, about: string) => ({
-  kind: "look" as const,
-  refs,
-  chain,
-  content: { about, saw: "same", direction: "out" },
-  via: "staff" as const,
-});
+const { open: openDevice, close } = devices("outbox-rules");
+afterEach(close);
 
 describe("a long walk-round", () => {
   it("arrives whole and in order, in parts that the server takes", async () => {
