@@ -1,6 +1,8 @@
+import type { OpeningHours } from "@setfair/engine";
 import type { z } from "zod";
 import type { todaySchema } from "../api/schemas/today.ts";
 import type { HireRow, HireStage, Store } from "../store/types.ts";
+import { doneBy } from "./done-by.ts";
 import type { HireSummary } from "./summary.ts";
 
 type Blocker = z.input<typeof todaySchema>["blockers"][number];
@@ -57,10 +59,12 @@ export interface DayLines {
   /** civil time now */
   readonly now: string;
   readonly turnaroundMinutes: number;
+  /** when people work there */
+  readonly hours: OpeningHours;
 }
 
 /** What holds the day up, worst first, then by time: what cannot go, what is late, what is not ready yet. */
-export function blockersOf({ out, back, now, turnaroundMinutes }: DayLines): readonly Blocker[] {
+export function blockersOf({ out, back, now, turnaroundMinutes, hours }: DayLines): readonly Blocker[] {
   const held = out.flatMap((hire): Ranked[] =>
     hire.glass === "cannotGo" || hire.glass === "notYet"
       ? [{ rank: hire.glass, at: hire.from, blocker: plain(hire, "glass", minutesBetween(hire.from, now)) }]
@@ -69,12 +73,11 @@ export function blockersOf({ out, back, now, turnaroundMinutes }: DayLines): rea
   const late = back.flatMap((hire): Ranked[] => {
     if (hire.late !== "back") return [];
     const next = nextOf(hire, out);
-    const ready = new Date(Date.parse(`${now}Z`) + turnaroundMinutes * 60_000).toISOString().slice(0, 16);
     const blocker = {
       ...plain(hire, "late", minutesBetween(hire.to, now)),
       next: next === undefined ? null : { hireId: next.id, customer: next.customer, from: next.from },
       // at the soonest, were it to come back this minute
-      readyAt: next === undefined ? null : ready,
+      readyAt: next === undefined ? null : doneBy(now, turnaroundMinutes, hours),
     };
     return [{ rank: "late", at: hire.to, blocker }];
   });

@@ -2,6 +2,7 @@ import { useLiveQuery } from "dexie-react-hooks";
 import type { Turnaround } from "../offline/database.ts";
 import { keepRecord } from "../offline/keep-record.ts";
 import { dateText, t } from "../parts/words.ts";
+import { byStart } from "./by-start.ts";
 import { device } from "./device.ts";
 import { readyAt } from "./ready-at.ts";
 
@@ -73,7 +74,7 @@ function TurnaroundCard({ turnaround, done }: CardProps) {
   const open = jobs.filter((job) => !job.done && !done.has(job.id));
   const minutes = open.reduce((sum, job) => sum + job.minutes, 0);
   const ready = readyAt(open);
-  const next = open.toSorted((a, b) => (a.start ?? "9999").localeCompare(b.start ?? "9999"))[0];
+  const [next] = byStart(open);
   return (
     <details className="yard-turn" open={nextOut !== null && open.length > 0}>
       <summary className="fold">
@@ -86,7 +87,7 @@ function TurnaroundCard({ turnaround, done }: CardProps) {
         {ready !== null && nextOut !== null && ready > nextOut && <strong> {t("yard.turn.tooLate")}</strong>}
       </summary>
       <ul className="yard-turn-jobs">
-        {jobs.map((job) => {
+        {byStart(jobs).map((job) => {
           const isDone = job.done || done.has(job.id);
           return (
             <li key={job.id}>

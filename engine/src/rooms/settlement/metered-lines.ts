@@ -36,6 +36,9 @@ const mileage: Metered = (reading, { terms, hire }) => {
   ];
 };
 
+/** Both readings as they stood, with the unit they were read in: a gauge in shares, a range in km, not in litres. */
+const readingsOf = ({ out, back }: Reading) => ({ out: out.value, back: back.value, readIn: out.unit });
+
 const fuel: Metered = (reading, { terms, hire }) => {
   const price = terms.tariff.fuelPencePerLitre[hire.fuel];
   const litres = litresShort(reading, hire.fuelTankLitres);
@@ -45,7 +48,7 @@ const fuel: Metered = (reading, { terms, hire }) => {
     litres,
     "L",
     "-",
-    { out: reading.out.value, back: reading.back.value, tankLitres: hire.fuelTankLitres ?? null },
+    { ...readingsOf(reading), tankLitres: hire.fuelTankLitres ?? null },
     "measured",
   );
   const line = settlementLine({
@@ -104,7 +107,7 @@ function perUnit(
 ): SettlementLine[] {
   if (short === null || price === 0) return [notCharged(reading, "noTariff")];
   if (short === 0) return [notCharged(reading, "withinAllowance")];
-  const quantity = figure(short, unit, "-", { out: reading.out.value, back: reading.back.value }, "measured");
+  const quantity = figure(short, unit, "-", readingsOf(reading), "measured");
   return [
     settlementLine({
       id: reading.id,

@@ -3,6 +3,7 @@ import type { AppContext } from "../../context.ts";
 import { asDocument, type DepotDocument } from "../../desk/documents.ts";
 import { listSummaries } from "../../desk/list-summaries.ts";
 import { dateOf, instantOf, localOf } from "../../desk/local-time.ts";
+import { hoursAnswer } from "../../desk/opening-hours.ts";
 import type { HireSummary } from "../../desk/summary.ts";
 import { blockersOf, readDay } from "../../desk/the-day.ts";
 import type { HireRow } from "../../store/types.ts";
@@ -35,14 +36,14 @@ export async function readToday(
   const of = (some: readonly HireRow[]): HireSummary[] => some.flatMap(({ id }) => byId.get(id) ?? []);
   const out = of(day.out);
   const back = of(day.back);
-  const { turnaroundMinutes } = asDocument<DepotDocument>(depot.document);
+  const { turnaroundMinutes, hours } = asDocument<DepotDocument>(depot.document);
   return {
     date,
     now,
     out,
     back,
     onTheRoad: of(day.road),
-    blockers: [...blockersOf({ out, back, now, turnaroundMinutes })],
+    blockers: [...blockersOf({ out, back, now, turnaroundMinutes, hours: hoursAnswer(hours) })],
     open: {
       enquiries: counts.enquiry ?? 0,
       quotes: counts.quote ?? 0,

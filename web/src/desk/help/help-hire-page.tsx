@@ -41,9 +41,12 @@ function Ringing({ page, help }: { readonly page: HirePageData; readonly help: S
   useEffect(() => {
     if (chosen !== null && matchMedia("(max-width: 56.1875em)").matches) asks.current?.focus();
   }, [chosen]);
-  const found = faults.symptoms.filter(({ symptom, systemKind }) =>
-    matches(typed, symptomText(symptom.id), thingText(systemKind), alsoText(systemKind)),
-  );
+  // what can hurt someone stands first, as on the hirer's phone
+  const found = faults.symptoms
+    .filter(({ symptom, systemKind }) =>
+      matches(typed, symptomText(symptom.id), thingText(systemKind), alsoText(systemKind)),
+    )
+    .sort((a, b) => Number(b.symptom.dangerous) - Number(a.symptom.dangerous));
   return (
     <>
       <div className="page-head">

@@ -40,13 +40,33 @@ function workingText({ value, unit, inputs, basis }: Figure): string {
   return t(inputs.of === undefined ? "hirer.statement.work.new" : "hirer.statement.work.list", { amount });
 }
 
-function quantityText({ value, unit, inputs }: Figure): string {
+/**
+ * The unit of the two readings behind a quantity; null where it is not known. Settlements from before the unit was kept are
+ * read only where the readings plainly are in the quantity's own.
+ */
+function readingUnit({ value, unit, inputs }: Figure): string | null {
+  const { out, back, readIn } = inputs;
+  if (typeof readIn === "string") return readIn;
+  const isOwn =
+    typeof out === "number" && typeof back === "number" && Math.abs(Math.abs(out - back) - value) < 1e-6;
+  return isOwn ? unit : null;
+}
+
+function quantityText(quantity: Figure): string {
+  const { value, unit, inputs } = quantity;
   const amount = figureText({ value, unit });
-  const { out, back } = inputs;
+  const { out, back, tankLitres } = inputs;
   const measured = t("hirer.statement.work.measured", { amount });
-  if (typeof out !== "number" || typeof back !== "number") return measured;
-  const read = (each: number) => figureText({ value: each, unit });
-  return `${measured} · ${t("hirer.statement.work.readings", { out: read(out), back: read(back) })}`;
+  const readIn = readingUnit(quantity);
+  if (typeof out !== "number" || typeof back !== "number" || readIn === null) return measured;
+  const read = (each: number) => figureText({ value: each, unit: readIn });
+  const ofTank = readIn === "share" && typeof tankLitres === "number";
+  const readings = t("hirer.statement.work.readings", {
+    out: read(out),
+    back: read(back),
+    of: ofTank ? figureText({ value: tankLitres, unit: "L" }) : "none",
+  });
+  return `${measured} · ${readings}`;
 }
 
 /** How the sum of a line comes about, one step a line; empty where there is nothing to work out. */
