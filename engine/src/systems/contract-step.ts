@@ -60,6 +60,13 @@ export interface StepView {
   tripNormal(purpose: string): Float64Array;
 }
 
+/** A time of the day in which a share of the day's use falls; `fromH` to `toH` by the clock, 0 to 24 h, not over midnight. */
+export interface Window {
+  readonly fromH: number;
+  readonly toH: number;
+  readonly share: number;
+}
+
 /** One system at work through one forecast. */
 export interface Running {
   readonly modes: readonly Mode[];
@@ -74,6 +81,8 @@ export interface Running {
   hold?(view: StepView, wanted: Float64Array): void;
   /** left out where it may be wanted at any time; else it is asked only in steps on the road, or with a post that gives something */
   readonly only?: "driving" | "atPost";
+  /** times of the day outside of which nothing is ever wanted, where there are such: it is then asked only in steps that touch them, and for one step more before and after each */
+  readonly times?: readonly Window[];
   /** charges with what is left once everybody else has settled, and what was made on demand is back */
   readonly afterAll?: boolean;
   /** what goes without when its demand is not met, where no store would tell of it (a meal that an electric hob cannot cook): id of the finding `trip.without.<…>` */

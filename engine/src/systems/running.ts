@@ -1,7 +1,7 @@
 /** Small parts from which the physics of the systems are built; see the contract. */
 import { lpgEnergyKwh } from "../formulas/lpg.ts";
 import type { StoreId } from "../stores/stores.ts";
-import type { Mode, PostShare, Running, StepView } from "./contract.ts";
+import type { Mode, PostShare, Running, StepView, Window } from "./contract.ts";
 
 /** A mode with fresh arrays for its needs, gives and limit; the limit starts at 1. */
 export function createMode(
@@ -20,14 +20,14 @@ export function createMode(
   };
 }
 
-/** @param only where it is never wanted otherwise: what stands still most of the time is then not asked at every step */
+/** @param when where or at which times of the day it is never wanted otherwise: what stands still most of the time is then not asked at every step */
 export function createRunning(
   n: number,
   modes: readonly Mode[],
   prepare: Running["prepare"],
-  only?: NonNullable<Running["only"]>,
+  when: Pick<Running, "only" | "times"> = {},
 ): Running {
-  return { modes, demand: new Float64Array(n), prepare, ...(only === undefined ? {} : { only }) };
+  return { modes, demand: new Float64Array(n), prepare, ...when };
 }
 
 /**
@@ -52,13 +52,6 @@ export function habitFactor(
     }
     return factor;
   };
-}
-
-/** A time of the day in which a share of the day's use falls. */
-export interface Window {
-  readonly fromH: number;
-  readonly toH: number;
-  readonly share: number;
 }
 
 /** Share of the day's use that falls into a step, by overlap of the step with the windows, so that any step length adds up to the same day. */
@@ -103,15 +96,18 @@ export function postFiller(
   let filledAt = Number.NaN;
   let [cold, warm] = [0, 0];
   limit.fill(mostW / fullW);
-  return ({ postAmperes, outsideC }) => {
-    if (postAmperes === filledAt && cold === warm) return;
-    if (postAmperes !== filledAt) {
-      const stageW = (isCold: boolean) =>
-        post === undefined || postAmperes <= 0 ? mostW : post.stageW(postAmperes, isCold);
-      cold = Math.min(mostW, stageW(true)) / fullW;
-      warm = Math.min(mostW, stageW(false)) / fullW;
-      filledAt = postAmperes;
-    }
+  // apart from what is asked at every step: that would make room for what this closes over each time
+  const sizeTo = (postAmperes: number) => {
+    const stageW = (isCold: boolean) =>
+      post === undefined || postAmperes <= 0 ? mostW : post.stageW(postAmperes, isCold);
+    cold = Math.min(mostW, stageW(true)) / fullW;
+    warm = Math.min(mostW, stageW(false)) / fullW;
+    filledAt = postAmperes;
+  };
+  return (view) => {
+    const { outsideC } = view;
+    if (view.postAmperes !== filledAt) sizeTo(view.postAmperes);
+    else if (cold === warm) return;
     for (let i = 0; i < limit.length; i++) limit[i] = outsideC[i]! < COLD_OUTSIDE_C ? cold : warm;
   };
 }

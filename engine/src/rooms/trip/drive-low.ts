@@ -10,11 +10,11 @@ const DRIVE_LOW_SHARE = 0.21;
 export function driveLow(
   { input, timeline }: TripPlan,
   store: StoreForecast,
-  mends: readonly Mend[],
+  mends: () => readonly Mend[],
 ): Finding[] {
   if (store.store !== "tractionBattery") return [];
   const { p10 } = store.band;
-  const least = p10.reduce((low, level) => Math.min(low, level), Number.POSITIVE_INFINITY);
+  const least = Math.min(...p10);
   if (least > DRIVE_LOW_SHARE * store.capacity.value) return [];
   return [
     {
@@ -36,7 +36,7 @@ export function driveLow(
         usePerDay: store.usePerDay,
       },
       sources: [],
-      mends,
+      mends: mends(),
     },
   ];
 }

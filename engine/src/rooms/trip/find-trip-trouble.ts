@@ -60,7 +60,7 @@ function storeTrouble(plan: TripPlan, store: StoreForecast, isCold: boolean): Fi
   if (severity === null)
     return [
       ...batteryLow(plan, store, isCold),
-      ...driveLow(plan, store, mendsFor(plan, store, null, isCold)),
+      ...driveLow(plan, store, () => mendsFor(plan, store, null, isCold)),
     ];
   const at = store.trouble.middleAt ?? null;
   return [
@@ -94,10 +94,11 @@ function storeTrouble(plan: TripPlan, store: StoreForecast, isCold: boolean): Fi
 
 /** No trouble, but little left at the worst hour of the lower tenth of the lives: worth saying, since habits differ. */
 function batteryLow(plan: TripPlan, store: StoreForecast, isCold: boolean): Finding[] {
+  if (store.store !== "battery12") return [];
   const { input, timeline } = plan;
   const { p10 } = store.band;
-  const least = p10.reduce((low, level) => Math.min(low, level), Number.POSITIVE_INFINITY);
-  if (store.store !== "battery12" || least > LOW_SHARE * store.capacity.value) return [];
+  const least = Math.min(...p10);
+  if (least > LOW_SHARE * store.capacity.value) return [];
   const hour = p10.indexOf(least);
   return [
     {

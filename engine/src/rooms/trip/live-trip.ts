@@ -3,7 +3,7 @@ import type { TripWeather, WeatherNote } from "../../climate/trip-weather.ts";
 import { liveWeather } from "../../climate/weather.ts";
 import { cabinCapacityWh, cabinHeatWh, startCabin } from "../../stores/cabin.ts";
 import { createEnsemble, type Ensemble, indexOf, type StoreAtStart } from "../../stores/ensemble.ts";
-import { compileRunning } from "../../stores/settle.ts";
+import { type CompiledRunning, compileRunning } from "../../stores/settle.ts";
 import { STORE_IDS, type StoreId } from "../../stores/stores.ts";
 import type { PhysicsContext } from "../../systems/contract.ts";
 import type { VehicleDescription } from "../../vehicle/description.ts";
@@ -16,6 +16,7 @@ import { type AtWork, layOuts, runStep, type Variant, withoutOf } from "./run-st
 import { SETTLES_AGAIN } from "./settlement-order.ts";
 import { SharedStep, SystemView } from "./step-view.ts";
 import type { Timeline } from "./timeline.ts";
+import { TimesOfDay } from "./times-of-day.ts";
 import { NARROWED_STORES } from "./types.ts";
 import type { Without } from "./without.ts";
 
@@ -130,7 +131,9 @@ export function liveTrip(
   shared.without = without;
   shared.drawing = drawingOf(work);
   shared.warmthDrawn = warmthOf(work);
-  const listsAt = layOuts(work, trip.stops.length, without);
+  const times = new TimesOfDay(work.flatMap(runningsOf));
+  const timesNow = times.bySteps(timeline);
+  const listsAt = layOuts(work, trip.stops.length, without, times);
   const cabinHeat = ensemble.level[indexOf("cabinHeat")]!;
   options.from?.restore(shared);
   const first = options.from?.step ?? 0;
@@ -150,7 +153,7 @@ export function liveTrip(
     fillWeather(weather, timeline, step, shared);
     const stop = stopAt[step]!;
     const lists = listsAt(stop, shared.driving, timeline.postAmperes[step]! > 0);
-    runStep(lists, ensemble, stop < 0 ? trip.stops.length : stop);
+    runStep(lists, ensemble, stop < 0 ? trip.stops.length : stop, timesNow[step]!);
     cabin.temperature(cabinHeat, shared.cabinC);
   }
   return { ensemble, totals: work.map(total), weather: weather.notes, without };
@@ -285,14 +288,19 @@ function drawingOf(work: readonly AtWork[]): SharedStep["drawing"] {
 
 /** What the heating has drawn so far, with what it draws where it is set otherwise. */
 function warmthOf(work: readonly AtWork[]): LiveState["warmthDrawn"] {
-  const all = work
-    .filter(({ fitted }) => fitted !== null && isWarmth(fitted.kind))
-    .flatMap(({ running, byStop }) => [running, ...[...byStop.values()].map((each) => each.running)].flat());
+  const all = work.filter(({ fitted }) => fitted !== null && isWarmth(fitted.kind)).flatMap(runningsOf);
   return (store) => all.reduce((sum, { drawSum }) => sum + drawSum[store]!, 0);
 }
 
-function total({ fitted, view, running, byStop, lost }: AtWork): SystemTotals {
-  const all = [running, ...[...byStop.values()].map((variant) => variant.running)].flat();
+/** All that a system does, with what it does where it is set otherwise. */
+function runningsOf({ running, byStop }: AtWork): readonly CompiledRunning[] {
+  if (byStop.size === 0) return running;
+  return [running, ...[...byStop.values()].map((variant) => variant.running)].flat();
+}
+
+function total(one: AtWork): SystemTotals {
+  const { fitted, view, lost } = one;
+  const all = runningsOf(one);
   return {
     id: fitted?.id ?? "body",
     kind: fitted?.kind ?? "body",

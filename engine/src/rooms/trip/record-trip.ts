@@ -182,8 +182,8 @@ export class TripRecorder implements Recorder {
   }
 
   private levelAt(store: StoreId, live: LiveState): LevelAt {
-    const [p10, p50, p90] = this.spread.quantiles(live.ensemble.level[indexOf(store)]!, SHARES);
-    return { p10: p10!, p50: p50!, p90: p90! };
+    const found = this.spread.read(live.ensemble.level[indexOf(store)]!, SHARES);
+    return { p10: found[0]!, p50: found[1]!, p90: found[2]! };
   }
 
   private watchCold(step: number, { outsideC, cabinC }: LiveState): void {

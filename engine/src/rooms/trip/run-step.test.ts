@@ -6,7 +6,10 @@ import type { Keeping, Running } from "../../systems/contract.ts";
 import { createMode, createRunning } from "../../systems/running.ts";
 import { type AtWork, layOuts, runStep } from "./run-step.ts";
 import type { SystemView } from "./step-view.ts";
+import { TimesOfDay } from "./times-of-day.ts";
 
+/** bits of every time of the day */
+const ANY_TIME = -1;
 const BATTERY_WH = 100;
 const LOW_WH = 25;
 
@@ -54,7 +57,8 @@ function drawnOf(levelWh: number, runnings: readonly Running[], lpgKg = 0): numb
       lost: new Float64Array(ensemble.level.length),
     }),
   );
-  runStep(layOuts(all, 0, [])(-1, false, false), ensemble, 0);
+  const times = new TimesOfDay(all.flatMap(({ running }) => running));
+  runStep(layOuts(all, 0, [], times)(-1, false, false), ensemble, 0, ANY_TIME);
   return all.map(({ running }) => running[0]!.drawSum[indexOf("battery12")]!);
 }
 

@@ -14,6 +14,7 @@ import type { Port } from "../../stores/settle-mode.ts";
 import type { Keeping, Running } from "../../systems/contract.ts";
 import type { FittedPhysics } from "./fit-systems.ts";
 import type { SystemView } from "./step-view.ts";
+import type { TimesOfDay } from "./times-of-day.ts";
 import type { Without } from "./without.ts";
 
 export interface Variant {
@@ -59,12 +60,10 @@ type KeepingPart = "limitOut" | "limitIn" | "lose";
 
 /** What a step goes through, laid out once: the lists are walked thousands of times. */
 export interface StepLists {
-  readonly runnings: readonly { readonly one: CompiledRunning; readonly view: SystemView }[];
-  /** in the order of settlement, without those that come after all */
-  readonly settled: readonly CompiledRunning[];
-  /** for each of them what holds it, where it makes its supply on demand */
-  readonly held: readonly (Held | null)[];
-  /** what draws of the battery, and the place in `settled` of the first of them */
+  readonly runnings: readonly Asked[];
+  /** those of them that want something in this step, without what comes after all; filled anew in each */
+  readonly wanted: Asked[];
+  /** what draws of the battery, and the place of the first of them that does not come after all */
   readonly onBattery: readonly Taker[];
   readonly firstOnBattery: number;
   readonly again: readonly CompiledRunning[];
@@ -73,6 +72,19 @@ export interface StepLists {
   readonly limitsIn: readonly Kept<"limitIn">[];
   readonly losses: readonly Kept<"lose">[];
   readonly watched: readonly { readonly one: CompiledRunning; readonly without: Without }[];
+}
+
+/** One that is asked, in the order of settlement, whether it wants anything. */
+interface Asked {
+  readonly one: CompiledRunning;
+  readonly view: SystemView;
+  /** its place in that order */
+  readonly at: number;
+  /** bit of the times of the day at which it may want anything */
+  readonly times: number;
+  readonly afterAll: boolean;
+  /** what holds it, where it makes its supply on demand */
+  readonly held: Held | null;
 }
 
 /** What makes a supply on demand is held, in each step, to what is wanted of it. */
@@ -103,6 +115,7 @@ export function layOuts(
   all: readonly AtWork[],
   stops: number,
   without: readonly Without[],
+  times: TimesOfDay,
 ): (stop: number, driving: boolean, atPost: boolean) => StepLists {
   const known: (StepLists | undefined)[] = [];
   // where nothing is set otherwise a stop is as the road
@@ -112,7 +125,7 @@ export function layOuts(
   return (stop, driving, atPost) => {
     const place = stop < 0 ? ON_THE_ROAD : places[stop]!;
     const at = 4 * (place + 1) + (driving ? 2 : 0) + (atPost ? 1 : 0);
-    known[at] ??= layOut(all, place, without, driving, atPost);
+    known[at] ??= layOut(all, place, without, times, driving, atPost);
     return known[at];
   };
 }
@@ -124,6 +137,7 @@ function layOut(
   all: readonly AtWork[],
   stop: number,
   without: readonly Without[],
+  times: TimesOfDay,
   driving: boolean,
   atPost: boolean,
 ): StepLists {
@@ -133,7 +147,17 @@ function layOut(
     const here = { ...each, ...each.byStop.get(stop) };
     return { ...here, running: here.running.filter(({ running: { only } }) => mayRun(only)) };
   });
-  const runnings = work.flatMap(({ running, view }) => running.map((one) => ({ one, view })));
+  const both = work.flatMap(({ running, view }) => running.map((one) => ({ one, view })));
+  const runnings = both.map(
+    ({ one, view }, at): Asked => ({
+      one,
+      view,
+      at,
+      times: times.bitOf(one),
+      afterAll: one.running.afterAll === true,
+      held: heldOf(one, view, both),
+    }),
+  );
   const kept = <Part extends KeepingPart>(part: Part) =>
     work.flatMap(({ keeping, view, lost }): Kept<Part>[] => {
       const does = keeping?.[part];
@@ -141,16 +165,15 @@ function layOut(
         ? []
         : [{ store: indexOf(keeping.store), view, lost, does: does as NonNullable<Keeping[Part]> }];
     });
-  const settling = runnings.filter(({ one }) => one.running.afterAll !== true);
   const onBattery = runnings.flatMap(({ one }) =>
     one.running.onDemand === true ? [] : takersOf(one, BATTERY),
   );
+  const first = onBattery.find(({ one }) => one.running.afterAll !== true)?.one;
   return {
     runnings,
-    settled: settling.map(({ one }) => one),
-    held: settling.map(({ one, view }) => heldOf(one, view, runnings)),
+    wanted: [...runnings],
     onBattery,
-    firstOnBattery: settling.findIndex(({ one }) => onBattery.some((taker) => taker.one === one)),
+    firstOnBattery: runnings.findIndex(({ one }) => one === first),
     again: work.flatMap(({ running, again }) =>
       running.filter((one) => again || one.running.afterAll === true),
     ),
@@ -171,7 +194,7 @@ function layOut(
 function heldOf(
   { running: { hold }, modes }: CompiledRunning,
   view: SystemView,
-  runnings: StepLists["runnings"],
+  runnings: readonly Pick<Asked, "one">[],
 ): Held | null {
   if (hold === undefined) return null;
   const supply = modes[0]?.givenSupply ?? -1;
@@ -180,11 +203,12 @@ function heldOf(
 
 /** The modes of a system that draw of a store. */
 function takersOf(one: CompiledRunning, from: number): Taker[] {
-  return one.modes.flatMap(({ limit, first, second }): Taker[] =>
-    [first, second].flatMap(({ store, amount }, k) =>
-      store === from ? [{ one, limit, amount, other: k === 0 ? second : first }] : [],
-    ),
-  );
+  const takers: Taker[] = [];
+  for (const { limit, first, second } of one.modes) {
+    if (first.store === from) takers.push({ one, limit, amount: first.amount, other: second });
+    if (second.store === from) takers.push({ one, limit, amount: second.amount, other: first });
+  }
+  return takers;
 }
 
 const BATTERY = indexOf("battery12");
@@ -236,25 +260,33 @@ function holdTo({ hold, view, takers }: Held, { scratchA, n }: Ensemble): boolea
   return isWanted;
 }
 
-/** One step of the whole ensemble: everybody prepares on the state at its start, then all settle in their order. */
-export function runStep(lists: StepLists, ensemble: Ensemble, place: number): void {
-  const { runnings, settled, held, firstOnBattery, again, onDemand, losses, watched } = lists;
+/**
+ * One step of the whole ensemble: everybody prepares on the state at its start, then all settle in their order.
+ * `timesNow`: bits of the times of the day that the step touches.
+ */
+export function runStep(lists: StepLists, ensemble: Ensemble, place: number, timesNow: number): void {
+  const { runnings, wanted, firstOnBattery, again, onDemand, losses, watched } = lists;
   beginStep(ensemble);
   for (let k = 0; k < losses.length; k++) rememberStart(ensemble, losses[k]!.store);
+  let count = 0;
   for (let k = 0; k < runnings.length; k++) {
-    const { one, view } = runnings[k]!;
-    one.isWanted = one.prepare(view, one.demand);
+    const asked = runnings[k]!;
+    const { one } = asked;
+    one.isWanted = (asked.times & timesNow) !== 0 && one.prepare(asked.view, one.demand);
+    if (one.isWanted && !asked.afterAll) wanted[count++] = asked;
   }
-  const isBatteryLow = setBounds(lists, ensemble);
+  let isToShare = setBounds(lists, ensemble) && firstOnBattery >= 0;
   for (let k = 0; k < watched.length; k++) {
     const { one, without } = watched[k]!;
     if (one.isWanted) addUp(one.running.demand, without.asked, without.askedAt, place);
   }
-  for (let k = 0; k < settled.length; k++) {
-    if (isBatteryLow && k === firstOnBattery) shareTheLast(lists, ensemble);
-    const one = settled[k]!;
-    const holding = held[k]!;
-    if (holding !== null && one.isWanted) one.isWanted = holdTo(holding, ensemble);
+  for (let k = 0; k < count; k++) {
+    const { one, held, at } = wanted[k]!;
+    if (isToShare && at >= firstOnBattery) {
+      isToShare = false;
+      shareTheLast(lists, ensemble);
+    }
+    if (held !== null) one.isWanted = holdTo(held, ensemble);
     settleRunning(one, ensemble);
   }
   // before anything charges again: what an inverter only held would make room for more than a battery takes

@@ -8,7 +8,7 @@ import { type Lived, storesAtStart } from "./live-trip.ts";
 import type { TripPlan } from "./plan-trip.ts";
 import { listPosts, listUsualPosts } from "./posts/list-posts.ts";
 import { roundBand, type StoreRecord, type TripRecorder } from "./record-trip.ts";
-import { settingsAtStop } from "./settings-at-stop.ts";
+import { setByHand, settingsAtStop } from "./settings-at-stop.ts";
 import type {
   AuditLine,
   ClimateNote,
@@ -41,6 +41,7 @@ export function summariseTrip(
   const hottestC = input.trip.stops.map((_, stop) => hottestOf(plan, recorder, stop));
   const hottest = (stop: number) => hottestC[stop]!;
   const posts = listPosts(plan, stops, hottest);
+  const byHand = setByHand(plan.systems);
   return {
     runs: input.runs,
     seed: input.seed,
@@ -48,7 +49,7 @@ export function summariseTrip(
     timeZone: input.trip.timeZone,
     axis: { hours: recorder.hours, at: recorder.hours.map(timeline.localAt) },
     stores: recorder.stores.map((record) => summariseStore(plan, lived, recorder, record, start)),
-    stops: stops.map((stop) => ({ ...stop, set: settingsAtStop(plan, stop, posts) })),
+    stops: stops.map((stop) => ({ ...stop, set: settingsAtStop(plan, stop, posts, byHand) })),
     ranges: listRanges(plan),
     posts,
     usualPosts: listUsualPosts(plan, stops, hottest),

@@ -53,7 +53,7 @@ function startCharge(spec: CabSpec, { n, dtH }: PhysicsContext): Running {
       }
       return true;
     },
-    "driving",
+    { only: "driving" },
   );
 }
 

@@ -1,14 +1,7 @@
 import { fillAll } from "../../stores/fill-all.ts";
-import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
+import type { PhysicsContext, Running, SystemPhysics, Window } from "../contract.ts";
 import { readTank } from "../read-level.ts";
-import {
-  createMode,
-  createRunning,
-  habitFactor,
-  numberSetting,
-  shareOfDay,
-  type Window,
-} from "../running.ts";
+import { createMode, createRunning, habitFactor, numberSetting, shareOfDay } from "../running.ts";
 import type { CassetteToiletSpec } from "./spec.ts";
 
 /** per person and day: 1.2 L urine and 0.12 L faeces (WHO, Guide to the development of on-site sanitation, 1992, ch. 5) */
@@ -27,20 +20,25 @@ function startToilet(spec: CassetteToiletSpec, { n, dtH, people, setting }: Phys
   const dry = createMode("dry", n, [], ["cassette"]);
   const shareAboard = numberSetting(setting.shareAboard, SHARE_ABOARD) * people;
   const factor = habitFactor(n, "toilet", 0.2, 0.15);
-  return createRunning(n, [flushed, dry], (view, demand) => {
-    const share = view.driving ? 0 : shareOfDay(USE, view.clockH, dtH) * shareAboard;
-    if (share === 0) return false;
-    fillAll(demand, 1);
-    const habit = factor(view);
-    for (let i = 0; i < n; i++) {
-      const flush = FLUSHES_PER_PERSON_DAY * spec.flushLitres * share * habit[i]!;
-      const waste = LITRES_PER_PERSON_DAY * share * habit[i]!;
-      if (flushed.needs.length > 0) flushed.needs[0]![i] = flush;
-      flushed.gives[0]![i] = flush + waste;
-      dry.gives[0]![i] = waste;
-    }
-    return true;
-  });
+  return createRunning(
+    n,
+    [flushed, dry],
+    (view, demand) => {
+      const share = view.driving ? 0 : shareOfDay(USE, view.clockH, dtH) * shareAboard;
+      if (share === 0) return false;
+      fillAll(demand, 1);
+      const habit = factor(view);
+      for (let i = 0; i < n; i++) {
+        const flush = FLUSHES_PER_PERSON_DAY * spec.flushLitres * share * habit[i]!;
+        const waste = LITRES_PER_PERSON_DAY * share * habit[i]!;
+        if (flushed.needs.length > 0) flushed.needs[0]![i] = flush;
+        flushed.gives[0]![i] = flush + waste;
+        dry.gives[0]![i] = waste;
+      }
+      return true;
+    },
+    { times: USE },
+  );
 }
 
 /** All cassettes aboard, L: whoever finds the one in use full changes to an empty one. */

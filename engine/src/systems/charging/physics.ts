@@ -28,7 +28,7 @@ function startCharging(spec: ChargingSpec, { n, dtH, setting, post }: PhysicsCon
         fillAll(demand, 1);
         return true;
       },
-      "atPost",
+      { only: "atPost" },
     ),
     createRunning(
       n,
@@ -38,7 +38,7 @@ function startCharging(spec: ChargingSpec, { n, dtH, setting, post }: PhysicsCon
         fillAll(demand, 1);
         return true;
       },
-      "driving",
+      { only: "driving" },
     ),
   ];
 }

@@ -1,5 +1,5 @@
 import { fillAll } from "../../stores/fill-all.ts";
-import type { MainsUse, PhysicsContext, Running, SystemPhysics } from "../contract.ts";
+import type { MainsUse, PhysicsContext, Running, SystemPhysics, Window } from "../contract.ts";
 import {
   createMode,
   createRunning,
@@ -7,7 +7,6 @@ import {
   LPG_NET_KWH_KG,
   numberSetting,
   shareOfDay,
-  type Window,
 } from "../running.ts";
 import type { CookingSpec } from "./spec.ts";
 
@@ -37,20 +36,25 @@ function startCooking(spec: CookingSpec, { n, dtH, people, setting }: PhysicsCon
   const perDayWh = hours * burnerHourWh(spec);
   const perWh = spec.energy === "gas" ? 1 / (LPG_NET_KWH_KG * 1000) : 1;
   const factor = habitFactor(n, "cooking", 0.25, 0.25);
-  const running = createRunning(n, modes, (view, demand) => {
-    const share = view.driving ? 0 : shareOfDay(MEALS, view.clockH, dtH);
-    if (share === 0) return false;
-    fillAll(demand, 1);
-    const habit = factor(view);
-    for (let i = 0; i < n; i++) {
-      const heat = perDayWh * share * habit[i]!;
-      for (const mode of modes) {
-        mode.needs[0]![i] = heat * perWh;
-        mode.gives[0]![i] = heat * STAYS_INSIDE;
+  const running = createRunning(
+    n,
+    modes,
+    (view, demand) => {
+      const share = view.driving ? 0 : shareOfDay(MEALS, view.clockH, dtH);
+      if (share === 0) return false;
+      fillAll(demand, 1);
+      const habit = factor(view);
+      for (let i = 0; i < n; i++) {
+        const heat = perDayWh * share * habit[i]!;
+        for (const mode of modes) {
+          mode.needs[0]![i] = heat * perWh;
+          mode.gives[0]![i] = heat * STAYS_INSIDE;
+        }
       }
-    }
-    return true;
-  });
+      return true;
+    },
+    { times: MEALS },
+  );
   // gas that is out shows as gas; a post or an inverter that is not there shows nowhere else
   return spec.energy === "gas" ? running : { ...running, goesWithout: "meals" };
 }

@@ -18,7 +18,7 @@ function startDef(spec: DefSpec, { n }: PhysicsContext): Running {
       for (let i = 0; i < n; i++) mode.needs[0]![i] = litres * habit[i]!;
       return true;
     },
-    "driving",
+    { only: "driving" },
   );
 }
 

@@ -1,14 +1,7 @@
 import { fillAll } from "../../stores/fill-all.ts";
-import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
+import type { PhysicsContext, Running, SystemPhysics, Window } from "../contract.ts";
 import { readTank } from "../read-level.ts";
-import {
-  createMode,
-  createRunning,
-  habitFactor,
-  numberSetting,
-  shareOfDay,
-  type Window,
-} from "../running.ts";
+import { createMode, createRunning, habitFactor, numberSetting, shareOfDay } from "../running.ts";
 import type { FreshWaterSpec } from "./spec.ts";
 
 /** Water from the tank per person and day, L, without the toilet: common practice, no source (WHO: 7.5 L is basic need). */
@@ -26,19 +19,24 @@ function startWater(spec: FreshWaterSpec, { n, dtH, people, setting }: PhysicsCo
   const pumpWhPerL = spec.pumpW / (spec.pumpLitresPerMin * 60);
   const perDayL = people * numberSetting(setting.litresPerPersonDay, LITRES_PER_PERSON_DAY);
   const factor = habitFactor(n, "water", 0.25, 0.2);
-  return createRunning(n, [mode], (view, demand) => {
-    const share = view.driving ? 0 : shareOfDay(USE, view.clockH, dtH);
-    if (share === 0) return false;
-    fillAll(demand, 1);
-    const habit = factor(view);
-    for (let i = 0; i < n; i++) {
-      const litres = perDayL * share * habit[i]!;
-      mode.needs[0]![i] = litres;
-      mode.needs[1]![i] = litres * pumpWhPerL;
-      mode.gives[0]![i] = litres * TO_WASTE;
-    }
-    return true;
-  });
+  return createRunning(
+    n,
+    [mode],
+    (view, demand) => {
+      const share = view.driving ? 0 : shareOfDay(USE, view.clockH, dtH);
+      if (share === 0) return false;
+      fillAll(demand, 1);
+      const habit = factor(view);
+      for (let i = 0; i < n; i++) {
+        const litres = perDayL * share * habit[i]!;
+        mode.needs[0]![i] = litres;
+        mode.needs[1]![i] = litres * pumpWhPerL;
+        mode.gives[0]![i] = litres * TO_WASTE;
+      }
+      return true;
+    },
+    { times: USE },
+  );
 }
 
 /** Water by habit, through the pump, into the waste tank. Settings of the hire: `litresPerPersonDay`. */

@@ -23,7 +23,7 @@ function startDriving(_spec: FuelSpec, { n, dtH, vehicle }: PhysicsContext): Run
       for (let i = 0; i < n; i++) mode.needs[0]![i] = litres * habit[i]!;
       return true;
     },
-    "driving",
+    { only: "driving" },
   );
 }
 

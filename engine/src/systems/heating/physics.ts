@@ -85,8 +85,10 @@ function startHeat(spec: HeatingSpec, context: PhysicsContext): Running {
   return createRunning(n, [electric, burner], (view, demand) => {
     if (!set.on || view.driving) return false;
     const setC = isNight(view.clockH) || view.people < people ? set.nightC : set.dayC;
-    if (setC !== filledFor) fillTarget(view, setC, targetC);
-    filledFor = setC;
+    if (setC !== filledFor) {
+      fillTarget(view, setC, targetC);
+      filledFor = setC;
+    }
     fillStage(view);
     if (fuel === "fuel") fillPipeLimit(view, burner, burnerShare);
     view.heatToReach(targetC, wanted);
@@ -120,12 +122,14 @@ function stageFiller(
   let filledAt = Number.NaN;
   let stageWh = (stagesW.at(-1) ?? 0) * dtH;
   limit.fill(stageWh / full);
-  return ({ postAmperes }) => {
-    if (postAmperes !== filledAt) {
-      stageWh = (stagesW.findLast((watts) => fitsPost(post, watts, postAmperes, true)) ?? 0) * dtH;
-      fillAll(limit, stageWh / full);
-    }
+  // apart from what is asked at every step: that would make room for what this closes over each time
+  const sizeTo = (postAmperes: number) => {
+    stageWh = (stagesW.findLast((watts) => fitsPost(post, watts, postAmperes, true)) ?? 0) * dtH;
+    fillAll(limit, stageWh / full);
     filledAt = postAmperes;
+  };
+  return (view) => {
+    if (view.postAmperes !== filledAt) sizeTo(view.postAmperes);
     if (elementWh === undefined) return;
     for (let i = 0; i < limit.length; i++) limit[i] = Math.max(0, stageWh - elementWh[i]!) / full;
   };

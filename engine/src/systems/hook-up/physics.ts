@@ -47,7 +47,7 @@ function startHookUp(spec: HookUpSpec, { n, dtH, setting }: PhysicsContext): Run
       fillAll(demand, 1);
       return power > 0;
     },
-    "atPost",
+    { only: "atPost" },
   );
 }
 

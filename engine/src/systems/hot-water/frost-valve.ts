@@ -1,4 +1,4 @@
-import type { PhysicsContext, Running, StepView } from "../contract.ts";
+import type { PhysicsContext, Running, StepView, Window } from "../contract.ts";
 import { createMode, createRunning, isAnyBelow } from "../running.ts";
 import type { HotWaterSpec } from "./spec.ts";
 
@@ -17,6 +17,9 @@ const PUMPS_WELL_FROM = 0.3;
 const FOUND_AT_H = 7;
 const SHUT_AT_H = 9;
 const SHUT_LATE_AT_H = 18;
+const at = (hour: number): Window => ({ fromH: hour, toH: hour, share: 1 });
+const FOUND = [at(FOUND_AT_H)];
+const SHUT = [at(SHUT_AT_H), at(SHUT_LATE_AT_H)];
 
 const within = (share: number) => Math.min(1, Math.max(0, share));
 
@@ -82,18 +85,23 @@ function startEmptying(spec: HotWaterSpec, { n }: PhysicsContext): Running {
 function startDrain(spec: HotWaterSpec, { n, dtH, setting }: PhysicsContext): Running {
   const mode = createMode("tank", n, ["freshWater"], []);
   const isPumpOn = setting.pumpOffAtNight !== true;
-  return createRunning(n, [mode], (view, demand) => {
-    if (!isPumpOn || !isStepOf(view.clockH, dtH / 2, FOUND_AT_H) || view.driving) return false;
-    const there = view.level("heaterWater");
-    const level = view.level("freshWater");
-    let isOpen = false;
-    for (let i = 0; i < n; i++) {
-      demand[i] = (1 - staysShare(spec, view, there[i]!, view.cabinC[i]!)) * pumpedShare(view, i);
-      mode.needs[0]![i] = level[i]!;
-      if (demand[i]! > 0) isOpen = true;
-    }
-    return isOpen;
-  });
+  return createRunning(
+    n,
+    [mode],
+    (view, demand) => {
+      if (!isPumpOn || !isStepOf(view.clockH, dtH / 2, FOUND_AT_H) || view.driving) return false;
+      const there = view.level("heaterWater");
+      const level = view.level("freshWater");
+      let isOpen = false;
+      for (let i = 0; i < n; i++) {
+        demand[i] = (1 - staysShare(spec, view, there[i]!, view.cabinC[i]!)) * pumpedShare(view, i);
+        mode.needs[0]![i] = level[i]!;
+        if (demand[i]! > 0) isOpen = true;
+      }
+      return isOpen;
+    },
+    { times: FOUND },
+  );
 }
 
 /** Once it is warm again somebody shuts the valve, and the heater fills from the tank, with water as it flows in. */
@@ -105,26 +113,36 @@ function startRefill(spec: HotWaterSpec, { n, dtH }: PhysicsContext): Running[] 
   heat.gives[0]!.fill(COLD_C * WATER_WH_L_K * spec.litres);
   const filled = new Float64Array(n);
   let isFilling = false;
-  const filling = createRunning(n, [mode], (view, demand) => {
-    isFilling = false;
-    const { clockH } = view;
-    if (!isStepOf(clockH, dtH / 2, SHUT_AT_H) && !isStepOf(clockH, dtH / 2, SHUT_LATE_AT_H)) return false;
-    if (view.driving || view.people === 0) return false;
-    const there = view.level("heaterWater");
-    const tank = view.level("freshWater");
-    for (let i = 0; i < n; i++) {
-      const shut = within((view.cabinC[i]! - SHUTS_FROM_C) / (SHUTS_C - SHUTS_FROM_C));
-      const missing = (1 - filledShare(spec, there[i]!)) * pumpedShare(view, i);
-      filled[i] = Math.min(shut * missing, tank[i]! / spec.litres);
-      demand[i] = filled[i]!;
-      if (filled[i]! > 0) isFilling = true;
-    }
-    return isFilling;
-  });
-  const warmth = createRunning(n, [heat], (_view, demand) => {
-    if (isFilling) demand.set(filled);
-    return isFilling;
-  });
+  const filling = createRunning(
+    n,
+    [mode],
+    (view, demand) => {
+      isFilling = false;
+      const { clockH } = view;
+      if (!isStepOf(clockH, dtH / 2, SHUT_AT_H) && !isStepOf(clockH, dtH / 2, SHUT_LATE_AT_H)) return false;
+      if (view.driving || view.people === 0) return false;
+      const there = view.level("heaterWater");
+      const tank = view.level("freshWater");
+      for (let i = 0; i < n; i++) {
+        const shut = within((view.cabinC[i]! - SHUTS_FROM_C) / (SHUTS_C - SHUTS_FROM_C));
+        const missing = (1 - filledShare(spec, there[i]!)) * pumpedShare(view, i);
+        filled[i] = Math.min(shut * missing, tank[i]! / spec.litres);
+        demand[i] = filled[i]!;
+        if (filled[i]! > 0) isFilling = true;
+      }
+      return isFilling;
+    },
+    { times: SHUT },
+  );
+  const warmth = createRunning(
+    n,
+    [heat],
+    (_view, demand) => {
+      if (isFilling) demand.set(filled);
+      return isFilling;
+    },
+    { times: SHUT },
+  );
   return [filling, warmth];
 }
 

@@ -7,6 +7,7 @@ import type {
   Setting,
   StepView,
   SystemPhysics,
+  Window,
 } from "../contract.ts";
 import {
   createMode,
@@ -19,7 +20,6 @@ import {
   numberSetting,
   postFiller,
   shareOfDay,
-  type Window,
 } from "../running.ts";
 import { COLD_C, filledShare, shutFromC, startFrostValve, staysShare, WATER_WH_L_K } from "./frost-valve.ts";
 import type { HotWaterSpec } from "./spec.ts";
@@ -63,21 +63,26 @@ function startHeating(spec: HotWaterSpec, { n, dtH, setting, post, elementWh }: 
   const eased = easedShare(dtH);
   const targetPerL = setC * WATER_WH_L_K;
   const on = setting.on !== false;
-  return createRunning(n, [electric, burner], (view, demand) => {
-    if (elementWh !== undefined) fillAll(elementWh, 0);
-    if (!on || view.driving || shareOfDay(HEAT, view.clockH, dtH) === 0) return false;
-    fillPost(view);
-    const level = view.level("hotWaterHeat");
-    const there = view.level("heaterWater");
-    let isCold = false;
-    for (let i = 0; i < n; i++) {
-      const missing = easeInto(0, targetPerL * there[i]! - level[i]!, eased) / full;
-      demand[i] = missing > 0 ? Math.min(missing, 1) : 0;
-      if (missing > 0) isCold = true;
-      if (elementWh !== undefined) elementWh[i] = Math.min(demand[i]!, electric.limit[i]!) * full;
-    }
-    return isCold;
-  });
+  return createRunning(
+    n,
+    [electric, burner],
+    (view, demand) => {
+      if (elementWh !== undefined) fillAll(elementWh, 0);
+      if (!on || view.driving || shareOfDay(HEAT, view.clockH, dtH) === 0) return false;
+      fillPost(view);
+      const level = view.level("hotWaterHeat");
+      const there = view.level("heaterWater");
+      let isCold = false;
+      for (let i = 0; i < n; i++) {
+        const missing = easeInto(0, targetPerL * there[i]! - level[i]!, eased) / full;
+        demand[i] = missing > 0 ? Math.min(missing, 1) : 0;
+        if (missing > 0) isCold = true;
+        if (elementWh !== undefined) elementWh[i] = Math.min(demand[i]!, electric.limit[i]!) * full;
+      }
+      return isCold;
+    },
+    { times: HEAT },
+  );
 }
 
 function startUse(spec: HotWaterSpec, { n, dtH, people, setting }: PhysicsContext): Running {
@@ -86,14 +91,19 @@ function startUse(spec: HotWaterSpec, { n, dtH, people, setting }: PhysicsContex
   const litres = numberSetting(setting.litresPerPersonDay, LITRES_PER_PERSON_DAY) * people;
   const perDayWh = litres * WATER_WH_L_K * (MIXED_C - COLD_C);
   const factor = habitFactor(n, "hotWater", 0.25, 0.2);
-  return createRunning(n, [mode], (view, demand) => {
-    const share = spec.litres > 0 && !view.driving ? shareOfDay(USE, view.clockH, dtH) : 0;
-    if (share === 0) return false;
-    fillAll(demand, 1);
-    const habit = factor(view);
-    for (let i = 0; i < n; i++) need[i] = perDayWh * share * habit[i]!;
-    return true;
-  });
+  return createRunning(
+    n,
+    [mode],
+    (view, demand) => {
+      const share = spec.litres > 0 && !view.driving ? shareOfDay(USE, view.clockH, dtH) : 0;
+      if (share === 0) return false;
+      fillAll(demand, 1);
+      const habit = factor(view);
+      for (let i = 0; i < n; i++) need[i] = perDayWh * share * habit[i]!;
+      return true;
+    },
+    { times: USE },
+  );
 }
 
 /** What the frost valve lets go of goes at any temperature, what flows from the tap is warmer than what comes in. */

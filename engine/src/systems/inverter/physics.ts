@@ -1,13 +1,6 @@
 import { fillAll } from "../../stores/fill-all.ts";
-import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
-import {
-  createMode,
-  createRunning,
-  habitFactor,
-  numberSetting,
-  shareOfDay,
-  type Window,
-} from "../running.ts";
+import type { PhysicsContext, Running, SystemPhysics, Window } from "../contract.ts";
+import { createMode, createRunning, habitFactor, numberSetting, shareOfDay } from "../running.ts";
 import type { InverterSpec } from "./spec.ts";
 
 /** Share of its battery at which the inverter cuts out, so that lights and pump go on: from memory. */
@@ -55,16 +48,21 @@ function startSockets(spec: InverterSpec, { n, dtH, setting }: PhysicsContext): 
   const perDayWh = numberSetting(setting.whPerDay, 0) / spec.efficiency;
   const on = setting.on !== false;
   const factor = habitFactor(n, "sockets", 0.25, 0.25);
-  return createRunning(n, [mode], (view, demand) => {
-    const idleWh = spec.idleW * shareOfDay(AWAKE, view.clockH, dtH);
-    const usedWh = view.driving ? 0 : perDayWh * shareOfDay(USE, view.clockH, dtH);
-    if (!on || view.postAmperes !== 0 || idleWh + usedWh <= 0) return false;
-    fillAll(demand, 1);
-    const habit = factor(view);
-    for (let i = 0; i < n; i++) mode.needs[0]![i] = idleWh + usedWh * habit[i]!;
-    view.shareDown(batteryOf(spec), mode.needs[0]!, CUTS_OUT_AT, mode.limit);
-    return true;
-  });
+  return createRunning(
+    n,
+    [mode],
+    (view, demand) => {
+      const idleWh = spec.idleW * shareOfDay(AWAKE, view.clockH, dtH);
+      const usedWh = view.driving ? 0 : perDayWh * shareOfDay(USE, view.clockH, dtH);
+      if (!on || view.postAmperes !== 0 || idleWh + usedWh <= 0) return false;
+      fillAll(demand, 1);
+      const habit = factor(view);
+      for (let i = 0; i < n; i++) mode.needs[0]![i] = idleWh + usedWh * habit[i]!;
+      view.shareDown(batteryOf(spec), mode.needs[0]!, CUTS_OUT_AT, mode.limit);
+      return true;
+    },
+    { times: AWAKE },
+  );
 }
 
 /** Battery to 230 V, off the post only. Settings of the hire: `on` (true), `whPerDay` (0) at the sockets beside the small things counted with the lights. */

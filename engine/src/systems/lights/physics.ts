@@ -1,6 +1,6 @@
 import { fillAll } from "../../stores/fill-all.ts";
-import type { PhysicsContext, Running, SystemPhysics } from "../contract.ts";
-import { createMode, createRunning, habitFactor, shareOfDay, type Window } from "../running.ts";
+import type { PhysicsContext, Running, SystemPhysics, Window } from "../contract.ts";
+import { createMode, createRunning, habitFactor, shareOfDay } from "../running.ts";
 import type { LightsSpec } from "./spec.ts";
 
 /** share of all lights that burn while people are awake in the dark: common practice, no source */

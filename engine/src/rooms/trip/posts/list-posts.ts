@@ -16,7 +16,8 @@ export function listPosts(
     if (!onHookUp) return [];
     const { pitch, settings } = input.trip.stops[stop]!;
     const outside: Outside = { coldC: coldestNightC?.p10 ?? null, hotC: hottest(stop) };
-    const asked = JSON.stringify([pitch.postAmperes, countsThen(outside), settings]);
+    const { cold, hot } = countsThen(outside);
+    const asked = `${pitch.postAmperes} ${cold} ${hot} ${settings === undefined ? "" : JSON.stringify(settings)}`;
     let post = known.get(asked);
     if (post === undefined) {
       const settingOf = (id: string) => ({ ...input.trip.settings[id], ...settings?.[id] });

@@ -145,20 +145,23 @@ function keptOf({ of, stageW }: On): LoadKept {
 /** From the end of the same order: one stage down after the other, until the rest leaves room. */
 function beforeOf(name: LoadName, powerW: number, kept: readonly On[], limitA: number): BeforeLoad {
   const mostW = limitA * POST_V;
-  const on = kept.map(({ of, stageW }) => ({ of, stageW }));
-  const shed: (LoadName & { toW: number })[] = [];
-  const sum = () => on.reduce((watts, { stageW }) => watts + stageW, powerW);
-  for (const one of on.toReversed()) {
-    const had = one.stageW;
-    while (sum() > mostW && one.stageW >= WORTH_SHEDDING_W)
-      one.stageW = one.of.load.stagesW.findLast((watts) => watts < one.stageW) ?? 0;
-    if (one.stageW < had) shed.push({ ...nameOf(one.of), toW: one.stageW });
-  }
   const fits = powerW <= mostW;
+  const shed: (LoadName & { toW: number })[] = [];
+  let sumW = kept.reduce((watts, { stageW }) => watts + stageW, powerW);
+  for (let k = kept.length - 1; fits && k >= 0 && sumW > mostW; k--) {
+    const { of, stageW } = kept[k]!;
+    let toW = stageW;
+    while (sumW > mostW && toW >= WORTH_SHEDDING_W) {
+      const nextW = of.load.stagesW.findLast((watts) => watts < toW) ?? 0;
+      sumW -= toW - nextW;
+      toW = nextW;
+    }
+    if (toW < stageW) shed.push({ ...nameOf(of), toW });
+  }
   return {
     ...nameOf(name),
     power: figure(powerW, "W", "-", {}, name.system === null ? "default" : "declared"),
-    shed: fits ? shed : [],
+    shed,
     fits,
   };
 }
