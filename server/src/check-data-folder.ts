@@ -1,9 +1,8 @@
 import { randomUUID } from "node:crypto";
-import { existsSync } from "node:fs";
 import { open, rm } from "node:fs/promises";
 import { join } from "node:path";
-import SqliteDatabase from "better-sqlite3";
 import { makeFolder } from "./make-folder.ts";
+import { checkSqlite } from "./store/check-sqlite.ts";
 import { SQLITE_FILE } from "./store/open-database.ts";
 
 /** Room that a start needs at least: empty tables and a log, in bytes. */
@@ -18,7 +17,7 @@ const ROOM_BYTES = 1_000_000;
 export async function checkDataFolder(dataFolder: string, withDatabase: boolean): Promise<void> {
   await makeFolder(dataFolder);
   await tryWriting(join(dataFolder, `.start-${randomUUID()}`));
-  if (withDatabase) checkDatabase(join(dataFolder, SQLITE_FILE));
+  if (withDatabase) checkSqlite(join(dataFolder, SQLITE_FILE));
 }
 
 async function tryWriting(path: string): Promise<void> {
@@ -29,17 +28,5 @@ async function tryWriting(path: string): Promise<void> {
   } finally {
     await file.close();
     await rm(path, { force: true });
-  }
-}
-
-/** A file that is broken is not written to any more. */
-function checkDatabase(path: string): void {
-  if (!existsSync(path)) return;
-  const file = new SqliteDatabase(path, { fileMustExist: true });
-  try {
-    const found = file.pragma("quick_check(1)", { simple: true });
-    if (found !== "ok") throw Object.assign(new Error(String(found)), { code: "SQLITE_CORRUPT" });
-  } finally {
-    file.close();
   }
 }

@@ -8,6 +8,7 @@ import { disputesOf, isNoticeOf, promisedOn } from "./settlement-entries.ts";
 
 /** Stages in which a hire is over. */
 const OVER: readonly HireStage[] = ["closed", "lost", "cancelled", "noShow"];
+const BEFORE_THE_END: readonly HireStage[] = ["enquiry", "quote", "booked", "handedOver", "onHire"];
 /** A file with insurer or third party that is at its end. */
 const ENDED_FILES: readonly string[] = ["paid", "closed"];
 /** Days from the day after it was given in which whoever drove is named (`engine` notices). */
@@ -53,28 +54,38 @@ export async function erasureHolds(
   const ids = rows.map(({ id }) => id);
   const entries = await store.settlementEntries.ofHires(ids);
   const changes = await store.changes.ofHires(ids);
-  const holds: ErasureHold[] = [];
-  for (const data of await readRows(store, rows, await store.depot.get(), now)) {
-    const { id, number } = data.row;
-    const own = entries.filter(({ hireId }) => hireId === id);
-    const found = [
-      ...whileOpen(data),
-      ...claims(own),
-      ...notices(
-        data,
-        changes.filter(({ hireId }) => hireId === id),
-      ),
-      ...sums(data),
-      ...property(own),
-    ];
-    for (const { code, until = null, facts = {} } of found)
-      holds.push({ code, hireId: id, reference: number, until, facts: { ...facts, reference: number } });
-  }
-  return holds;
+  const data = await readRows(store, rows, await store.depot.get(), now);
+  return data.flatMap((each) => {
+    const isOf = ({ hireId }: { readonly hireId: string }) => hireId === each.row.id;
+    return holdsOf(each, entries.filter(isOf), changes.filter(isOf)).map((hold) => named(each, hold));
+  });
 }
 
+/** What is paid or claimed of a hire shows when it is back; before that it is not over, and that says it all. */
+function holdsOf(data: HireData, entries: Entries, changes: readonly ChangeRow[]): readonly Hold[] {
+  if (BEFORE_THE_END.includes(data.row.stage)) return whileOpen(data);
+  return [
+    ...whileOpen(data),
+    ...claims(entries),
+    ...notices(data, changes),
+    ...sums(data),
+    ...property(entries),
+  ];
+}
+
+const named = ({ row }: HireData, { code, until = null, facts = {} }: Hold): ErasureHold => ({
+  code,
+  hireId: row.id,
+  reference: row.number,
+  until,
+  facts: { ...facts, reference: row.number },
+});
+
+/** A hire that is back ends when it is closed: nobody knows the day. */
 const whileOpen = ({ row, to }: HireData): readonly Hold[] =>
-  OVER.includes(row.stage) ? [] : [{ code: "open", until: dateOf(to) }];
+  OVER.includes(row.stage)
+    ? []
+    : [{ code: "open", until: BEFORE_THE_END.includes(row.stage) ? dateOf(to) : null }];
 
 /** The last entry on each thing of a kind. */
 const lastOf = (entries: Entries, kind: SettlementEntryRow["kind"]): Entries => [
