@@ -137,6 +137,7 @@ export type CrossingInput = z.infer<typeof crossingInputSchema>;
 export interface CrossingResult {
   /** gas aboard when full, kg */
   readonly gas: Figure;
+  /** of those that state a limit */
   readonly limits: readonly { readonly kind: (typeof CROSSINGS)[number]; readonly all: Figure }[];
 }
 export type CheckCrossing = (input: CrossingInput) => RoomAnswer<CrossingResult>;

@@ -169,6 +169,18 @@ describe("the gate of the crossing", () => {
     expect(cross("cv2")).toEqual([]);
   });
 
+  it("says a thing once for the way there and back", () => {
+    const [out, back] = ["2027-03-01", "2027-03-20"];
+    const tunnel = (on: string) => ({ kind: "tunnel" as const, on });
+    expect(cross("ac4", { crossings: [tunnel(out), tunnel(back)] })).toEqual(cross("ac4"));
+    const ways = [tunnel(out), { kind: "ferry" as const, on: back }];
+    expect(cross("lp4", { crossings: ways })).toEqual([
+      "crossing.shutGas condition",
+      "crossing.factNotChecked note",
+      "crossing.shutGas condition",
+    ]);
+  });
+
   const bottles = (cylinders: number, kgEach: number) => {
     const lp4 = vehicle("lp4");
     const systems = lp4.systems.map((each) =>
@@ -202,6 +214,7 @@ describe("the gate of the crossing", () => {
     expect(cross("lp4", { ...bottles(3, 6), crossings })).toEqual(["crossing.shutGas condition"]);
     expect(cross("lp4", { ...bottles(4, 6), crossings })).toContain("crossing.tooManyCylinders refuse");
     expect(cross("lp4", { ...bottles(4, 6), crossings: [{ kind: "ferry", on: "2027-03-01" }] })).toEqual([
+      "crossing.factNotChecked note",
       "crossing.shutGas condition",
     ]);
   });

@@ -14,7 +14,9 @@ type Crossing = CrossingInput["crossings"][number];
  */
 export const checkCrossing: CheckCrossing = (input) => {
   const gas = gasAboard(input);
-  const limits = input.crossings.map((crossing) => ({ kind: crossing.kind, all: allowed(crossing, input) }));
+  const limits = input.crossings
+    .filter(statesLimit)
+    .map((crossing) => ({ kind: crossing.kind, all: allowed(crossing, input) }));
   return { result: { gas, limits }, findings: [...unsaid(input), ...gasFindings(input, gas)] };
 };
 
@@ -29,7 +31,10 @@ const isFixed = ({ vehicle }: CrossingInput) =>
 const containers = ({ vehicle }: CrossingInput) =>
   specsOf(vehicle, "lpg").reduce((total, { cylinders }) => total + cylinders, 0);
 
-/** The most gas in all that this crossing takes, kg. */
+/** Only the short-sea line read and the tunnel state a mass; of other ferries the line is asked. */
+const statesLimit = ({ kind }: Crossing) => kind !== "ferry";
+
+/** The most gas in all that a crossing which states it takes, kg. */
 function allowed({ kind, on }: Crossing, input: CrossingInput): Figure {
   if (kind !== "tunnel") return ruleFigure("crossing.shortSea.allKg", on);
   if (!isFixed(input)) return ruleFigure("crossing.tunnel.cylinder.allKg", on);
@@ -46,10 +51,11 @@ function unsaid({ abroad, crossings, noCrossing }: CrossingInput): Finding[] {
 
 function gasFindings(input: CrossingInput, gas: Figure): Finding[] {
   if (gas.value === 0) return [];
-  return input.crossings.flatMap((crossing) => [
+  const found = input.crossings.flatMap((crossing) => [
     ...tooMuch(input, crossing, gas),
     ...tooBig(input, crossing),
     ...tooMany(input, crossing),
+    ...(statesLimit(crossing) ? [] : [lineNotChecked(crossing)]),
     ...(crossing.kind === "tunnel" && isFixed(input) ? fixedGas(input, crossing) : []),
     makeFinding("crossing", "crossing.shutGas", "condition", "safety", {
       about: crossing.kind,
@@ -58,11 +64,24 @@ function gasFindings(input: CrossingInput, gas: Figure): Finding[] {
       mends: ["crossing.shutValves"],
     }),
   ]);
+  return onceEach(found);
+}
+
+const lineNotChecked = ({ kind }: Crossing): Finding =>
+  makeFinding("crossing", "crossing.factNotChecked", "note", "safety", {
+    about: kind,
+    sources: ["crossing.ferry.valvesShut"],
+    mends: ["crossing.askLine"],
+  });
+
+/** There and back by the same way says a thing once. */
+function onceEach(found: readonly Finding[]): Finding[] {
+  const name = ({ code, about }: Finding) => `${code} ${about}`;
+  return found.filter((each, k) => found.findIndex((other) => name(other) === name(each)) === k);
 }
 
 function tooMuch(input: CrossingInput, crossing: Crossing, gas: Figure): Finding[] {
-  // only the short-sea line read and the tunnel state a mass; other ferries: ask the line
-  if (crossing.kind === "ferry") return [];
+  if (!statesLimit(crossing)) return [];
   const limit = allowed(crossing, input);
   if (gas.value <= limit.value) return [];
   return [
