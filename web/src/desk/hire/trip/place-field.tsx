@@ -49,6 +49,8 @@ export function PlaceField({ place, error, onName, onPlace }: PlaceFieldProps) {
       selectedKey={null}
       onSelectionChange={choose}
       allowsCustomValue
+      // the list opens with the first letters and fills when the answer is there, however slow it is
+      allowsEmptyCollection
       isInvalid={error !== undefined}
       validationBehavior="aria"
     >
@@ -56,7 +58,13 @@ export function PlaceField({ place, error, onName, onPlace }: PlaceFieldProps) {
       <Input className="input" />
       <FieldFoot note={t("trip.placeNote")} error={error} />
       <Popover className="list-popover">
-        <ListBox>
+        <ListBox
+          renderEmptyState={() => (
+            <p className="list-none">
+              {t(q.length < 2 ? "place.type" : found.isFetching ? "place.looking" : "place.none")}
+            </p>
+          )}
+        >
           {(item: (typeof places)[number] & { id: string }) => (
             <ListBoxItem id={item.id} textValue={item.name} className="list-option">
               {t("trip.placeFound", { name: item.name, country: item.country, m: item.elevationM })}

@@ -27,6 +27,8 @@ const ACTS = [
 export interface StopEditorProps {
   readonly stop: TripStop;
   readonly place: number;
+  /** named, but with the point of the place before it */
+  readonly isAtPlaceBefore: boolean;
   readonly error: unknown;
   readonly onChange: (stop: TripStop) => void;
   readonly onRemove: () => void;
@@ -145,6 +147,11 @@ export function StopEditor(props: StopEditorProps) {
         <strong>{t("trip.stop", { n: place + 1, name: stop.place.name })}</strong>
       </legend>
       <PlaceFields {...props} />
+      {props.isAtPlaceBefore && (
+        <p className="caution" role="status">
+          {t(place === 0 ? "place.atDepot" : "place.atStopBefore")}
+        </p>
+      )}
       <WhenFields {...props} />
       <div className="row">
         <SelectField

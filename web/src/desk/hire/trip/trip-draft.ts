@@ -57,6 +57,22 @@ export function emptyTrip(hire: HirePageData["hire"], depot: Session["depot"]): 
 const addHours = (local: string, hours: number): string =>
   new Date(Date.parse(`${local}:00Z`) + hours * 3_600_000).toISOString().slice(0, 16);
 
+/**
+ * Whether a stop that was given a name of its own still has the point of the place before it (the depot, or the stop): its
+ * weather, its height and its drive would then be that place's.
+ */
+export function isAtPlaceBefore(trip: Pick<Trip, "depot" | "stops">, stop: number): boolean {
+  const place = trip.stops[stop]?.place;
+  const before = trip.stops[stop - 1]?.place ?? trip.depot;
+  return (
+    place !== undefined &&
+    place.name.trim() !== "" &&
+    place.name !== before.name &&
+    place.latitudeDeg === before.latitudeDeg &&
+    place.longitudeDeg === before.longitudeDeg
+  );
+}
+
 /** The next stop, from when the one before is left, for one night. */
 export function newStop(trip: Trip): TripStop {
   const before = trip.stops.at(-1);

@@ -15,7 +15,7 @@ import { PostsCard } from "./posts-card.tsx";
 import { StopEditor } from "./stop-editor.tsx";
 import { StopPlanCard } from "./stop-plan.tsx";
 import { Swings } from "./swings.tsx";
-import { emptyTrip, newStop, type Trip, withDrives } from "./trip-draft.ts";
+import { emptyTrip, isAtPlaceBefore, newStop, type Trip, withDrives } from "./trip-draft.ts";
 import { WeatherCard } from "./weather-card.tsx";
 import WillItLast, { useForecast } from "./will-it-last.tsx";
 
@@ -113,6 +113,7 @@ function TripForm({ draft, save }: TripFormProps) {
           key={k}
           stop={stop}
           place={k}
+          isAtPlaceBefore={isAtPlaceBefore(trip, k)}
           error={error}
           onChange={(next) => setStop(k, next)}
           onRemove={() => setStop(k, null)}
