@@ -1,7 +1,7 @@
-import { Button, NumberField, TextField } from "../../parts/index.ts";
+import { NumberField, TextField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
-import { replaced } from "../replaced.ts";
 import { Amount, chargeName, VatField } from "./amount-field.tsx";
+import { RowList } from "./row-list.tsx";
 import type { PieceProps } from "./terms-draft.ts";
 
 /** What is in every price: charges on each hire, going abroad, drivers beyond those included. */
@@ -11,35 +11,25 @@ export function AlwaysFields({ value, change }: Pick<PieceProps, "value" | "chan
     <fieldset className="fields">
       <legend>{t("rates.always")}</legend>
       <p className="quiet">{t("rateMore.alwaysNote")}</p>
-      {compulsory.map((each, k) => {
-        const set = (part: Partial<typeof each>) =>
-          change({ compulsory: replaced(compulsory, k, { ...each, ...part }) });
-        const name = chargeName(each.id);
-        return (
-          // biome-ignore lint/suspicious/noArrayIndexKey: a charge is its place while its name is being typed
-          <div key={k} className="span-row">
+      <RowList<PieceProps["value"]["compulsory"][number]>
+        rows={compulsory}
+        onChange={(rows) => change({ compulsory: rows })}
+        fresh={{ id: "", pence: 0, vat: "standard" }}
+        addText={t("rateMore.addCharge")}
+        removeText={({ id }) => t("rates.remove", { name: chargeName(id) })}
+        fields={({ id, pence, vat }, set) => (
+          <>
             <TextField
               label={t("rateMore.chargeName")}
-              note={name === each.id ? "" : name}
-              value={each.id}
-              onChange={(id) => set({ id })}
+              note={chargeName(id) === id ? "" : chargeName(id)}
+              value={id}
+              onChange={(next) => set({ id: next })}
             />
-            <Amount label={t("rates.price")} pence={each.pence} onChange={(pence) => set({ pence })} />
-            <VatField value={each.vat} onChange={(vat) => set({ vat })} />
-            <Button look="quiet" onPress={() => change({ compulsory: replaced(compulsory, k, null) })}>
-              {t("rates.remove", { name })}
-            </Button>
-          </div>
-        );
-      })}
-      <div>
-        <Button
-          look="quiet"
-          onPress={() => change({ compulsory: [...compulsory, { id: "", pence: 0, vat: "standard" }] })}
-        >
-          {t("rateMore.addCharge")}
-        </Button>
-      </div>
+            <Amount label={t("rates.price")} pence={pence} onChange={(next) => set({ pence: next })} />
+            <VatField value={vat} onChange={(next) => set({ vat: next })} />
+          </>
+        )}
+      />
       <div className="sheet-fields">
         <Amount
           label={t("rates.abroadCharge")}

@@ -1,9 +1,9 @@
-import { Button, NumberField, SelectField, TextField } from "../../parts/index.ts";
+import { NumberField, SelectField, TextField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
-import { replaced } from "../replaced.ts";
 import { AlwaysFields } from "./always-fields.tsx";
 import { Amount, chargeName, VatField } from "./amount-field.tsx";
 import { AfterFields, DepositFields } from "./deposit-fields.tsx";
+import { RowList } from "./row-list.tsx";
 import { MONEY_FORMAT, type PieceProps, penceOf, pounds } from "./terms-draft.ts";
 
 /** What every hire pays, what may be added, and what is held. */
@@ -20,20 +20,17 @@ export function ChargeFields(props: PieceProps) {
 }
 
 function Extras({ value, change }: PieceProps) {
-  const { extras } = value;
   return (
     <fieldset className="fields">
       <legend>{t("rates.extras")}</legend>
-      {extras.map((extra, k) => {
-        const set = (part: Partial<typeof extra>) =>
-          change({ extras: replaced(extras, k, { ...extra, ...part }) });
-        const setCap = (capPence: number | null) => {
-          const { capPence: _, ...rest } = extra;
-          change({ extras: replaced(extras, k, capPence === null ? rest : { ...rest, capPence }) });
-        };
-        return (
-          // biome-ignore lint/suspicious/noArrayIndexKey: an extra is its place while its name is being typed
-          <div key={k} className="span-row">
+      <RowList<Extra>
+        rows={value.extras}
+        onChange={(extras) => change({ extras })}
+        fresh={{ id: "", pence: 0, per: "hire", stock: 1, vat: "standard" }}
+        addText={t("rates.addExtra")}
+        removeText={({ id }) => t("rates.remove", { name: chargeName(id) })}
+        fields={(extra, set, put) => (
+          <>
             <TextField
               label={t("rates.extraName")}
               note={chargeName(extra.id) === extra.id ? "" : chargeName(extra.id)}
@@ -59,7 +56,7 @@ function Extras({ value, change }: PieceProps) {
                 min={0}
                 max={100_000}
                 format={MONEY_FORMAT}
-                onChange={(amount) => setCap(amount === null ? null : penceOf(amount))}
+                onChange={(amount) => put(withCap(extra, amount))}
               />
             )}
             <VatField value={extra.vat} onChange={(vat) => set({ vat })} />
@@ -71,22 +68,16 @@ function Extras({ value, change }: PieceProps) {
               max={1000}
               onChange={(n) => set({ stock: n ?? 0 })}
             />
-            <Button look="quiet" onPress={() => change({ extras: replaced(extras, k, null) })}>
-              {t("rates.remove", { name: chargeName(extra.id) })}
-            </Button>
-          </div>
-        );
-      })}
-      <div>
-        <Button
-          look="quiet"
-          onPress={() =>
-            change({ extras: [...extras, { id: "", pence: 0, per: "hire", stock: 1, vat: "standard" }] })
-          }
-        >
-          {t("rates.addExtra")}
-        </Button>
-      </div>
+          </>
+        )}
+      />
     </fieldset>
   );
+}
+
+type Extra = PieceProps["value"]["extras"][number];
+
+/** An extra with another cap in pounds, or with none. */
+function withCap({ capPence: _, ...rest }: Extra, amount: number | null): Extra {
+  return amount === null ? rest : { ...rest, capPence: penceOf(amount) };
 }

@@ -2,6 +2,7 @@ import { Button, NumberField, TextField } from "../../parts/index.ts";
 import { t } from "../../parts/words.ts";
 import { replaced } from "../replaced.ts";
 import { MonthDayField } from "./month-day-field.tsx";
+import { RowList } from "./row-list.tsx";
 import { MONEY_FORMAT, type PieceProps, penceOf, pounds, raised, type Season } from "./terms-draft.ts";
 
 /** The seasons in their order: where two hold a day, the upper one gives its price. */
@@ -96,32 +97,18 @@ interface SpansProps {
 function Spans({ season, change }: SpansProps) {
   const { spans } = season;
   return (
-    <>
-      {spans.map((span, k) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a span is its place
-        <div key={k} className="span-row">
-          <MonthDayField
-            label={t("rates.from")}
-            value={span.from}
-            onChange={(from) => change({ spans: replaced(spans, k, { ...span, from }) })}
-          />
-          <MonthDayField
-            label={t("rates.to")}
-            value={span.to}
-            onChange={(to) => change({ spans: replaced(spans, k, { ...span, to }) })}
-          />
-          {spans.length > 1 && (
-            <Button look="quiet" onPress={() => change({ spans: replaced(spans, k, null) })}>
-              {t("rates.removeSpan")}
-            </Button>
-          )}
-        </div>
-      ))}
-      <div>
-        <Button look="quiet" onPress={() => change({ spans: [...spans, { from: "01-01", to: "01-31" }] })}>
-          {t("rates.addSpan")}
-        </Button>
-      </div>
-    </>
+    <RowList
+      rows={spans}
+      onChange={(next) => change({ spans: next })}
+      fresh={{ from: "01-01", to: "01-31" }}
+      addText={t("rates.addSpan")}
+      removeText={() => (spans.length > 1 ? t("rates.removeSpan") : null)}
+      fields={({ from, to }, set) => (
+        <>
+          <MonthDayField label={t("rates.from")} value={from} onChange={(next) => set({ from: next })} />
+          <MonthDayField label={t("rates.to")} value={to} onChange={(next) => set({ to: next })} />
+        </>
+      )}
+    />
   );
 }
