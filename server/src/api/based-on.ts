@@ -1,3 +1,4 @@
+import { gbp } from "@setfair/engine";
 import { createWords } from "@setfair/words";
 import { Refusal } from "./refusal.ts";
 
@@ -66,6 +67,8 @@ function keptText(value: unknown, path: string): string {
       (each, name) => (isBranch(each) ? each[name] : undefined),
       path === "" ? undefined : value,
     );
+  if (typeof at === "number" && /pence$/i.test(path))
+    return words.t("meanwhile.keptNow", { known: "text", text: gbp(at) });
   const text = typeof at === "string" ? at : JSON.stringify(at);
   return words.t("meanwhile.keptNow", {
     known: text === undefined || text.length > MOST_LETTERS ? "other" : "text",

@@ -93,7 +93,18 @@ describe("what two desks keep of one hire", () => {
     const { price, agreedVersion } = await money();
     const parts = (dueOn: string) => ({ agreed: [{ dueOn, pence: price.pence }] });
     await must(put("desk", "money/parts", agreedVersion, parts("2026-07-01")));
-    expect((await put("manager", "money/parts", agreedVersion, parts("2026-07-02"))).status).toBe(409);
+    const half = [2, 4].map((day) => ({ dueOn: `2026-07-0${day}`, pence: price.pence / 2 }));
+    const { status, body } = await put("manager", "money/parts", agreedVersion, { agreed: half });
+    const pounds = (price.pence / 100).toFixed(2).replace(".00", "");
+    expect([status, body.error.problems]).toEqual([
+      409,
+      [
+        { path: "money", expected: "Dee Desk kept another on Wed 1 July 09:00, after you began." },
+        { path: "agreed.0.dueOn", expected: "Kept by now: Wed 1 July 2026" },
+        { path: "agreed.0.pence", expected: `Kept by now: £${pounds}` },
+        { path: "agreed.1", expected: "Something else is kept by now" },
+      ],
+    ]);
     const now = await money();
     expect([now.agreed[0].dueOn, now.agreedVersion]).toEqual(["2026-07-01", agreedVersion + 1]);
     await must(put("manager", "money/parts", now.agreedVersion, parts("2026-07-02")));

@@ -148,6 +148,7 @@ export const REPLACE_ALL_THE_SAME: Readonly<Partial<Record<OperationId, string>>
   changeOwnPassword: "names the password that held so far",
   putPhoto: "kept under its hash: twice is the same",
   putGuidePhoto: "kept under its hash: twice is the same",
+  tabletKeeps: "a tablet says what it keeps itself; nobody else says it",
   correctRule: "added to a list with name and day; the one before stays",
 };
 
@@ -207,6 +208,7 @@ export const ADD_OR_ACT: readonly OperationId[] = [
   "signSecond",
   "takeBack",
   "undoEntry",
+  "withdrawErasure",
   "withdrawMessage",
   "withdrawRule",
   "withdrawTicket",

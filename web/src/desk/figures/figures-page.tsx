@@ -16,6 +16,7 @@ import { DaysField } from "./days-field.tsx";
 import { MessagesCard } from "./messages-card.tsx";
 import type { Kept, PieceProps } from "./piece-props.ts";
 import "../hire/hire.css";
+import "./figures.css";
 
 const MOST_LINK_DAYS = 60;
 const MOST_KM = 1000;
@@ -76,8 +77,10 @@ function FiguresForm({ kept }: { readonly kept: Kept }) {
   return (
     <div className="stack">
       <MessagesCard {...pieces} />
-      <LinkCard {...pieces} />
-      <DistanceCard {...pieces} />
+      <div className="figures-pair">
+        <LinkCard {...pieces} />
+        <DistanceCard {...pieces} />
+      </div>
       {mayWrite ? (
         <section className="card stack-tight" aria-label={t("figures.keep")}>
           <KeptMeanwhile
@@ -128,8 +131,7 @@ function LinkCard({ value, kept, change, failure, mayWrite }: PieceProps) {
 
 function DistanceCard({ value, kept, change, failure, mayWrite }: PieceProps) {
   const km = (distance: number) => figureText({ value: distance, unit: "km" });
-  const usual =
-    value.kmADay === kept.usual.kmADay ? undefined : t("figures.usual", { n: km(kept.usual.kmADay) });
+  const usual = value.kmADay === kept.usual.kmADay ? "same" : km(kept.usual.kmADay);
   return (
     <section className="card stack" aria-labelledby="distance-title">
       <h2 id="distance-title">{t("figures.distance")}</h2>
@@ -140,7 +142,7 @@ function DistanceCard({ value, kept, change, failure, mayWrite }: PieceProps) {
             <NumberField
               label={t("figures.kmADay")}
               unit="km"
-              note={usual}
+              note={t("figures.range", { min: km(1), max: km(MOST_KM), usual })}
               value={value.kmADay}
               min={1}
               max={MOST_KM}

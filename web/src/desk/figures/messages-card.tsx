@@ -3,24 +3,14 @@ import { Link } from "wouter";
 import { problemAt } from "../../api/failure.ts";
 import { dateText, t } from "../../parts/words.ts";
 import { DaysField } from "./days-field.tsx";
+import { type Dated, goNow, MORNING } from "./go-now.ts";
 import type { PieceProps } from "./piece-props.ts";
 
-const MORNING = "09:00";
 const DATED = [
   { id: "preHire", min: 2, max: 60 },
   { id: "dayBefore", min: 1, max: 14 },
   { id: "returnReminder", min: 1, max: 14 },
 ] as const;
-type Dated = (typeof DATED)[number]["id"];
-
-/** How many go out as soon as these days hold: their moment would have come, and they were turned on before it. */
-function goNow({ unsent, now }: PieceProps["kept"], id: Dated, days: number): number {
-  const one = unsent.find(({ kind }) => kind === id);
-  if (one === undefined) return 0;
-  return one.days
-    .map((day) => `${addDays(day, -days)}T${MORNING}`)
-    .filter((moment) => moment <= now && moment >= one.since).length;
-}
 
 /** When each message goes that hangs on a day. */
 export function MessagesCard({ value, kept, change, failure, mayWrite }: PieceProps) {
@@ -31,15 +21,15 @@ export function MessagesCard({ value, kept, change, failure, mayWrite }: PiecePr
     const days = messageDays[id];
     const end = id === "returnReminder" ? next?.to : next?.from;
     // told where it is about to change only: what is due already goes by itself
+    const goes = end === undefined ? "" : `${addDays(end.slice(0, 10), -days)}T${MORNING}`;
     const n = days === kept.figures.messageDays[id] ? 0 : goNow(kept, id, days);
     return (
       <>
-        {next !== null && end !== undefined && (
+        {next !== null && (
           <p className="quiet">
-            {t("figures.goesOn", {
-              reference: next.reference,
-              on: dateText(`${addDays(end.slice(0, 10), -days)}T${MORNING}`, "dayTime"),
-            })}
+            {goes <= kept.now
+              ? t("figures.goesPast", { reference: next.reference })
+              : t("figures.goesOn", { reference: next.reference, on: dateText(goes, "dayTime") })}
           </p>
         )}
         {n > 0 && <p role="status">{t("figures.goNow", { n })}</p>}
@@ -76,7 +66,7 @@ export function MessagesCard({ value, kept, change, failure, mayWrite }: PiecePr
           error={problemAt(failure, "messageDays.statement")}
           onChange={(statement) => set({ statement })}
         >
-          {messageDays.statement === 0 && <p className="quiet">{t("figures.atOnce")}</p>}
+          <p className="quiet">{t("figures.statementGoes", { days: messageDays.statement })}</p>
         </DaysField>
       </div>
       <div>
