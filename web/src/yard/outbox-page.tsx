@@ -1,6 +1,6 @@
 import { useLiveQuery } from "dexie-react-hooks";
 import { useEffect, useState } from "react";
-import { type DeviceCare, deviceId } from "../offline/device.ts";
+import type { DeviceCare } from "../offline/device.ts";
 import { tryRefusedAgain } from "../offline/flush.ts";
 import { countOutbox } from "../offline/outbox-count.ts";
 import { ScrollMain } from "../parts/scroll-main.tsx";
@@ -24,7 +24,7 @@ export function OutboxPage() {
   const count = useLiveQuery(() => countOutbox(db));
   const refused = useLiveQuery(() => db.records.where("state").equals("refused").toArray());
   const pictures = useLiveQuery(() => db.photographs.where("state").equals("refused").toArray());
-  const id = useLiveQuery(() => deviceId(db));
+  const id = useLiveQuery(async () => (await db.settings.get("deviceId"))?.value);
   const care = useCare();
   const again = async () => {
     await tryRefusedAgain(db);
@@ -40,7 +40,7 @@ export function OutboxPage() {
         {care?.storage === "unknown" && <p>{t("yard.care.unknown")}</p>}
         <Press onPress={() => flusher.now()}>{t("yard.outbox.sendNow")}</Press>
         <ForgottenNote isForGood />
-        {id !== undefined && <p>{t("forget.tablet", { id: id.slice(0, 8) })}</p>}
+        {typeof id === "string" && <p>{t("forget.tablet", { id: id.slice(0, 8) })}</p>}
       </section>
       {(refused?.length ?? 0) + (pictures?.length ?? 0) > 0 && (
         <section className="card stack-tight" aria-labelledby="refused">
