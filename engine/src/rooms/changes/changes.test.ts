@@ -15,6 +15,9 @@ const heron = parseVehicle(
 );
 const may = { country: "GB", nightsOffHookUp: 2, coldestNightC: 6, firstTime: true, people: 2, children: 0 };
 
+/** of a thing to get that every road there asks for */
+const KEPT_IN = { avoidable: null, avoided: false } as const;
+
 describe("briefing again after a change of vehicle", () => {
   it("asks for nothing where the vehicles are alike", () => {
     const answer = briefAgain(heron, { ...heron }, may);
@@ -132,11 +135,35 @@ describe("what is bound to a plate", () => {
     hasCertificate: true,
     firstAbroad: "2026-08-03",
     oldTasks: [
-      { ruleId: "zone.fr", country: "FR", doBy: "2026-07-20", leadDays: 14, done: true, late: false },
-      { ruleId: "kit.fr.vest", country: "FR", doBy: "2026-07-20", leadDays: 14, done: true, late: false },
+      {
+        ruleId: "zone.fr",
+        country: "FR",
+        doBy: "2026-07-20",
+        leadDays: 14,
+        done: true,
+        late: false,
+        ...KEPT_IN,
+      },
+      {
+        ruleId: "kit.fr.vest",
+        country: "FR",
+        doBy: "2026-07-20",
+        leadDays: 14,
+        done: true,
+        late: false,
+        ...KEPT_IN,
+      },
     ],
     newTasks: [
-      { ruleId: "zone.fr", country: "FR", doBy: "2026-07-20", leadDays: 14, done: false, late: true },
+      {
+        ruleId: "zone.fr",
+        country: "FR",
+        doBy: "2026-07-20",
+        leadDays: 14,
+        done: false,
+        late: true,
+        ...KEPT_IN,
+      },
     ],
     crossings: [{ kind: "ferry", on: "2026-08-03" }],
     kitAboard: 3,
@@ -145,6 +172,12 @@ describe("what is bound to a plate", () => {
     hasTrip: true,
     overrides: 1,
   };
+
+  it("leaves out what the route keeps out of", () => {
+    const newTasks = base.newTasks.map((task) => ({ ...task, avoidable: "zones" as const, avoided: true }));
+    const codes = listPlateBound({ ...base, newTasks }).toDo.map(({ code }) => code);
+    expect(codes).not.toContain("country");
+  });
 
   it("lists all of it, with what is too late already", () => {
     const { voided, toDo } = listPlateBound(base);

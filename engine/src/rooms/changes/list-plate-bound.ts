@@ -92,7 +92,8 @@ function* tasksOf(input: PlateBoundInput): Iterable<ChangeTask> {
     yield task("certificate", addDays(input.firstAbroad, -lead), { leadDays: lead, ...plate });
   }
   for (const each of input.newTasks) {
-    if (isThing(each)) continue;
+    // what the route keeps out of is nothing to get for the new plate either
+    if (isThing(each) || each.avoided) continue;
     yield {
       ...task("country", each.doBy, { ...itemOf(each), leadDays: each.leadDays, ...plate }),
       late: each.doBy < today,

@@ -19,6 +19,8 @@ const facts: CaseFacts = {
   heightM: 3,
   overhang: false,
   plateLacksUk: false,
+  fuel: "diesel",
+  firstRegistered: "2023-11-30",
 };
 
 describe("whether a rule is for this vehicle", () => {
@@ -39,6 +41,14 @@ describe("whether a rule is for this vehicle", () => {
     ["an overhang that it has not", { overhang: true }, false],
     ["no overhang", { overhang: false }, true],
     ["a plate without UK that it has not", { plateLacksUk: true }, false],
+    ["its fuel", { fuel: "diesel" }, true],
+    ["another fuel", { fuel: "petrol" }, false],
+    ["registered on that day or later", { registeredFrom: "2023-11-30" }, true],
+    ["registered a day later", { registeredFrom: "2023-12-01" }, false],
+    ["registered before the day after", { registeredBefore: "2023-12-01" }, true],
+    ["registered before its own day", { registeredBefore: "2023-11-30" }, false],
+    ["a chassis that permits more", { mass: "mam", toKg: 3500, technicalAboveKg: 3500 }, true],
+    ["a chassis that permits more than it does", { technicalAboveKg: 3650 }, false],
   ] as const)("%s", (_, when, applies) => {
     expect(ruleApplies(when, facts)).toBe(applies);
   });
