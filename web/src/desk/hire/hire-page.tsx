@@ -118,12 +118,12 @@ function Head({ page }: { readonly page: HirePageData }) {
         </p>
       </div>
       <div className="page-acts">
-        {customer.telephone !== undefined && (
+        {customer.telephone !== undefined && customer.telephone !== "" && (
           <LinkButton href={`tel:${customer.telephone.replaceAll(" ", "")}`}>
             {t("hire.call", { number: customer.telephone })}
           </LinkButton>
         )}
-        {may.includes("customer.see") && (
+        {may.includes("customer.see") && customer.name !== "" && (
           <LinkButton href={`/messages/hire/${encodeURIComponent(hire.id)}`}>
             {t("messages.write")}
           </LinkButton>

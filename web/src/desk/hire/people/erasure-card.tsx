@@ -83,7 +83,7 @@ function Holds({ holds }: { readonly holds: readonly Hold[] }) {
   return (
     <>
       <p className="quiet">{t("erasure.held")}</p>
-      <ul className="waits">
+      <ul className="stack-tight">
         {holds.map((hold) => (
           <li key={`${hold.hireId} ${hold.code} ${JSON.stringify(hold.facts)}`}>{holdWords(hold)}</li>
         ))}
