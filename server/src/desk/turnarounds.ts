@@ -2,9 +2,7 @@ import {
   addDays,
   composeTurnaround,
   type Difference,
-  hoursOn,
   type Mending,
-  proposeSchedule,
   type TurnaroundJob,
 } from "@setfair/engine";
 import type { z } from "zod";
@@ -16,8 +14,8 @@ import { timesOf } from "./depot-times.ts";
 import { asDocument, type DepotDocument, NO_SETTLEMENT } from "./documents.ts";
 import { type HireData, partOf, readRows } from "./hire-data.ts";
 import { dateOf, localOf } from "./local-time.ts";
-import { ALL_DAY } from "./opening-hours.ts";
 import { walkFacts, wholeRecords } from "./record-facts.ts";
+import { beginsFrom, minutesFrom, startsOf } from "./yard-shifts.ts";
 
 type Turnaround = z.input<typeof turnaroundSchema>;
 export interface OpenTurnaround {
@@ -29,6 +27,8 @@ export interface OpenTurnaround {
 
 /** A vehicle back longer ago than this is taken as turned round, whatever the list says. */
 const LOOK_BACK_DAYS = 3;
+/** what goes out later than this is no haste yet, minutes from the midnight before today */
+const DUE_WITHIN_MIN = 7 * 24 * 60;
 const BACK: readonly string[] = ["returned", "settled", "closed"];
 /** Chain of the records of a turnaround; each job done is a `look` with the job's id. */
 export const turnaroundChain = (hireId: string): string => `${hireId}.turnaround`;
@@ -107,20 +107,17 @@ function doneOf({ records, row }: HireData): ReadonlySet<string> {
   return new Set(own.map(({ content }) => String(content.job)));
 }
 
-const minutesOf = (time: string) => Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5));
-
-/** One order for the whole yard: what goes out first is ready first. */
+/** One order for the whole yard, in the hours in which people are there: what goes out first is ready first. */
 function planned(open: readonly OpenTurnaround[], depot: DepotDocument, nowLocal: string): Turnaround[] {
   const today = dateOf(nowLocal);
-  const hours = hoursOn(depot.hours, today);
-  const opens = minutesOf((hours ?? ALL_DAY).opens);
-  const start = Math.max(0, minutesOf(nowLocal.slice(11)) - opens);
+  const start = beginsFrom(nowLocal);
   // the vehicle is to be ready before the keys' hour begins
   const { handOverMinutes } = timesOf(depot);
   const jobs = open.flatMap(({ data, jobs: all, done, nextOut }) => {
     const todo = all.filter(({ id }) => !done.has(id));
     const ids = new Set(todo.map(({ id }) => id));
     const goesToday = nextOut !== null && dateOf(nextOut) === today;
+    const due = nextOut === null ? null : minutesFrom(today, nextOut) - handOverMinutes;
     return todo.map(({ id, minutes, skill, after }) => ({
       id: `${data.row.id} ${id}`,
       minutes,
@@ -128,19 +125,11 @@ function planned(open: readonly OpenTurnaround[], depot: DepotDocument, nowLocal
       after: after.filter((each) => ids.has(each)).map((each) => `${data.row.id} ${each}`),
       notBefore: start,
       weight: goesToday ? 10 : 1,
-      ...(goesToday ? { dueBy: Math.max(0, minutesOf(nextOut.slice(11)) - opens - handOverMinutes) } : {}),
+      ...(due === null || due > DUE_WITHIN_MIN ? {} : { dueBy: Math.max(0, due) }),
     }));
   });
   const { desk: _, ...yard } = crewOf(depot);
-  const resources = Object.entries(yard).map(([id, capacity]) => ({ id, capacity }));
-  const { result } = proposeSchedule({ objective: "day", resources, jobs });
-  const starts = new Map(result.schedule.map((each) => [each.job, each.start]));
-  const localAt = (minute: number | undefined) => {
-    // on a closed day the order stands, but nobody is there at these times
-    if (hours === null || minute === undefined || opens + minute >= 1440) return null;
-    const at = opens + minute;
-    return `${today}T${String(Math.floor(at / 60)).padStart(2, "0")}:${String(at % 60).padStart(2, "0")}`;
-  };
+  const starts = startsOf(jobs, yard, depot.hours, nowLocal);
   return open
     .map(({ data, jobs: all, done, nextOut }) => ({
       id: turnaroundChain(data.row.id),
@@ -160,7 +149,7 @@ function planned(open: readonly OpenTurnaround[], depot: DepotDocument, nowLocal
         minutes,
         skill,
         done: done.has(id),
-        start: done.has(id) ? null : localAt(starts.get(`${data.row.id} ${id}`)),
+        start: done.has(id) ? null : (starts.get(`${data.row.id} ${id}`) ?? null),
       })),
     }))
     .sort((a, b) => (a.nextOut ?? "9999").localeCompare(b.nextOut ?? "9999"));

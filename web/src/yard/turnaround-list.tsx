@@ -64,6 +64,12 @@ export function TurnaroundList({
   );
 }
 
+/** Whether it is the first job of its day: the day is said with that one. */
+function isFirstOfDay(job: Job, open: readonly Job[]): boolean {
+  const day = (each: Job) => each.start?.slice(0, 10);
+  return byStart(open).find((each) => day(each) === day(job)) === job;
+}
+
 interface CardProps {
   readonly turnaround: Turnaround;
   readonly done: ReadonlySet<string>;
@@ -103,7 +109,9 @@ function TurnaroundCard({ turnaround, done }: CardProps) {
                   <small className="quiet">
                     {" "}
                     {t("yard.turn.job", { minutes: job.minutes, skill: job.skill })}
-                    {!isDone && job.start !== null && <> · {dateText(job.start, "time")}</>}
+                    {!isDone && job.start !== null && (
+                      <> · {dateText(job.start, isFirstOfDay(job, open) ? "dayTime" : "time")}</>
+                    )}
                   </small>
                 </span>
               </label>
