@@ -1,27 +1,24 @@
+import { type ChildProcess, fork } from "node:child_process";
+import { once } from "node:events";
+import { fileURLToPath } from "node:url";
 import { type Line, lineOf } from "./line.ts";
-import { measure } from "./measure.ts";
-import { growthOf } from "./memory.ts";
-import { ROOT } from "./root.ts";
 import { tour } from "./tour.ts";
+import type { TripTimes, TripWork } from "./trip-alone.ts";
 
 const STEPS_PER_DAY = 96;
 const MEGABYTE = 1_000_000;
 
-/** What one step of one life costs, many lives at once and one alone, and what memory a forecast asks for. */
+/**
+ * What one step of one life costs, many lives at once and one alone, and what memory a forecast asks for. Measured in a
+ * process that has read the engine alone, as the server's thread, the browser's worker and the command have: what the
+ * rest of the bench reads gives a buffer away, after which every access to a typed array is a fifth slower.
+ */
 export async function benchTrip(): Promise<readonly Line[]> {
-  // as it is built and served: what runs sources from their files wraps every function, and reads slower
-  const built: typeof import("@setfair/engine") = await import(`${ROOT}engine/dist/index.js`);
-  const { forecastTrip, planStops } = built;
   const line = lineOf("trip forecast, panel van, steps of 15 minutes");
-  const [many, one] = [tour(14, 500), tour(28, 1)];
-  const [manyNs] = (await measure({ many: () => forecastTrip(many) })) as [number];
-  // one life takes so little that it is over before the machine has made its code fast, and a median of half a second wanders
-  const [oneNs] = (await measure({ one: () => forecastTrip(one) }, 400, 400)) as [number];
+  const work: TripWork = { many: tour(14, 500), one: tour(28, 1), plan: tour(28, 500) };
+  const { manyNs, oneNs, planNs, growth } = await liveAlone(work);
   const manyStep = manyNs / (500 * 14 * STEPS_PER_DAY);
   const oneStep = oneNs / (28 * STEPS_PER_DAY);
-  // after the forecasts, so that it finds them warm
-  const [planNs] = (await measure({ plan: () => planStops(tour(28, 500)) }, 3)) as [number];
-  const growth = await growthOf(() => forecastTrip(many));
   return [
     line("500 lives of 14 days", manyNs / 1e6, "ms", "median"),
     line("1 life of 28 days", oneNs / 1e6, "ms", "median; goal at most 5"),
@@ -50,4 +47,17 @@ export async function benchTrip(): Promise<readonly Line[]> {
     line("heap kept with the answer", growth.keptHeap / MEGABYTE, "MB", "after collecting"),
     line("array buffers kept with the answer", growth.keptBuffers / MEGABYTE, "MB", "after collecting"),
   ];
+}
+
+/** Lives it in a process that has read nothing else. */
+async function liveAlone(work: TripWork): Promise<TripTimes> {
+  const child = fork(fileURLToPath(new URL("./trip-alone.ts", import.meta.url)));
+  child.send(work);
+  const [times] = (await Promise.race([once(child, "message"), diedOf(child)])) as [TripTimes];
+  return times;
+}
+
+async function diedOf(child: ChildProcess): Promise<never> {
+  const [code] = await once(child, "exit");
+  throw new Error(`the process that lives the trips ended with ${code}`);
 }
