@@ -12,7 +12,7 @@ const STAY_MIN = 3 * 60;
 const ROUND_MIN = 5;
 
 /** Minutes of the day of a civil time `HH:MM`, 0 to 1,440. */
-const minutesOf = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5));
+export const minutesOf = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5));
 
 /** Minutes from the midnight before `today` to a civil time `YYYY-MM-DDTHH:MM`; clock changes are left out. */
 export const minutesFrom = (today: string, local: string): number =>

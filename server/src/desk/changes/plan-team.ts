@@ -6,13 +6,12 @@ import type { HireData } from "../hire-data.ts";
 import { dateOf, localOf } from "../local-time.ts";
 import { ALL_DAY } from "../opening-hours.ts";
 import { openTurnarounds } from "../turnarounds.ts";
+import { minutesOf } from "../yard-shifts.ts";
 import { personOf } from "./next-hires.ts";
 import { type Ask, line, NOTHING, type Planner } from "./types.ts";
 
 type TeamAsk = Ask<"teamIll">;
 type Job = ScheduleInput["jobs"][number];
-
-const minutesOf = (time: string): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5));
 
 interface Meeting {
   readonly row: HireRow;
